@@ -1,0 +1,71 @@
+namespace EightOhm.Quantities;
+
+/// <summary>How a value reads: the one way from a quantity, ours or UnitsNet's, to text.</summary>
+public static class Face
+{
+    /// <summary>The value in few words, as it stands in a formula: 28.28 V, 23.62, 10 ppm, 25 °C.</summary>
+    /// <param name="value">A quantity or a number.</param>
+    /// <param name="digits">Significant digits of a value that is not a round number.</param>
+    /// <exception cref="ArgumentException">The value is not a kind that EightOhm knows.</exception>
+    public static string Of(object value, int digits = Engineering.Digits)
+    {
+        ArgumentNullException.ThrowIfNull(value);
+        var kind = QuantityKinds.Of(value.GetType());
+        var si = kind.ToSi(value);
+        return kind.Style switch
+        {
+            FaceStyle.Celsius => Celsius(si, digits),
+            FaceStyle.Fraction => Fraction(si, digits),
+            FaceStyle.Gain or FaceStyle.Number => Engineering.Number(si, Engineering.HonestDigits(si, digits)),
+            _ when kind.Spoken is var (factor, symbol) => Engineering.Text(si / factor, symbol, 0, 0, digits),
+            _ when PowerOfTen(kind, si) => $"{Engineering.Number(si, Engineering.HonestDigits(si, Math.Max(digits, 4)))} {kind.Symbol}",
+            _ => Engineering.Text(si, kind.Symbol, kind.Least, kind.Most, digits),
+        };
+    }
+
+    /// <summary>The value as a result of its own: a gain with its decibels, a small fraction in percent, ppm and decibels.</summary>
+    /// <param name="value">A quantity or a number.</param>
+    /// <param name="digits">Significant digits of a value that is not a round number.</param>
+    /// <exception cref="ArgumentException">The value is not a kind that EightOhm knows.</exception>
+    public static string Full(object value, int digits = Engineering.Digits)
+    {
+        ArgumentNullException.ThrowIfNull(value);
+        var kind = QuantityKinds.Of(value.GetType());
+        var si = kind.ToSi(value);
+        if (si == 0)
+            return Of(value, digits);
+        return kind.Style switch
+        {
+            FaceStyle.Gain => $"{Of(value, digits)} ({Decibels(si, digits)})",
+            FaceStyle.Fraction => Math.Abs(si) < 0.01
+                ? $"{Short(si * 100, digits)} % ({Short(si * 1e6, digits)} ppm, {Decibels(si, digits)})"
+                : $"{Short(si * 100, digits)} % ({Decibels(si, digits)})",
+            _ => Of(value, digits),
+        };
+    }
+
+    private static string Celsius(double celsius, int digits)
+    {
+        // The difference of two kelvin figures keeps the rounding of the larger: a nanokelvin is none.
+        var clean = Math.Round(celsius, 9);
+        var honest = Engineering.HonestDigits(clean, digits);
+        var whole = clean == 0 ? 1 : (int)Math.Floor(Math.Log10(Math.Abs(clean))) + 1;
+        return $"{Engineering.Number(clean, Math.Clamp(Math.Min(honest, Math.Max(whole, 0) + 1), 1, 15))} °C";
+    }
+
+    private static string Fraction(double fraction, int digits) => Math.Abs(fraction) is > 0 and < 0.001
+        ? $"{Short(fraction * 1e6, digits)} ppm"
+        : $"{Short(fraction * 100, digits)} %";
+
+    private static string Decibels(double ratio, int digits)
+    {
+        var decibels = 20 * Math.Log10(Math.Abs(ratio));
+        return $"{Short(Math.Round(decibels, 10), digits)} dB";
+    }
+
+    private static string Short(double number, int digits) => Engineering.Number(number, Engineering.HonestDigits(number, digits));
+
+    // Units without prefixes (J/K, V²) and values below the smallest prefix in use read as a power of ten.
+    private static bool PowerOfTen(QuantityKind kind, double si) =>
+        si != 0 && (Math.Abs(si) < Math.Pow(10, kind.Least - 3) || (kind.Least == 0 && kind.Most == 0 && Math.Abs(si) is < 1e-3 or >= 1e6));
+}

@@ -1,0 +1,84 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Numerics;
+using System.Runtime.CompilerServices;
+
+namespace EightOhm.Quantities;
+
+/// <summary>The one precondition helper: an impossible input is refused with its name, its value with unit, what is allowed and what to try.</summary>
+/// <remarks>A statement that calls it is a guard: it is not shown as part of a formula's working.</remarks>
+public static class Guard
+{
+    /// <summary>Refuses zero and negative values (for a temperature: 0 K and below).</summary>
+    /// <typeparam name="T">A quantity or number whose <c>default</c> is zero.</typeparam>
+    /// <param name="value">The value to check.</param>
+    /// <param name="name">The parameter's name; filled in by the compiler.</param>
+    /// <param name="hint">What to try, a full sentence.</param>
+    /// <returns>The value.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The value is zero or negative.</exception>
+    public static T Positive<T>(T value, [CallerArgumentExpression(nameof(value))] string name = "", string? hint = null)
+        where T : struct, IComparisonOperators<T, T, bool>
+    {
+        if (!(value > default(T)))
+            Refuse(name, value, $"greater than {Face.Of(default(T))}", hint);
+        return value;
+    }
+
+    /// <summary>Refuses negative values.</summary>
+    /// <typeparam name="T">A quantity or number whose <c>default</c> is zero.</typeparam>
+    /// <param name="value">The value to check.</param>
+    /// <param name="name">The parameter's name; filled in by the compiler.</param>
+    /// <param name="hint">What to try, a full sentence.</param>
+    /// <returns>The value.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The value is negative.</exception>
+    public static T NotNegative<T>(T value, [CallerArgumentExpression(nameof(value))] string name = "", string? hint = null)
+        where T : struct, IComparisonOperators<T, T, bool>
+    {
+        if (!(value >= default(T)))
+            Refuse(name, value, $"{Face.Of(default(T))} or more", hint);
+        return value;
+    }
+
+    /// <summary>Refuses values outside a closed range.</summary>
+    /// <typeparam name="T">A quantity or number.</typeparam>
+    /// <param name="value">The value to check.</param>
+    /// <param name="low">The least value allowed.</param>
+    /// <param name="high">The greatest value allowed.</param>
+    /// <param name="name">The parameter's name; filled in by the compiler.</param>
+    /// <param name="hint">What to try, a full sentence.</param>
+    /// <returns>The value.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The value is out of range.</exception>
+    public static T Between<T>(T value, T low, T high, [CallerArgumentExpression(nameof(value))] string name = "", string? hint = null)
+        where T : struct, IComparisonOperators<T, T, bool>
+    {
+        if (!(value >= low && value <= high))
+            Refuse(name, value, $"from {Face.Of(low)} to {Face.Of(high)}", hint);
+        return value;
+    }
+
+    /// <summary>Refuses NaN and infinity.</summary>
+    /// <param name="value">The number to check.</param>
+    /// <param name="name">The parameter's name; filled in by the compiler.</param>
+    /// <returns>The number.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not finite.</exception>
+    public static double Finite(double value, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        if (!double.IsFinite(value))
+            throw new ArgumentOutOfRangeException(name, $"{name} must be a finite number (a division by zero came before it?).");
+        return value;
+    }
+
+    /// <summary>Refuses a value for a reason of the caller's.</summary>
+    /// <typeparam name="T">A quantity or number.</typeparam>
+    /// <param name="name">The parameter's name.</param>
+    /// <param name="value">The value given.</param>
+    /// <param name="allowed">What is allowed, to follow "must be".</param>
+    /// <param name="hint">What to try, a full sentence.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Always.</exception>
+    [DoesNotReturn]
+    public static void Refuse<T>(string name, T value, string allowed, string? hint = null)
+        where T : struct
+    {
+        var message = $"{name} must be {allowed} (was {Face.Of(value)}).{(hint is null ? "" : " " + hint)}";
+        throw new RefusedValueException(name, message);
+    }
+}

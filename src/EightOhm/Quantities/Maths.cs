@@ -1,0 +1,77 @@
+using UnitsNet;
+
+namespace EightOhm.Quantities;
+
+/// <summary>The functions of the board: roots, logarithms, sums and resistances in parallel, for quantities and numbers.</summary>
+public static class Maths
+{
+    /// <summary>The voltage whose square this is.</summary>
+    /// <param name="square">Not negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The square is negative.</exception>
+    public static ElectricPotential Sqrt(SquaredVoltage square) => ElectricPotential.FromVolts(Root(square.Si, "V²"));
+
+    /// <summary>The current whose square this is.</summary>
+    /// <param name="square">Not negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The square is negative.</exception>
+    public static ElectricCurrent Sqrt(SquaredCurrent square) => ElectricCurrent.FromAmperes(Root(square.Si, "A²"));
+
+    /// <summary>The noise voltage density whose square this is.</summary>
+    /// <param name="square">Not negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The square is negative.</exception>
+    public static VoltageNoiseDensity Sqrt(SquaredVoltageDensity square) => VoltageNoiseDensity.FromSi(Root(square.Si, "V²/Hz"));
+
+    /// <summary>The noise current density whose square this is.</summary>
+    /// <param name="square">Not negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The square is negative.</exception>
+    public static CurrentNoiseDensity Sqrt(SquaredCurrentDensity square) => CurrentNoiseDensity.FromSi(Root(square.Si, "A²/Hz"));
+
+    /// <summary>The root of a bandwidth, by which a density is multiplied.</summary>
+    /// <param name="bandwidth">Not negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The bandwidth is negative.</exception>
+    public static RootFrequency Sqrt(Frequency bandwidth) => new(Root(bandwidth.Hertz, "Hz"));
+
+    /// <summary>The square root of a number.</summary>
+    /// <param name="number">Not negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The number is negative.</exception>
+    public static double Sqrt(double number) => Root(number, "");
+
+    /// <summary>The natural logarithm of a number.</summary>
+    /// <param name="number">Greater than 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not positive.</exception>
+    public static double Ln(double number) => Math.Log(Guard.Positive(number, "the number under ln"));
+
+    /// <summary>The logarithm to base ten of a number.</summary>
+    /// <param name="number">Greater than 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not positive.</exception>
+    public static double Log10(double number) => Math.Log10(Guard.Positive(number, "the number under log₁₀"));
+
+    /// <summary>Resistances side by side: 1/(1/R₁ + 1/R₂).</summary>
+    /// <param name="R_1">Greater than 0 Ω.</param>
+    /// <param name="R_2">Greater than 0 Ω.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A resistance is not positive.</exception>
+    public static ElectricResistance Parallel(ElectricResistance R_1, ElectricResistance R_2)
+    {
+        double a = Guard.Positive(R_1).Ohms, b = Guard.Positive(R_2).Ohms;
+        return ElectricResistance.FromOhms(a * b / (a + b));
+    }
+
+    /// <summary>The sum of a term over a list, in the list's order.</summary>
+    /// <typeparam name="TItem">The items.</typeparam>
+    /// <typeparam name="TTerm">What is summed.</typeparam>
+    /// <param name="items">The list; an empty one sums to zero.</param>
+    /// <param name="term">The term of each item.</param>
+    public static TTerm Sum<TItem, TTerm>(IReadOnlyList<TItem> items, Func<TItem, TTerm> term)
+        where TTerm : struct, System.Numerics.IAdditionOperators<TTerm, TTerm, TTerm>
+    {
+        ArgumentNullException.ThrowIfNull(items);
+        ArgumentNullException.ThrowIfNull(term);
+        TTerm sum = default;
+        for (var i = 0; i < items.Count; i++)
+            sum = i == 0 ? term(items[i]) : sum + term(items[i]);
+        return sum;
+    }
+
+    private static double Root(double value, string unit) => value >= 0
+        ? Math.Sqrt(value)
+        : throw new RefusedValueException("square", $"The value under the root must be 0 {unit} or more (was {Engineering.Text(value, unit, 0, 0)}). Look for a difference that came out negative.");
+}

@@ -1,0 +1,150 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace EightOhm.Quantities;
+
+/// <summary>Reads quantities as people type them: "4.7 kΩ", "47k", "4k7", "1 uF", "100 W", "3.3 nV/√Hz", "27 dB", "25 °C".</summary>
+public static partial class QuantityText
+{
+    private const string PrefixLetters = "fpnuµμmkKMGT";
+
+    /// <summary>Reads a quantity of a type known beforehand; the unit may then be left out or shortened to its prefix ("47k", "4k7").</summary>
+    /// <typeparam name="T">The quantity type.</typeparam>
+    /// <param name="text">The text.</param>
+    /// <exception cref="FormatException">The text is not such a quantity; the message says what is allowed.</exception>
+    public static T Parse<T>(string text)
+        where T : struct => (T)Parse(text, QuantityKinds.Of(typeof(T)));
+
+    /// <summary>Reads a quantity of a type known beforehand, or says that it cannot.</summary>
+    /// <typeparam name="T">The quantity type.</typeparam>
+    /// <param name="text">The text.</param>
+    /// <param name="value">The value read.</param>
+    public static bool TryParse<T>([NotNullWhen(true)] string? text, out T value)
+        where T : struct
+    {
+        var read = text is null ? null : Read(text, QuantityKinds.Of(typeof(T)));
+        value = read is T found ? found : default;
+        return read is T;
+    }
+
+    /// <summary>Reads a quantity of a kind known beforehand.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="kind">The kind wanted.</param>
+    /// <exception cref="FormatException">The text is not such a quantity; the message says what is allowed.</exception>
+    public static object Parse(string text, QuantityKind kind)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(kind);
+        return Read(text, kind) ?? throw new FormatException(Complaint(text, kind));
+    }
+
+    /// <summary>Reads a number with its unit when the kind is not known: the unit decides.</summary>
+    /// <param name="text">The text, with its unit.</param>
+    /// <exception cref="FormatException">No kind has such a unit.</exception>
+    public static object ParseAny(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return Split(text) is (_, { Length: > 1 } or { Length: 1 })
+            && QuantityKinds.All.Select(kind => ReadWithUnit(text, kind)).FirstOrDefault(v => v is not null) is { } found
+            ? found
+            : throw new FormatException($"\"{text}\" is not a number with a unit that EightOhm knows. Write for example 100 W, 4.7 kΩ, 220 uF, 3.3 nV/√Hz, 27 dB, 25 °C.");
+    }
+
+    private static object? Read(string text, QuantityKind kind) => ReadWithUnit(text, kind) ?? ReadShort(text, kind);
+
+    private static object? ReadWithUnit(string text, QuantityKind kind)
+    {
+        if (Split(text) is not (var number, { Length: > 0 } unit))
+            return null;
+        if (kind.Style == FaceStyle.Gain)
+            return unit == "dB" ? Gain.FromDecibels(number) : null;
+        if (kind.Style == FaceStyle.Celsius && unit == "K")
+            return kind.FromSi(number - Constants.ZeroCelsius);
+        foreach (var (spelling, factor) in kind.Spellings.Append((kind.Symbol, 1.0)).Where(s => s.Item1.Length > 0))
+        {
+            if (!unit.EndsWith(spelling, StringComparison.Ordinal))
+                continue;
+            var prefix = unit[..^spelling.Length];
+            if (prefix.Length == 0)
+                return Make(kind, number, factor);
+            // Only units that the trade prefixes take one: no m%, no k°C.
+            if (kind.Style == FaceStyle.Engineering && kind.Spoken is null && prefix.Length == 1 && PrefixLetters.Contains(prefix[0], StringComparison.Ordinal))
+                return Make(kind, number, factor, Power(prefix[0]));
+        }
+
+        return null;
+    }
+
+    // "47k", "4k7", "4R7", "100n" and bare numbers, where the kind says the unit.
+    private static object? ReadShort(string text, QuantityKind kind)
+    {
+        if (kind.Style is not (FaceStyle.Engineering or FaceStyle.Gain or FaceStyle.Number))
+            return null;
+        if (Split(text) is (var bare, "") && kind.Style is FaceStyle.Gain or FaceStyle.Number)
+            return kind.FromSi(bare);
+        if (kind.Style != FaceStyle.Engineering || kind.Spoken is not null || kind.Most == kind.Least)
+            return null;
+        if (InfixForm().Match(Clean(text)) is not { Success: true } match)
+            return null;
+        var letter = match.Groups["letter"].Value[0];
+        if (letter == 'R' && kind.Symbol != "Ω")
+            return null;
+        var number = double.Parse($"{match.Groups["whole"].Value}.{match.Groups["rest"].Value}0", CultureInfo.InvariantCulture);
+        return Make(kind, number, 1, letter == 'R' ? 0 : Power(letter));
+    }
+
+    private static object? Make(QuantityKind kind, double number, double factor, int power = 0)
+    {
+        // Division by a power of ten rounds once; multiplication by its inverse would round twice.
+        var si = power < 0 ? number * factor / Math.Pow(10, -power) : number * factor * Math.Pow(10, power);
+        if (factor < 1)
+            si = number / Math.Round(1 / factor);
+        return double.IsFinite(si) ? kind.FromSi(si) : null;
+    }
+
+    private static int Power(char prefix) => prefix switch
+    {
+        'f' => -15,
+        'p' => -12,
+        'n' => -9,
+        'u' or 'µ' or 'μ' => -6,
+        'm' => -3,
+        'k' or 'K' => 3,
+        'M' => 6,
+        'G' => 9,
+        _ => 12,
+    };
+
+    private static (double Number, string Unit)? Split(string text)
+    {
+        var match = NumberForm().Match(Clean(text));
+        return match.Success && double.TryParse(match.Groups["number"].Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            ? (number, match.Groups["unit"].Value.Trim())
+            : null;
+    }
+
+    private static string Clean(string text) => text.Trim().Replace('−', '-').Replace('\u00a0', ' ').Replace('\u202f', ' ');
+
+    private static string Complaint(string text, QuantityKind kind)
+    {
+        var comma = text.Contains(',', StringComparison.Ordinal) ? " Numbers are written with a point, not a comma." : "";
+        var example = kind.Style switch
+        {
+            FaceStyle.Gain => "27.4 dB or 23.6",
+            FaceStyle.Fraction => "10 ppm or 0.1 %",
+            FaceStyle.Celsius => "25 °C or 298.15 K",
+            FaceStyle.Number => "300",
+            _ when kind.Spoken is { } spoken => $"40 {spoken.Symbol}",
+            _ when kind.Most > kind.Least => $"{Engineering.Text(4.7e-3, kind.Symbol, kind.Least, kind.Most)} or {Engineering.Text(100, kind.Symbol, 0, 0)}",
+            _ => $"0.5 {kind.Symbol}",
+        };
+        return $"\"{text}\" is not a value of {kind.Name}. Write for example {example}.{comma}";
+    }
+
+    [GeneratedRegex(@"^(?<number>[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?)\s*(?<unit>[^\d\s,].*)?$")]
+    private static partial Regex NumberForm();
+
+    [GeneratedRegex(@"^(?<whole>[+-]?\d+)(?<letter>[fpnuµμmkKMGTR])(?<rest>\d*)$")]
+    private static partial Regex InfixForm();
+}

@@ -22,7 +22,7 @@ internal static class BoardWriter
         var holders = found.TargetNode.Ancestors().OfType<TypeDeclarationSyntax>().ToArray();
         if (holders.FirstOrDefault(h => !h.Modifiers.Any(SyntaxKind.PartialKeyword)) is { } closed)
             problems.Add(Diagnostic.Create(Problems.Partial, closed.Identifier.GetLocation(), closed.Identifier.Text, member.Name));
-        if (found.Attributes[0].ConstructorArguments is not [{ Value: string { Length: > 2 } }])
+        if (found.Attributes[0].ConstructorArguments.FirstOrDefault().Value is not string { Length: > 2 })
             problems.Add(Diagnostic.Create(Problems.Source, member.Locations[0], member.Name));
         var parameters = (member as IMethodSymbol)?.Parameters ?? ImmutableArray<IParameterSymbol>.Empty;
         var position = type.GetMembers().IndexOf(member);
@@ -46,7 +46,7 @@ internal static class BoardWriter
             code.Append(use.ToString()).Append('\n');
         if (!member.ContainingNamespace.IsGlobalNamespace)
             code.Append($"namespace {member.ContainingNamespace.ToDisplayString()};\n");
-        foreach (var holder in holders.Reverse())
+        foreach (var holder in Enumerable.Reverse(holders))
             code.Append($"partial {Kind(holder)} {holder.Identifier}{holder.TypeParameterList}\n{{\n");
         var types = string.Concat(parameters.Select(p => $", typeof({p.Type.ToDisplayString(Full)})"));
         code.Append($"[global::EightOhm.Working.BoardOf(\"{member.Name}\"{types})]\n");

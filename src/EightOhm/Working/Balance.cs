@@ -4,8 +4,21 @@ namespace EightOhm.Working;
 /// <typeparam name="T">What each side is.</typeparam>
 /// <param name="Left">The left side.</param>
 /// <param name="Right">The right side.</param>
-public readonly record struct Balance<T>(T Left, T Right)
-    where T : struct;
+public readonly record struct Balance<T>(T Left, T Right) : IBalance
+    where T : struct
+{
+    object IBalance.LeftSide => Left;
+
+    object IBalance.RightSide => Right;
+}
+
+/// <summary>A balance whose type is not known.</summary>
+internal interface IBalance
+{
+    object LeftSide { get; }
+
+    object RightSide { get; }
+}
 
 /// <summary>Writes balances.</summary>
 public static class Balance

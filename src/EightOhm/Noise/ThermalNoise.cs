@@ -1,0 +1,45 @@
+using EightOhm.Quantities;
+using EightOhm.Working;
+using UnitsNet;
+using static EightOhm.Quantities.Constants;
+using static EightOhm.Quantities.Maths;
+
+namespace EightOhm.Noise;
+
+/// <summary>The noise of a resistance by its temperature (Johnson noise), single-sided.</summary>
+public static partial class ThermalNoise
+{
+    /// <summary>Open-circuit noise voltage density of a resistance: √(4·k·T·R).</summary>
+    /// <remarks>White below some 100 GHz at room temperature.</remarks>
+    /// <param name="R">The resistance; 0 Ω or more.</param>
+    /// <param name="T">Its temperature; above 0 K.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The resistance is negative or the temperature not above absolute zero.</exception>
+    [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "e_R")]
+    public static VoltageNoiseDensity VoltageDensity(ElectricResistance R, Temperature T)
+    {
+        Guard.NotNegative(R);
+        Guard.Positive(T);
+        var e_squared = 4 * k * T * R;
+        return Sqrt(e_squared);
+    }
+
+    /// <summary>Short-circuit noise current density of a resistance: √(4·k·T/R).</summary>
+    /// <param name="R">The resistance; greater than 0 Ω.</param>
+    /// <param name="T">Its temperature; above 0 K.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The resistance is not positive or the temperature not above absolute zero.</exception>
+    [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "i_R")]
+    public static CurrentNoiseDensity CurrentDensity(ElectricResistance R, Temperature T)
+    {
+        Guard.Positive(R);
+        Guard.Positive(T);
+        return Sqrt(4 * k * T / R);
+    }
+
+    /// <summary>Noise voltage of a resistance over a noise bandwidth, rms: e·√B.</summary>
+    /// <param name="R">The resistance; 0 Ω or more.</param>
+    /// <param name="T">Its temperature; above 0 K.</param>
+    /// <param name="B">The noise bandwidth (of a one-pole response π/2 times its corner); 0 Hz or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "E_R")]
+    public static ElectricPotential Voltage(ElectricResistance R, Temperature T, Frequency B) => VoltageDensity(R, T) * Sqrt(B);
+}

@@ -1,0 +1,40 @@
+using EightOhm.Quantities;
+using EightOhm.Working;
+using UnitsNet;
+using static EightOhm.Quantities.Maths;
+
+namespace EightOhm.Thermal;
+
+/// <summary>Heat from a junction through resistances in a row to the air.</summary>
+public static partial class HeatPath
+{
+    /// <summary>Junction temperature at the end of a chain: T_a + P·ΣR.</summary>
+    /// <param name="T_a">Ambient temperature.</param>
+    /// <param name="P">Heat of the one device; 0 W or more.</param>
+    /// <param name="parts">The resistances in the chain, each 0 K/W or more: junction to case, case to sink, sink to air.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The heat is negative.</exception>
+    [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14", Symbol = "T_J")]
+    public static Temperature Junction(Temperature T_a, Power P, IReadOnlyList<HeatResistance> parts)
+    {
+        Guard.NotNegative(P);
+        var theta_JA = Sum(parts, theta => theta);
+        var rise = P * theta_JA;
+        return T_a + rise;
+    }
+
+    /// <summary>The sink that a junction limit allows: (T_J − T_a)/P − θ_JC − θ_CS.</summary>
+    /// <param name="T_J">Junction limit.</param>
+    /// <param name="T_a">Ambient temperature; below the limit.</param>
+    /// <param name="P">Heat; greater than 0 W.</param>
+    /// <param name="theta_JC">Junction to case.</param>
+    /// <param name="theta_CS">Case to sink.</param>
+    /// <exception cref="ArgumentOutOfRangeException">No sink can do it, or an input is out of range.</exception>
+    [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14", Symbol = "theta_SA")]
+    public static HeatResistance AllowedSink(Temperature T_J, Temperature T_a, Power P, HeatResistance theta_JC, HeatResistance theta_CS)
+    {
+        Guard.Positive(P);
+        Guard.Between(T_a, default, T_J, hint: "The air must be cooler than the junction limit.");
+        Guard.NotNegative((T_J - T_a) / P - theta_JC - theta_CS, "the sink's resistance", "No sink can be this good: spread the heat over more devices, or use a better insulator.");
+        return (T_J - T_a) / P - theta_JC - theta_CS;
+    }
+}

@@ -50,4 +50,12 @@ public sealed record WorkingLine(string Name, MathNode InSymbols, MathNode InNum
 /// <param name="Right">The right side with the solution put in.</param>
 /// <param name="LeftOver">The difference of the sides.</param>
 /// <param name="Iterations">The steps taken, when the solver said so.</param>
-public sealed record SolvedNote(string Left, string Right, string LeftOver, int? Iterations);
+public sealed record SolvedNote(string Left, string Right, string LeftOver, int? Iterations)
+{
+    /// <summary>The note in one line.</summary>
+    public override string ToString()
+    {
+        var steps = Iterations is { } n ? FormattableString.Invariant($", {n} iterations") : "";
+        return $"solved: left {Left}, right {Right}, left over {LeftOver}{steps}";
+    }
+}

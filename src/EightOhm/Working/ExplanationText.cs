@@ -14,12 +14,6 @@ internal static class ExplanationText
 
     public static string Line(WorkingLine line) => string.Join(" = ", line.Parts().Select(MathText.Write));
 
-    public static string Note(SolvedNote solved)
-    {
-        var steps = solved.Iterations is { } n ? FormattableString.Invariant($", {n} iterations") : "";
-        return $"solved: left {solved.Left}, right {solved.Right}, left over {solved.LeftOver}{steps}";
-    }
-
     private static void Write(StringBuilder text, Explanation e, string indent)
     {
         foreach (var where in e.Where)
@@ -28,7 +22,7 @@ internal static class ExplanationText
             text.Append(indent).Append(Line(line)).Append('\n');
         if (e.Solved is { } solved)
         {
-            text.Append(indent).Append(Note(solved)).Append('\n');
+            text.Append(indent).Append(solved).Append('\n');
         }
 
         if (e.Source is not null)

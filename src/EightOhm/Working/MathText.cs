@@ -14,7 +14,7 @@ public static class MathText
         NegatedNode n => $"−{In(n.Inner, 2)}",
         FractionNode n => $"{In(n.Over, 2)}/{In(n.Under, 4)}",
         RootNode n => $"√({Write(n.Inner)})",
-        PowerNode n => $"{PowerBase(n)}{(n.Exponent is NumberNode { Text: "2" } ? "²" : "^" + In(n.Exponent, 5))}",
+        PowerNode n => $"{PowerBase(n)}^{In(n.Exponent, 5)}",
         CallNode n => $"{Name(n.Name)}({string.Join(", ", n.Arguments.Select(Write))})",
         SumNode n => $"Σ[{Write(n.Item)} in {Write(n.Items)}] {In(n.Term, 2)}",
         CasesNode n => string.Join("; ", n.Cases.Select(c => c.When is null ? $"{Write(c.Value)} otherwise" : $"{Write(c.Value)} if {Write(c.When)}")),

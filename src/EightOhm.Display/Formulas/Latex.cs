@@ -1,0 +1,61 @@
+using EightOhm.Working;
+
+namespace EightOhm.Display.Formulas;
+
+/// <summary>Writes a formula as LaTeX, for hosts and papers that typeset it.</summary>
+public static class Latex
+{
+    /// <summary>The formula as LaTeX, without dollar signs.</summary>
+    /// <param name="node">The formula.</param>
+    public static string Write(MathNode node) => node switch
+    {
+        NumberNode n => Number(n.Text),
+        NameNode n => Name(n.Text),
+        InfixNode n => $"{In(n.Left, MathText.LeftNeed(n))} {Sign(n.Sign)} {In(n.Right, MathText.RightNeed(n))}",
+        NegatedNode n => $"-{In(n.Inner, 2)}",
+        FractionNode n => $"\\frac{{{Write(n.Over)}}}{{{Write(n.Under)}}}",
+        RootNode n => $"\\sqrt{{{Write(n.Inner)}}}",
+        PowerNode n => $"{(MathText.NeedsBrackets(n) ? $"\\left({Write(n.Base)}\\right)" : Write(n.Base))}^{{{Write(n.Exponent)}}}",
+        CallNode n => $"{Name(n.Name)}\\left({string.Join(", ", n.Arguments.Select(Write))}\\right)",
+        SumNode n => $"\\sum_{{{Write(n.Item)} \\in {Write(n.Items)}}} {In(n.Term, 2)}",
+        CasesNode n => $"\\begin{{cases}}{string.Join("\\\\ ", n.Cases.Select(c => $"{Write(c.Value)} & {(c.When is null ? "\\text{otherwise}" : $"\\text{{if }} {Write(c.When)}")}"))}\\end{{cases}}",
+        _ => throw new ArgumentException($"No LaTeX for a {node?.GetType().Name}.", nameof(node)),
+    };
+
+    /// <summary>The whole working as aligned LaTeX lines.</summary>
+    /// <param name="explanation">The working.</param>
+    public static string Write(Explanation explanation)
+    {
+        ArgumentNullException.ThrowIfNull(explanation);
+        var lines = explanation.Where.Concat(explanation.Lines).Select(l => string.Join(" = ", l.Parts().Select(Write)));
+        return $"$$\\begin{{gathered}}{string.Join("\\\\ ", lines)}\\end{{gathered}}$$";
+    }
+
+    private static string In(MathNode node, int need) => node.Binding < need ? $"\\left({Write(node)}\\right)" : Write(node);
+
+    private static string Sign(string sign) => sign switch
+    {
+        "·" => "\\cdot",
+        "−" => "-",
+        "≤" => "\\le",
+        "≥" => "\\ge",
+        "∥" => "\\parallel",
+        "and" or "or" => $"\\text{{ {sign} }}",
+        _ => sign,
+    };
+
+    private static string Number(string text)
+    {
+        var at = text.IndexOf(' ', StringComparison.Ordinal);
+        return at < 0 ? Plain(text) : $"{Plain(text[..at])}\\,\\text{{{text[(at + 1)..].Replace("%", "\\%", StringComparison.Ordinal)}}}";
+    }
+
+    private static string Plain(string number) => number.Replace("−", "-", StringComparison.Ordinal).Replace("%", "\\%", StringComparison.Ordinal);
+
+    private static string Name(string name)
+    {
+        var (stem, sub) = Symbols.Split(name);
+        var word = stem.Length == 1 ? stem : $"\\text{{{stem.Replace("_", "\\_", StringComparison.Ordinal)}}}";
+        return sub.Length == 0 ? word : $"{word}_{{\\text{{{sub}}}}}";
+    }
+}

@@ -1,11 +1,63 @@
+using System.Reflection;
+using System.Runtime.Loader;
 using Microsoft.DotNet.Interactive;
+using Microsoft.DotNet.Interactive.Commands;
 
 namespace EightOhm.Notebook;
 
 /// <summary>Brings EightOhm into a notebook kernel.</summary>
 public static class NotebookExtension
 {
-    /// <summary>Registers formatters and brings usings and helpers in.</summary>
+    /// <summary>The lines that a kernel runs to load the extension: what a cell then sees without a using, and the call of <see cref="Load"/>.</summary>
+    /// <remarks>A using must stand in a submission of its own kernel to reach later cells, so it cannot be done from inside Load.
+    /// The same text is the package's extension.dib (a test compares).</remarks>
+    public const string Script =
+        """
+        using UnitsNet; using EightOhm; using EightOhm.Quantities; using EightOhm.Working; using EightOhm.Record; using EightOhm.Ratings; using EightOhm.Noise; using EightOhm.Feedback; using EightOhm.Thermal; using EightOhm.OutputStage; using EightOhm.Teaching; using EightOhm.Display; using EightOhm.Display.Figures; using EightOhm.Display.Tables; using static EightOhm.Quantities.Maths; using static EightOhm.Quantities.Constants; using static EightOhm.Working.Workings; using static EightOhm.Record.Limits;
+        EightOhm.Notebook.NotebookExtension.Load(Microsoft.DotNet.Interactive.KernelInvocationContext.Current.HandlingKernel.RootKernel);
+        """;
+
+    private static bool resolving;
+
+    /// <summary>The version of this build, as a notebook's package line names it.</summary>
+    public static string Version { get; } =
+        typeof(NotebookExtension).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
+
+    /// <summary>Registers how everything of ours is shown, lets literals stand in shown expressions, and greets in one line.</summary>
     /// <param name="kernel">The root kernel of the notebook.</param>
-    public static void Load(Kernel kernel) => ArgumentNullException.ThrowIfNull(kernel);
+    public static void Load(Kernel kernel)
+    {
+        ArgumentNullException.ThrowIfNull(kernel);
+        AnswerForFSharpCore();
+        Formatters.Register();
+        kernel.VisitSubkernelsAndSelf(LiftLiterals);
+        if (KernelInvocationContext.Current is not { } context)
+            return;
+        HostNoise.Hush(context);
+        PlotlyInPage.Bring(context);
+        context.Display($"EightOhm {Version} is at hand: quantities, formulas, the record, charts.", "text/plain");
+    }
+
+    private static void LiftLiterals(Kernel kernel)
+    {
+        if (kernel is not Microsoft.DotNet.Interactive.CSharp.CSharpKernel)
+            return;
+        kernel.AddMiddleware((command, context, next) =>
+        {
+            if (command is not SubmitCode submit || LiteralLift.Rewrite(submit.Code) is not { } code || ReferenceEquals(code, submit.Code))
+                return next(command, context);
+            return next(new SubmitCode(code, submit.TargetKernelName, submit.Parameters.ToDictionary()), context);
+        });
+    }
+
+    // The host's process holds an older FSharp.Core than Plotly.NET was built with; the one that is loaded serves.
+    private static void AnswerForFSharpCore()
+    {
+        if (resolving)
+            return;
+        resolving = true;
+        AssemblyLoadContext.Default.Resolving += (_, name) => name.Name == "FSharp.Core"
+            ? AppDomain.CurrentDomain.GetAssemblies().FirstOrDefault(a => a.GetName().Name == "FSharp.Core")
+            : null;
+    }
 }

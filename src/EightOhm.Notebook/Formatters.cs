@@ -1,0 +1,52 @@
+using System.Globalization;
+using System.Net;
+using EightOhm.Display.Figures;
+using EightOhm.Display.Formulas;
+using EightOhm.Display.Tables;
+using EightOhm.Quantities;
+using EightOhm.Working;
+using Microsoft.DotNet.Interactive.Formatting;
+using UnitsNet;
+
+namespace EightOhm.Notebook;
+
+/// <summary>How a cell's value is shown: every kind of quantity, and every type of ours.</summary>
+internal static class Formatters
+{
+    private const string Html = "text/html";
+    private const string Plain = "text/plain";
+    private const string Tex = "text/latex";
+
+    /// <summary>Registers them; the host's registry is one for the process.</summary>
+    public static void Register()
+    {
+        foreach (var kind in QuantityKinds.All.Where(k => k.Style != FaceStyle.Number))
+            Both(kind.Type, v => Span(Face.Full(v)), v => Face.Full(v));
+        Both(typeof(IQuantity), v => Span(Other((IQuantity)v)), v => Other((IQuantity)v));
+        Both(typeof(Explanation), v => ExplanationHtml.Write((Explanation)v), v => v.ToString()!, v => Latex.Write((Explanation)v));
+        Both(typeof(Table), v => ((Table)v).ToHtml(), v => v.ToString()!);
+        Both(typeof(Figure), v => FigureHtml.Render((Figure)v), v => ((Figure)v).Alt);
+        foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsFacts))
+            Both(type, v => Facts.Of(v).ToHtml(), v => Facts.Of(v).ToString());
+        Lists.Register();
+    }
+
+    internal static void Both(Type type, Func<object, string> html, Func<object, string> plain, Func<object, string>? latex = null)
+    {
+        Formatter.Register(type, (v, writer) => writer.Write(html(v)), Html);
+        Formatter.Register(type, (v, writer) => writer.Write(plain(v)), Plain);
+        if (latex is not null)
+            Formatter.Register(type, (v, writer) => writer.Write(latex(v)), Tex);
+        Formatter.SetPreferredMimeTypesFor(type, latex is null ? [Html, Plain] : [Html, Tex, Plain]);
+    }
+
+    private static bool IsFacts(Type type) =>
+        !type.IsAbstract && !type.IsGenericTypeDefinition && QuantityKinds.Find(type) is null
+        && type.Namespace is "EightOhm.Ratings" or "EightOhm.OutputStage" or "EightOhm.Supply" or "EightOhm.Thermal"
+        && Facts.Has(type);
+
+    // A quantity outside the house's table: UnitsNet's own words, in the invariant culture.
+    private static string Other(IQuantity quantity) => quantity.ToString(CultureInfo.InvariantCulture)!;
+
+    private static string Span(string text) => $"<span class=\"eo-value\">{WebUtility.HtmlEncode(text)}</span>";
+}

@@ -25,6 +25,10 @@ public sealed class BadInputTests : IDisposable
         RefusedAsync(shop.File("a.ipynb", "{}"), [], "a.ipynb is JSON but not a notebook", "\"cells\"");
 
     [Fact]
+    public Task A_key_that_stands_twice_is_refused() =>
+        RefusedAsync(shop.File("a.ipynb", """{"cells":[],"cells":[],"nbformat":4}"""), [], "a.ipynb is not sound JSON", "cells");
+
+    [Fact]
     public Task An_older_format_is_refused_with_the_format_allowed() =>
         RefusedAsync(shop.File("a.ipynb", """{"cells":[],"nbformat":3}"""), [], "nbformat 3", "nbformat 4 is needed");
 

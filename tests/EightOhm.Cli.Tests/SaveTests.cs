@@ -60,6 +60,17 @@ public sealed class SaveTests : IDisposable
     }
 
     [Fact]
+    public async Task A_value_that_only_claims_to_be_JSON_is_kept_as_text()
+    {
+        var notebook = shop.Notebook(
+            "a", "using Microsoft.DotNet.Interactive;\nKernelInvocationContext.Current.DisplayAs(\"{\", \"application/json\");");
+
+        Assert.Equal(0, (await shop.RunAsync(shop.Notebooks, "--save")).Code);
+
+        Assert.Equal("{", (string?)Workshop.SavedOutputs(notebook)[1][0]!["data"]!["application/json"]![0]);
+    }
+
+    [Fact]
     public async Task What_is_not_an_output_is_kept_as_it_was()
     {
         var notebook = shop.File("a.ipynb", """

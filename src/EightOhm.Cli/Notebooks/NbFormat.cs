@@ -45,7 +45,7 @@ internal static class NbFormat
     {
         var bundle = new JsonObject();
         foreach (var (mimeType, value) in values.OrderBy(v => v.Key, StringComparer.Ordinal))
-            bundle[mimeType] = IsJson(mimeType) ? JsonNode.Parse(value) : Lines(value);
+            bundle[mimeType] = IsJson(mimeType) && Json(value) is { } json ? json : Lines(value);
 
         return bundle;
     }
@@ -58,6 +58,19 @@ internal static class NbFormat
 
         buffer.Write("\n"u8);
         return buffer.WrittenSpan.ToArray();
+    }
+
+    private static JsonNode? Json(string value)
+    {
+        try
+        {
+            return JsonNode.Parse(value);
+        }
+        catch (JsonException)
+        {
+            // A cell may call anything JSON; its text is kept as it is.
+            return null;
+        }
     }
 
     private static bool IsJson(string mimeType) =>

@@ -39,7 +39,7 @@ internal sealed class NotebookFile
         var name = System.IO.Path.GetFileName(path);
         try
         {
-            if (JsonNode.Parse(File.ReadAllBytes(path)) is not JsonObject json || json["cells"] is not JsonArray array)
+            if (JsonNode.Parse(File.ReadAllText(path)) is not JsonObject json || json["cells"] is not JsonArray array)
                 throw RunFailure.BadInput($"{name} is JSON but not a notebook: it has no list of \"cells\". A notebook (.ipynb, nbformat 4) is needed.");
             if (json["nbformat"] is not JsonValue format || !format.TryGetValue<int>(out var major) || major != 4)
                 throw RunFailure.BadInput($"{name} is of nbformat {json["nbformat"]?.ToJsonString() ?? "(none)"}; nbformat 4 is needed. Open and save it in a notebook program.");
@@ -52,6 +52,11 @@ internal sealed class NotebookFile
         catch (JsonException e)
         {
             throw RunFailure.BadInput($"{name} is not JSON (line {e.LineNumber + 1}): a notebook (.ipynb, nbformat 4) is needed.");
+        }
+        catch (ArgumentException e)
+        {
+            // The parser finds a key that stands twice only when the object is first looked into.
+            throw RunFailure.BadInput($"{name} is not sound JSON: {e.Message}");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

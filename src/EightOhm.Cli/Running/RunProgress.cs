@@ -14,7 +14,7 @@ internal abstract class RunProgress
     public static Task ShowAsync(IAnsiConsole console, Func<RunProgress, Task> run) =>
         console.Profile.Capabilities.Interactive
             ? console.Progress()
-                .Columns(new SpinnerColumn(), new TaskDescriptionColumn { Alignment = Justify.Left }, new ProgressBarColumn(), new ElapsedTimeColumn())
+                .Columns(new SpinnerColumn(), new TaskDescriptionColumn { Alignment = Justify.Left }, new ProgressBarColumn())
                 .StartAsync(live => run(new Live(live)))
             : run(new Plain(console));
 
@@ -24,14 +24,9 @@ internal abstract class RunProgress
         Begin(notebook.Name, notebook.Cells.Count);
     }
 
-    public void Cell(NotebookFile notebook, NotebookCell cell) =>
-        Show($"{notebook.Name}  cell {cell.Number}/{notebook.Cells.Count}", cell.Number - 1);
+    public void Cell(NotebookFile notebook, NotebookCell cell) => Show(Line(notebook, cell.Number), cell.Number - 1);
 
-    public void End(NotebookFile notebook)
-    {
-        var seconds = watch.Elapsed.TotalSeconds.ToString("0.0", CultureInfo.InvariantCulture);
-        End($"{notebook.Name}  cell {notebook.Cells.Count}/{notebook.Cells.Count}  {seconds} s", notebook.Cells.Count);
-    }
+    public void End(NotebookFile notebook) => End(Line(notebook, notebook.Cells.Count), notebook.Cells.Count);
 
     /// <summary>Takes word from inside a long cell.</summary>
     public abstract IProgress<WorkDone>? Inside { get; }
@@ -41,6 +36,9 @@ internal abstract class RunProgress
     protected abstract void Show(string text, double cellsDone);
 
     protected abstract void End(string text, double cellsDone);
+
+    private string Line(NotebookFile notebook, int cell) =>
+        string.Create(CultureInfo.InvariantCulture, $"{notebook.Name}  cell {cell}/{notebook.Cells.Count}  {watch.Elapsed.TotalSeconds:0.0} s");
 
     private sealed class Live(ProgressContext context) : RunProgress, IProgress<WorkDone>
     {

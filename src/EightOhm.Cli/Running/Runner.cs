@@ -12,7 +12,7 @@ internal sealed class Runner(IAnsiConsole console)
     public async Task RunAsync(RunRequest request, CancellationToken cancellation)
     {
         // Most of the wait for a first cell is the compiler's start: it starts while the files are read and checked.
-        var kernels = new KernelQueue();
+        using var kernels = new KernelQueue();
 
         var folder = NotebookFolder.Open(request.Notebooks);
         foreach (var notebook in folder.Notebooks)

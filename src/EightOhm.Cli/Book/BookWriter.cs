@@ -1,0 +1,27 @@
+using System.Text;
+using EightOhm.Cli.Notebooks;
+
+namespace EightOhm.Cli.Book;
+
+/// <summary>Writes the book: a page a chapter, and the index last.</summary>
+/// <param name="folder">The folder, which exists.</param>
+internal sealed class BookWriter(string folder)
+{
+    private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
+
+    public void Write(string design, IReadOnlyList<NotebookFile> notebooks, IReadOnlyList<ComplianceRow> sheet)
+    {
+        var chapters = notebooks.Select(Chapter.Of).ToList();
+        Put(PageTemplate.StyleFile, PageTemplate.Style());
+        for (var i = 0; i < chapters.Count; i++)
+        {
+            var before = i > 0 ? chapters[i - 1] : null;
+            var after = i + 1 < chapters.Count ? chapters[i + 1] : null;
+            Put(chapters[i].PageFile, ChapterPage.Of(chapters[i], design, before, after));
+        }
+
+        Put("index.html", IndexPage.Of(design, chapters, sheet));
+    }
+
+    private void Put(string file, string text) => File.WriteAllText(Path.Combine(folder, file), text, Utf8);
+}

@@ -1,0 +1,14 @@
+using EightOhm.Cli.Notebooks;
+
+namespace EightOhm.Cli.Book;
+
+/// <summary>A notebook as a page of the book.</summary>
+/// <param name="Notebook">The notebook, with its outputs.</param>
+/// <param name="Title">Its first heading, or its name where it has none.</param>
+internal sealed record Chapter(NotebookFile Notebook, string Title)
+{
+    public string PageFile => Notebook.Name + ".html";
+
+    public static Chapter Of(NotebookFile notebook) =>
+        new(notebook, notebook.Cells.Where(c => c.IsMarkdown).Select(c => MarkdownText.FirstHeading(c.Source)).FirstOrDefault(h => h is not null) ?? notebook.Name);
+}

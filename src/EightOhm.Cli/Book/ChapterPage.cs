@@ -1,0 +1,35 @@
+using System.Text;
+using static EightOhm.Cli.Book.PageTemplate;
+
+namespace EightOhm.Cli.Book;
+
+/// <summary>The page of one chapter.</summary>
+internal static class ChapterPage
+{
+    public static string Of(Chapter chapter, string design, Chapter? before, Chapter? after)
+    {
+        var body = new StringBuilder();
+        var markdown = new MarkdownText(Path.GetDirectoryName(chapter.Notebook.Path)!);
+        foreach (var cell in chapter.Notebook.Cells)
+        {
+            if (cell.IsMarkdown)
+                body.Append("<section class=\"text\">\n").Append(markdown.ToHtml(cell)).Append("</section>\n");
+            else if (cell.IsCode)
+                body.Append(CodeCell.ToHtml(cell)).Append(OutputHtml.Of(cell.Outputs));
+        }
+
+        return Page($"{chapter.Title} · {design}", Navigation(before, after), body.ToString().TrimEnd());
+    }
+
+    private static string Navigation(Chapter? before, Chapter? after) =>
+        $"""
+        <nav>
+        <a href="index.html">Contents</a>
+        <span class="turn">{Link(before, "Previous", "prev")}{Link(after, "Next", "next")}</span>
+        </nav>
+        """;
+
+    private static string Link(Chapter? chapter, string word, string rel) => chapter is null
+        ? ""
+        : $"<a rel=\"{rel}\" href=\"{Uri.EscapeDataString(chapter.PageFile)}\">{word}<span class=\"title\">: {Escape(chapter.Title)}</span></a>";
+}

@@ -1,0 +1,47 @@
+using System.Text;
+using static EightOhm.Cli.Book.PageTemplate;
+
+namespace EightOhm.Cli.Book;
+
+/// <summary>The first page: the design, its chapters, how it complies, and what can hurt.</summary>
+internal static class IndexPage
+{
+    private const string Caution =
+        "Mains wiring, supply rails and charged reservoir capacitors can kill, also after switching off; heat sinks burn. " +
+        "Calculations do not make work on them safe: follow your local electrical codes, and leave mains work to people qualified for it.";
+
+    public static string Of(string design, IReadOnlyList<Chapter> chapters, IReadOnlyList<ComplianceRow> sheet)
+    {
+        var body = new StringBuilder();
+        body.Append("<section class=\"text\">\n<h1>").Append(Escape(design)).Append("</h1>\n");
+        body.Append("<p class=\"caution\"><strong>Caution.</strong> ").Append(Caution).Append("</p>\n<h2>Chapters</h2>\n<ul class=\"chapters\">\n");
+        foreach (var chapter in chapters)
+        {
+            body.Append("<li><a href=\"").Append(Uri.EscapeDataString(chapter.PageFile)).Append("\">")
+                .Append(Escape(chapter.Title)).Append("</a> <span class=\"quiet\">").Append(Escape(chapter.Notebook.Name)).Append("</span></li>\n");
+        }
+
+        body.Append("</ul>\n<h2>Compliance</h2>\n</section>\n").Append(Sheet(sheet));
+        return Page(design, "", body.ToString());
+    }
+
+    private static string Sheet(IReadOnlyList<ComplianceRow> sheet)
+    {
+        if (sheet.Count == 0)
+            return "<p>The record holds no requirements.</p>";
+
+        var table = new StringBuilder("<div class=\"output\">\n<table class=\"sheet\">\n<thead><tr>");
+        foreach (var heading in ComplianceRow.Headings)
+            table.Append("<th scope=\"col\">").Append(Escape(heading)).Append("</th>");
+        table.Append("</tr></thead>\n<tbody>\n");
+        foreach (var row in sheet)
+        {
+            table.Append("<tr>");
+            foreach (var column in row.Columns)
+                table.Append("<td>").Append(Escape(column)).Append("</td>");
+            table.Append("</tr>\n");
+        }
+
+        return table.Append("</tbody>\n</table>\n</div>").ToString();
+    }
+}

@@ -1,0 +1,78 @@
+using EightOhm.Cli.Notebooks;
+using Markdig;
+using Markdig.Renderers.Html;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
+
+namespace EightOhm.Cli.Book;
+
+/// <summary>Markdown cells as HTML that needs no other file: pictures come into the page, links to notebooks lead to their pages.</summary>
+/// <param name="folder">The notebook's folder, which its relative links start from.</param>
+internal sealed class MarkdownText(string folder)
+{
+    // What notebook programs understand too: a chapter must read the same in both.
+    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder()
+        .UsePipeTables()
+        .UseTaskLists()
+        .UseAutoLinks()
+        .UseAutoIdentifiers(Markdig.Extensions.AutoIdentifiers.AutoIdentifierOptions.GitHub)
+        .Build();
+
+    public string ToHtml(NotebookCell cell)
+    {
+        var document = Markdown.Parse(cell.Source, Pipeline);
+        foreach (var link in document.Descendants<LinkInline>().ToList())
+        {
+            if (link.IsImage)
+                BringIn(link, cell);
+            else if (link.Url is { } url && !url.Contains(':', StringComparison.Ordinal))
+                link.Url = ToPage(url);
+        }
+
+        return document.ToHtml(Pipeline);
+    }
+
+    /// <summary>The plain text of the first heading; null where there is none.</summary>
+    public static string? FirstHeading(string markdown) =>
+        Markdown.Parse(markdown, Pipeline).Descendants<HeadingBlock>().FirstOrDefault() is { Inline: { } inline }
+            ? string.Concat(inline.Descendants().Select(Words)).Trim()
+            : null;
+
+    private static string Words(MarkdownObject inline) => inline switch
+    {
+        LiteralInline literal => literal.Content.ToString(),
+        CodeInline code => code.Content,
+        HtmlEntityInline entity => entity.Transcoded.ToString(),
+        LineBreakInline => " ",
+        _ => "",
+    };
+
+    private static string ToPage(string url)
+    {
+        const string Ending = ".ipynb";
+        var path = url.Split('#', 2);
+        return path[0].EndsWith(Ending, StringComparison.OrdinalIgnoreCase) && !path[0].Contains('/', StringComparison.Ordinal)
+            ? string.Join('#', [path[0][..^Ending.Length] + ".html", .. path[1..]])
+            : url;
+    }
+
+    private void BringIn(LinkInline image, NotebookCell cell)
+    {
+        var url = image.Url ?? "";
+        if (url.StartsWith("data:", StringComparison.Ordinal))
+            return;
+
+        var picture = url.StartsWith("attachment:", StringComparison.Ordinal)
+            ? cell.Attachment(Uri.UnescapeDataString(url["attachment:".Length..]))
+            : PictureFile.DataUri(folder, url);
+        if (picture is not null)
+        {
+            image.Url = picture;
+            return;
+        }
+
+        // A page that loads nothing from elsewhere keeps the words for the picture, and the way to it.
+        image.IsImage = false;
+        image.GetAttributes().AddClass("missing-picture");
+    }
+}

@@ -1,0 +1,45 @@
+using System.Net;
+
+namespace EightOhm.Cli.Book;
+
+/// <summary>The frame of every page of the book. It loads nothing but the files beside it.</summary>
+internal static class PageTemplate
+{
+    /// <summary>Stands in every page, and tells a book of ours from any other folder.</summary>
+    public const string Mark = "<meta name=\"generator\" content=\"EightOhm book\">";
+
+    public const string StyleFile = "book.css";
+
+    public static string Page(string title, string navigation, string body, string scripts = "") =>
+        $"""
+        <!doctype html>
+        <html lang="en">
+        <head>
+        <meta charset="utf-8">
+        <meta name="viewport" content="width=device-width, initial-scale=1">
+        <meta name="color-scheme" content="light dark">
+        {Mark}
+        <title>{Escape(title)}</title>
+        <link rel="icon" href="data:,">
+        <link rel="stylesheet" href="{StyleFile}">
+        {scripts}</head>
+        <body>
+        {navigation}
+        <main>
+        {body}
+        </main>
+        {navigation}
+        </body>
+        </html>
+
+        """;
+
+    public static string Escape(string text) => WebUtility.HtmlEncode(text);
+
+    public static string Style()
+    {
+        using var stream = typeof(PageTemplate).Assembly.GetManifestResourceStream(StyleFile)!;
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd();
+    }
+}

@@ -1,0 +1,77 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using EightOhm.Cli.Running;
+using Spectre.Console;
+
+namespace EightOhm.Cli;
+
+/// <summary>The program, from its arguments to its exit code.</summary>
+internal static class CommandLine
+{
+    /// <param name="args">The arguments after the program's name.</param>
+    /// <param name="output">Where results go: taken before any kernel starts, for kernels redirect the console.</param>
+    /// <param name="error">Where failures go.</param>
+    /// <param name="live">Whether <paramref name="output"/> is a terminal that can redraw its lines.</param>
+    public static async Task<int> InvokeAsync(string[] args, TextWriter output, TextWriter error, bool live)
+    {
+        var run = new RunCommand();
+        run.SetAction((parsed, _) => GuardAsync(error, async () =>
+        {
+            using var interruption = new Interruption();
+            await new Runner(Console(output, live)).RunAsync(run.Request(parsed), interruption.Token);
+        }));
+
+        var root = new Command("eightohm", "Runs EightOhm notebooks and writes their book.") { run };
+        root.Options.Add(new HelpOption());
+        var result = root.Parse(args);
+        if (result.Errors.Count > 0)
+        {
+            foreach (var problem in result.Errors)
+                await error.WriteLineAsync(problem.Message);
+            await error.WriteLineAsync(
+                $"Allowed: eightohm run <notebook-or-folder> [{string.Join("] [", run.Options.Select(o => o.Name))}]. More: eightohm run --help");
+            return ExitCode.BadInput;
+        }
+
+        // Interruptions are ours (see Interruption): the library would end the process in the middle of putting files in place.
+        return await result.InvokeAsync(new InvocationConfiguration { Output = output, Error = error, ProcessTerminationTimeout = null });
+    }
+
+    private static async Task<int> GuardAsync(TextWriter error, Func<Task> run)
+    {
+        try
+        {
+            await run();
+            return ExitCode.Done;
+        }
+        catch (RunFailure failure)
+        {
+            await error.WriteLineAsync(failure.Message);
+            return failure.ExitCode;
+        }
+        catch (OperationCanceledException)
+        {
+            await error.WriteLineAsync("Interrupted; nothing was written.");
+            return ExitCode.Interrupted;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            await error.WriteLineAsync($"A file could not be written or read: {e.Message}");
+            return ExitCode.BadInput;
+        }
+    }
+
+    private static IAnsiConsole Console(TextWriter output, bool live)
+    {
+        var console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Ansi = live ? AnsiSupport.Detect : AnsiSupport.No,
+            Interactive = live ? InteractionSupport.Detect : InteractionSupport.No,
+            Out = new AnsiConsoleOutput(output),
+        });
+        // Into a file or a pipe nothing needs folding.
+        if (!live)
+            console.Profile.Width = 200;
+        return console;
+    }
+}

@@ -1,0 +1,62 @@
+using System.CommandLine;
+using System.Globalization;
+using EightOhm.Cli.Running;
+
+namespace EightOhm.Cli;
+
+/// <summary>The arguments and options of <c>eightohm run</c>.</summary>
+internal sealed class RunCommand : Command
+{
+    private readonly Argument<string> notebooks = new("notebook-or-folder")
+    {
+        Description = "A notebook (.ipynb), or a folder whose notebooks are run in name order.",
+    };
+
+    private readonly Option<string[]> set = new("--set")
+    {
+        Description = "Changes a given entry of the record before the run; may be repeated.",
+        HelpName = "name=value with unit",
+        DefaultValueFactory = _ => [],
+    };
+
+    private readonly Option<string> output = new("--out")
+    {
+        Description = "The folder of the book.",
+        HelpName = "folder",
+        DefaultValueFactory = _ => Path.Combine("artifacts", "book"),
+    };
+
+    private readonly Option<bool> save = new("--save")
+    {
+        Description = "Writes the outputs into the notebooks, and the record, too.",
+    };
+
+    private readonly Option<string> limit = new("--limit")
+    {
+        Description = "The longest that a cell may take, in seconds.",
+        HelpName = "seconds",
+        DefaultValueFactory = _ => "60",
+    };
+
+    public RunCommand()
+        : base("run", "Runs notebooks, shows how the design complies, and writes the book.")
+    {
+        Arguments.Add(notebooks);
+        Options.Add(set);
+        Options.Add(output);
+        Options.Add(save);
+        Options.Add(limit);
+    }
+
+    public RunRequest Request(ParseResult parsed) => new(
+        parsed.GetValue(notebooks)!,
+        parsed.GetValue(set)!,
+        parsed.GetValue(output)!,
+        parsed.GetValue(save),
+        Limit(parsed.GetValue(limit)!));
+
+    private static TimeSpan Limit(string text) =>
+        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds) && seconds is > 0 and <= 86400
+            ? TimeSpan.FromSeconds(seconds)
+            : throw RunFailure.BadInput($"--limit must be a number of seconds, more than 0 and at most 86400 (was '{text}').");
+}

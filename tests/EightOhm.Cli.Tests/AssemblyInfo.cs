@@ -1,0 +1,2 @@
+// Formatters, the console and the current folder belong to the whole process.
+[assembly: CollectionBehavior(DisableTestParallelization = true)]

@@ -1,0 +1,44 @@
+using System.Diagnostics;
+
+namespace EightOhm.Cli.Tests;
+
+/// <summary>The built program in a process of its own, for what ends a process.</summary>
+internal static class Child
+{
+    public static Process Start(params string[] args)
+    {
+        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true };
+        start.ArgumentList.Add(typeof(CommandLine).Assembly.Location);
+        foreach (var arg in args)
+            start.ArgumentList.Add(arg);
+        return Process.Start(start)!;
+    }
+
+    /// <summary>Waits until a cell has left a file as its sign.</summary>
+    public static async Task SeeAsync(string file, Process process)
+    {
+        for (var watch = Stopwatch.StartNew(); !File.Exists(file); await Task.Delay(20))
+        {
+            if (process.HasExited || watch.Elapsed > TimeSpan.FromSeconds(60))
+                throw new InvalidOperationException("The cell did not start: " + await process.StandardError.ReadToEndAsync());
+        }
+    }
+
+    public static async Task<Ran> EndAsync(Process process)
+    {
+        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
+        var output = process.StandardOutput.ReadToEndAsync(patience.Token);
+        var error = process.StandardError.ReadToEndAsync(patience.Token);
+        try
+        {
+            await process.WaitForExitAsync(patience.Token);
+        }
+        finally
+        {
+            if (!process.HasExited)
+                process.Kill();
+        }
+
+        return new Ran(process.ExitCode, await output, await error);
+    }
+}

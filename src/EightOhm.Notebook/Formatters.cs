@@ -25,7 +25,7 @@ internal static class Formatters
         Both(typeof(IQuantity), v => Span(Other((IQuantity)v)), v => Other((IQuantity)v));
         Both(typeof(Explanation), v => ExplanationHtml.Write((Explanation)v), v => v.ToString()!, v => Latex.Write((Explanation)v));
         Both(typeof(Table), v => ((Table)v).ToHtml(), v => v.ToString()!);
-        Both(typeof(Figure), v => FigureHtml.Render((Figure)v), v => ((Figure)v).Alt);
+        Both(typeof(Figure), v => FigureHtml.Render((Figure)v), v => ((Figure)v).AltText);
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsFacts))
             Both(type, v => Facts.Of(v).ToHtml(), v => Facts.Of(v).ToString());
         Lists.Register();

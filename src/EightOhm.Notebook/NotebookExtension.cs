@@ -13,7 +13,7 @@ public static class NotebookExtension
     /// The same text is the package's extension.dib (a test compares).</remarks>
     public const string Script =
         """
-        using UnitsNet; using EightOhm; using EightOhm.Quantities; using EightOhm.Working; using EightOhm.Record; using EightOhm.Ratings; using EightOhm.Noise; using EightOhm.Feedback; using EightOhm.Thermal; using EightOhm.OutputStage; using EightOhm.Teaching; using EightOhm.Display; using EightOhm.Display.Figures; using EightOhm.Display.Tables; using static EightOhm.Quantities.Maths; using static EightOhm.Quantities.Constants; using static EightOhm.Working.Workings; using static EightOhm.Record.Limits;
+        using UnitsNet; using EightOhm; using EightOhm.Quantities; using EightOhm.Working; using EightOhm.Ratings; using EightOhm.Noise; using EightOhm.Feedback; using EightOhm.Thermal; using EightOhm.OutputStage; using EightOhm.Teaching; using EightOhm.Display.Figures; using EightOhm.Display.Tables; using static EightOhm.Quantities.Maths; using static EightOhm.Quantities.Constants; using static EightOhm.Working.Workings;
         EightOhm.Notebook.NotebookExtension.Load(Microsoft.DotNet.Interactive.KernelInvocationContext.Current.HandlingKernel.RootKernel);
         """;
 
@@ -35,7 +35,7 @@ public static class NotebookExtension
             return;
         HostNoise.Hush(context);
         PlotlyInPage.Bring(context);
-        context.Display($"EightOhm {Version} is at hand: quantities, formulas, the record, charts.", "text/plain");
+        context.DisplayAs($"EightOhm {Version} is at hand: quantities, formulas, the record, charts.", "text/plain");
     }
 
     private static void LiftLiterals(Kernel kernel)
@@ -46,7 +46,7 @@ public static class NotebookExtension
         {
             if (command is not SubmitCode submit || LiteralLift.Rewrite(submit.Code) is not { } code || ReferenceEquals(code, submit.Code))
                 return next(command, context);
-            return next(new SubmitCode(code, submit.TargetKernelName, submit.Parameters.ToDictionary()), context);
+            return next(new SubmitCode(code, submit.TargetKernelName), context);
         });
     }
 

@@ -18,5 +18,5 @@ internal static class PlotlyInPage
 
     // Only a notebook server's kernel has a page; the runner's embedded kernel has none and keeps plotly.js beside the book.
     private static bool HasLivePage(KernelInvocationContext context) =>
-        context.HandlingKernel.RootKernel is CompositeKernel root && root.ChildKernels.Count() > 1;
+        context.HandlingKernel.RootKernel is CompositeKernel root && root.ChildKernels.Count > 1;
 }

@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Text.Json.Nodes;
+using EightOhm.Notebook;
 using Microsoft.CodeAnalysis.Scripting;
 using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
@@ -11,9 +12,6 @@ namespace EightOhm.Cli.Running;
 /// <summary>A fresh C# kernel inside this process, in which one notebook runs.</summary>
 internal sealed class NotebookKernel : IDisposable
 {
-    private const string LoadExtension =
-        "EightOhm.Notebook.NotebookExtension.Load(Microsoft.DotNet.Interactive.KernelInvocationContext.Current.HandlingKernel.RootKernel);";
-
     // What `#r "nuget: EightOhm.Notebook"` brings into a notebook elsewhere: our assemblies and what they stand on.
     private static readonly string[] Assemblies =
         ["EightOhm", "EightOhm.Display", "EightOhm.Notebook", "UnitsNet", "MathNet.Numerics", "Plotly.NET", "FSharp.Core", "DynamicObj", "Giraffe.ViewEngine"];
@@ -49,7 +47,7 @@ internal sealed class NotebookKernel : IDisposable
         {
             loaded = true;
             csharp.AddAssemblyReferences(Assemblies.Select(name => Path.Combine(AppContext.BaseDirectory, name + ".dll")));
-            events.AddRange(await SendAsync(LoadExtension, cancellation));
+            events.AddRange(await SendAsync(NotebookExtension.Script, cancellation));
         }
 
         if (CellFailures.Find(events) is not { } failure)

@@ -1,0 +1,37 @@
+using EightOhm.Quantities;
+
+namespace EightOhm.Record;
+
+/// <summary>What a requirement asks of a value; made by <see cref="Limits"/>.</summary>
+public sealed record Limit
+{
+    internal Limit(LimitSense sense, QuantityKind kind, object? low, object? high)
+    {
+        Sense = sense;
+        Kind = kind;
+        Low = low is null ? null : KeptValue.Normal("the limit", kind, low);
+        High = high is null ? null : KeptValue.Normal("the limit", kind, high);
+        if (Low is not null && High is not null && KeptValue.Number(kind, Low) > KeptValue.Number(kind, High))
+            throw new RefusedValueException("low", $"low must be at most high, {Face.Of(High)} (was {Face.Of(Low)}). Change them about.");
+    }
+
+    /// <summary>Which side is good.</summary>
+    public LimitSense Sense { get; }
+
+    /// <summary>The kind of quantity.</summary>
+    public QuantityKind Kind { get; }
+
+    /// <summary>The least value allowed, or null.</summary>
+    public object? Low { get; }
+
+    /// <summary>The greatest value allowed, or null.</summary>
+    public object? High { get; }
+
+    /// <summary>The limit in words: "at least 100 W", "from 20 V to 30 V".</summary>
+    public override string ToString() => Sense switch
+    {
+        LimitSense.AtLeast => $"at least {Face.Full(Low!)}",
+        LimitSense.AtMost => $"at most {Face.Full(High!)}",
+        _ => $"from {Face.Full(Low!)} to {Face.Full(High!)}",
+    };
+}

@@ -1,0 +1,13 @@
+namespace EightOhm.Record;
+
+/// <summary>Something asked of the record that it cannot do: the message says what was asked, what is there and what to try.</summary>
+public sealed class RecordException : InvalidOperationException
+{
+    /// <summary>Makes the exception.</summary>
+    /// <param name="message">The whole sentence.</param>
+    /// <param name="inner">What lies behind it.</param>
+    public RecordException(string message, Exception? inner = null)
+        : base(message, inner)
+    {
+    }
+}

@@ -4,6 +4,8 @@ using EightOhm.Display.Figures;
 using EightOhm.Display.Formulas;
 using EightOhm.Display.Tables;
 using EightOhm.Quantities;
+using EightOhm.Record;
+using EightOhm.Teaching;
 using EightOhm.Working;
 using Microsoft.DotNet.Interactive.Formatting;
 using UnitsNet;
@@ -28,8 +30,17 @@ internal static class Formatters
         Both(typeof(Figure), v => FigureHtml.Render((Figure)v), v => ((Figure)v).AltText);
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsFacts))
             Both(type, v => Facts.Of(v).ToHtml(), v => Facts.Of(v).ToString());
+        Tables<DesignRecord>(r => RecordTables.Entries(r.Entries, r.Name));
+        foreach (var list in new[] { typeof(Entry[]), typeof(List<Entry>), typeof(IReadOnlyList<Entry>) })
+            Both(list, v => RecordTables.Entries((IEnumerable<Entry>)v).ToHtml(), v => RecordTables.Entries((IEnumerable<Entry>)v).ToString());
+        foreach (var list in new[] { typeof(Requirement[]), typeof(List<Requirement>), typeof(IReadOnlyList<Requirement>) })
+            Both(list, v => RecordTables.Compliance((IEnumerable<Requirement>)v).ToHtml(), v => RecordTables.Compliance((IEnumerable<Requirement>)v).ToString());
+        Tables<Requirement>(r => RecordTables.Compliance([r]));
+        Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);
         Lists.Register();
     }
+
+    private static void Tables<T>(Func<T, Table> table) => Both(typeof(T), v => table((T)v).ToHtml(), v => table((T)v).ToString());
 
     internal static void Both(Type type, Func<object, string> html, Func<object, string> plain, Func<object, string>? latex = null)
     {

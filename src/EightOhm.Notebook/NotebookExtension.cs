@@ -13,7 +13,7 @@ public static class NotebookExtension
     /// The same text is the package's extension.dib (a test compares).</remarks>
     public const string Script =
         """
-        using UnitsNet; using EightOhm; using EightOhm.Quantities; using EightOhm.Working; using EightOhm.Ratings; using EightOhm.Noise; using EightOhm.Feedback; using EightOhm.Thermal; using EightOhm.OutputStage; using EightOhm.Teaching; using EightOhm.Display.Figures; using EightOhm.Display.Tables; using static EightOhm.Quantities.Maths; using static EightOhm.Quantities.Constants; using static EightOhm.Working.Workings;
+        using UnitsNet; using EightOhm; using EightOhm.Quantities; using EightOhm.Working; using EightOhm.Record; using EightOhm.Ratings; using EightOhm.Noise; using EightOhm.Feedback; using EightOhm.Thermal; using EightOhm.OutputStage; using EightOhm.Teaching; using EightOhm.Display.Figures; using EightOhm.Display.Tables; using static EightOhm.Quantities.Maths; using static EightOhm.Quantities.Constants; using static EightOhm.Working.Workings; using static EightOhm.Record.Limits;
         EightOhm.Notebook.NotebookExtension.Load(Microsoft.DotNet.Interactive.KernelInvocationContext.Current.HandlingKernel.RootKernel);
         """;
 
@@ -46,7 +46,9 @@ public static class NotebookExtension
         {
             if (command is not SubmitCode submit || LiteralLift.Rewrite(submit.Code) is not { } code || ReferenceEquals(code, submit.Code))
                 return next(command, context);
-            return next(new SubmitCode(code, submit.TargetKernelName), context);
+            var lifted = new SubmitCode(code, submit.TargetKernelName);
+            lifted.SetParent(command);
+            return next(lifted, context);
         });
     }
 

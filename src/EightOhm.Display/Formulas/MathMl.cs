@@ -11,7 +11,7 @@ public static class MathMl
 {
     /// <summary>The formula as a <c>math</c> element.</summary>
     /// <param name="node">The formula.</param>
-    public static string Write(MathNode node) => $"<math>{Inner(node)}</math>";
+    public static string Write(MathNode node) => $"<math displaystyle=\"true\">{Inner(node)}</math>";
 
     private static string Inner(MathNode node) => node switch
     {

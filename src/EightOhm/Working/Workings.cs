@@ -26,6 +26,14 @@ public static class Workings
         return Shown(rule.Body, Bound(rule.Parameters, values));
     }
 
+    /// <summary>An expression over named values in symbols only.</summary>
+    /// <param name="rule">The expression; its parameters are the names.</param>
+    public static MathNode InSymbols(LambdaExpression rule)
+    {
+        ArgumentNullException.ThrowIfNull(rule);
+        return new MathTree(Bindings.None, numbers: false).Of(rule.Body);
+    }
+
     private static Explanation Shown(Expression body, Bindings bindings)
     {
         body = MathTree.Bare(body);

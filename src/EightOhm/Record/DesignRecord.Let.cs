@@ -18,58 +18,30 @@ public sealed partial class DesignRecord
         where TR : struct => (TR)Keep(name, rule);
 
     /// <inheritdoc cref="Let{T1, TR}(string, Expression{Func{T1, TR}})"/>
-    /// <typeparam name="T2">The kind of a parameter.</typeparam>
     public TR Let<T1, T2, TR>(string name, Expression<Func<T1, T2, TR>> rule)
         where TR : struct => (TR)Keep(name, rule);
 
     /// <inheritdoc cref="Let{T1, TR}(string, Expression{Func{T1, TR}})"/>
-    /// <typeparam name="T2">The kind of a parameter.</typeparam>
-    /// <typeparam name="T3">The kind of a parameter.</typeparam>
     public TR Let<T1, T2, T3, TR>(string name, Expression<Func<T1, T2, T3, TR>> rule)
         where TR : struct => (TR)Keep(name, rule);
 
     /// <inheritdoc cref="Let{T1, TR}(string, Expression{Func{T1, TR}})"/>
-    /// <typeparam name="T2">The kind of a parameter.</typeparam>
-    /// <typeparam name="T3">The kind of a parameter.</typeparam>
-    /// <typeparam name="T4">The kind of a parameter.</typeparam>
     public TR Let<T1, T2, T3, T4, TR>(string name, Expression<Func<T1, T2, T3, T4, TR>> rule)
         where TR : struct => (TR)Keep(name, rule);
 
     /// <inheritdoc cref="Let{T1, TR}(string, Expression{Func{T1, TR}})"/>
-    /// <typeparam name="T2">The kind of a parameter.</typeparam>
-    /// <typeparam name="T3">The kind of a parameter.</typeparam>
-    /// <typeparam name="T4">The kind of a parameter.</typeparam>
-    /// <typeparam name="T5">The kind of a parameter.</typeparam>
     public TR Let<T1, T2, T3, T4, T5, TR>(string name, Expression<Func<T1, T2, T3, T4, T5, TR>> rule)
         where TR : struct => (TR)Keep(name, rule);
 
     /// <inheritdoc cref="Let{T1, TR}(string, Expression{Func{T1, TR}})"/>
-    /// <typeparam name="T2">The kind of a parameter.</typeparam>
-    /// <typeparam name="T3">The kind of a parameter.</typeparam>
-    /// <typeparam name="T4">The kind of a parameter.</typeparam>
-    /// <typeparam name="T5">The kind of a parameter.</typeparam>
-    /// <typeparam name="T6">The kind of a parameter.</typeparam>
     public TR Let<T1, T2, T3, T4, T5, T6, TR>(string name, Expression<Func<T1, T2, T3, T4, T5, T6, TR>> rule)
         where TR : struct => (TR)Keep(name, rule);
 
     /// <inheritdoc cref="Let{T1, TR}(string, Expression{Func{T1, TR}})"/>
-    /// <typeparam name="T2">The kind of a parameter.</typeparam>
-    /// <typeparam name="T3">The kind of a parameter.</typeparam>
-    /// <typeparam name="T4">The kind of a parameter.</typeparam>
-    /// <typeparam name="T5">The kind of a parameter.</typeparam>
-    /// <typeparam name="T6">The kind of a parameter.</typeparam>
-    /// <typeparam name="T7">The kind of a parameter.</typeparam>
     public TR Let<T1, T2, T3, T4, T5, T6, T7, TR>(string name, Expression<Func<T1, T2, T3, T4, T5, T6, T7, TR>> rule)
         where TR : struct => (TR)Keep(name, rule);
 
     /// <inheritdoc cref="Let{T1, TR}(string, Expression{Func{T1, TR}})"/>
-    /// <typeparam name="T2">The kind of a parameter.</typeparam>
-    /// <typeparam name="T3">The kind of a parameter.</typeparam>
-    /// <typeparam name="T4">The kind of a parameter.</typeparam>
-    /// <typeparam name="T5">The kind of a parameter.</typeparam>
-    /// <typeparam name="T6">The kind of a parameter.</typeparam>
-    /// <typeparam name="T7">The kind of a parameter.</typeparam>
-    /// <typeparam name="T8">The kind of a parameter.</typeparam>
     public TR Let<T1, T2, T3, T4, T5, T6, T7, T8, TR>(string name, Expression<Func<T1, T2, T3, T4, T5, T6, T7, T8, TR>> rule)
         where TR : struct => (TR)Keep(name, rule);
 
@@ -78,7 +50,7 @@ public sealed partial class DesignRecord
         ArgumentNullException.ThrowIfNull(lambda);
         name = EntryNames.Check(name);
         var kind = QuantityKinds.Find(lambda.ReturnType)
-            ?? throw new RecordException($"{name} would be {lambda.ReturnType.Name}, which the record cannot keep; a rule must give a quantity or a number.");
+            ?? throw new RecordException($"{name} would be {lambda.ReturnType.Name}, which the record cannot keep; a rule must give a quantity or a number{(lambda.ReturnType == typeof(decimal) ? " of type double: write (double)(…)" : "")}.");
         lock (_gate)
         {
             var slot = Same(name, EntryRole.Let, kind) ?? new Slot(name, EntryRole.Let, kind);

@@ -50,7 +50,7 @@ public sealed partial class DesignRecord
         ArgumentNullException.ThrowIfNull(lambda);
         name = EntryNames.Check(name);
         var kind = QuantityKinds.Find(lambda.ReturnType)
-            ?? throw new RecordException($"{name} would be {lambda.ReturnType.Name}, which the record cannot keep; a rule must give a quantity or a number.");
+            ?? throw new RecordException($"{name} would be {lambda.ReturnType.Name}, which the record cannot keep; a rule must give a quantity or a number{(lambda.ReturnType == typeof(decimal) ? " of type double: write (double)(…)" : "")}.");
         lock (_gate)
         {
             var slot = Same(name, EntryRole.Let, kind) ?? new Slot(name, EntryRole.Let, kind);

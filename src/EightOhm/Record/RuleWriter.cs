@@ -115,7 +115,7 @@ internal static class RuleWriter
         json.WriteString("kind", constant.Type.Name);
     }
 
-    private static RecordException RefuseVariable(FieldInfo field) => new(field.DeclaringType is { IsPublic: true } owner && field.IsStatic
+    private static RecordException RefuseVariable(FieldInfo field) => new(field is { IsPublic: true, IsStatic: true, DeclaringType: { IsPublic: true } owner }
         ? $"{owner.Name}.{field.Name} is not one of EightOhm's own values, and a rule of the record may use only those. Make it a Given."
         : $"{field.Name} is a variable of the notebook; make it a Given and a parameter of the rule, so that the record can recompute without the notebook.");
 

@@ -27,7 +27,7 @@ internal static class Vocabulary
 
     /// <summary>The function of a name, or null.</summary>
     public static MethodInfo? Method(string name) => Owner(name, name.IndexOf('(', StringComparison.Ordinal))?.GetMethods(Public)
-        .FirstOrDefault(m => IsAllowed(m) && Signature(m) == name);
+        .FirstOrDefault(m => name.Contains($".{m.Name}(", StringComparison.Ordinal) && IsAllowed(m) && Signature(m) == name);
 
     /// <summary>The constructor of a name, or null.</summary>
     public static ConstructorInfo? Constructor(string name) => name.IndexOf('(', StringComparison.Ordinal) is > 0 and var end
@@ -36,7 +36,7 @@ internal static class Vocabulary
 
     /// <summary>The property of a name, or null.</summary>
     public static PropertyInfo? Property(string name) => Owner(name, name.Length)?.GetProperties(Public)
-        .FirstOrDefault(p => IsAllowed(p) && NameOf(p) == name);
+        .FirstOrDefault(p => NameOf(p) == name);
 
     private static Type? Owner(string name, int end) => end > 0 && name.LastIndexOf('.', end - 1) is > 0 and var dot
         ? TypeNames.FindOwner(name[..dot])

@@ -59,16 +59,15 @@ public sealed class LetTests : IDisposable
     [Fact]
     public void What_is_not_EightOhms_is_refused_by_name()
     {
-        Refused("Math.Exp(Double)", () => _record.Let("x", (Power P) => Math.Exp(P / Literals.get_W(1))));
+        Refused("Math.Exp(Double)", () => _record.Let("x", (Power P) => Math.Exp((double)(P / Literals.get_W(1)))));
         Refused("LetTests.Twice(Power)", () => _record.Let("x", (Power P) => Twice(P)));
         Refused("Environment.TickCount", () => _record.Let("x", (Power P) => P * Environment.TickCount));
-        Refused("String.Length", () => _record.Let("x", (Power P) => P.ToString().Length));
+        Refused("String.Length", () => _record.Let("x", (Power P) => P.Unit.GetType().Name.Length));
         Refused("Guard.Positive(Power, String, String)", () => _record.Let("x", (Power P) => Guard.Positive(P, "P", "x")));
-        Refused("Face.Of", () => _record.Let("x", (Power P) => Face.Of(P, 3).Length), "String.Length");
         Assert.Contains("cannot keep", Assert.Throws<RecordException>(() => _record.Let("x", (Power P) => P > Literals.get_W(1))).Message, StringComparison.Ordinal);
 
-        static void Refused(string what, Action act, string? instead = null) =>
-            Assert.Contains($"x: {instead ?? what} cannot stand in a rule", Assert.Throws<RecordException>(act).Message, StringComparison.Ordinal);
+        static void Refused(string what, Action act) =>
+            Assert.Contains($"x: {what} cannot stand in a rule", Assert.Throws<RecordException>(act).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -88,7 +87,7 @@ public sealed class LetTests : IDisposable
     {
         var message = Assert.Throws<RecordException>(() => _record.Let("V", (Power P, ElectricResistance R_L) => Sqrt((P - Literals.get_W(200)) * R_L))).Message;
         Assert.StartsWith("V cannot be computed: The value under the root must be", message, StringComparison.Ordinal);
-        Assert.Contains("has no finite value", Assert.Throws<RecordException>(() => _record.Let("x", (Power P) => 1.0 / (P / P - 1))).Message, StringComparison.Ordinal);
+        Assert.Contains("has no finite value", Assert.Throws<RecordException>(() => _record.Let("x", (Power P) => 1.0 / ((double)(P / P) - 1))).Message, StringComparison.Ordinal);
         Assert.Equal(2, _record.Entries.Count);
     }
 

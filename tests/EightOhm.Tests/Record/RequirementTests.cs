@@ -78,7 +78,7 @@ public sealed class RequirementTests : IDisposable
         record.Given("P_d", 40.W);
         record.Found("T_j", 90.degC, ["P_d"]);
         Assert.Equal("met", record.Require("T_j", Limits.AtMost(150.degC)).State);
-        record.Let("P_root", (Power P_d) => Maths.Sqrt(P_d / Literals.get_W(1)));
+        record.Let("P_root", (Power P_d) => Maths.Sqrt((double)(P_d / Literals.get_W(1))));
         record.Require("P_root", Limits.AtLeast(5.0));
         record.Given("P_d", (-1).W);
         var compliance = _folder.Open().Compliance();

@@ -121,7 +121,7 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
             return new NameNode("pi");
         if (numbers || NameOf(e) is not { } name)
             return Shown(bindings.Value(e));
-        return e is MemberExpression { Expression: { } owner } && Formula(e) is null && NameOf(owner) is { } of && of != "self" && Bare(owner) is not ConstantExpression
+        return e is MemberExpression { Expression: { } owner } && Formula(e) is null && NameOf(owner) is { } of && of != "self" && !IsHost(owner)
             ? new NameNode($"{name},{of}".Contains('_', StringComparison.Ordinal) ? name : $"{name}_{of}")
             : new NameNode(name);
     }
@@ -129,6 +129,10 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
     private static NumberNode Shown(object value) => QuantityKinds.Find(value.GetType()) is { } kind
         ? new NumberNode(Face.Of(value), kind.Symbol.Length > 0 || kind.Style is FaceStyle.Fraction)
         : new NumberNode(value is System.Collections.ICollection list ? $"{list.Count} items" : value.ToString() ?? "");
+
+    // What a closure or a notebook cell keeps its variables in has no name on the board.
+    private static bool IsHost(Expression owner) =>
+        Bare(owner) is ConstantExpression || owner.Type.Name.StartsWith("Submission#", StringComparison.Ordinal) || owner.Type.Name.StartsWith('<');
 
     private static bool IsPi(Expression e) => e is MemberExpression { Member: { Name: nameof(Constants.pi), DeclaringType: var type } } && type == typeof(Constants);
 

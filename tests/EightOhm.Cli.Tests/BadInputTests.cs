@@ -40,10 +40,6 @@ public sealed class BadInputTests : IDisposable
     public Task A_foreign_package_is_refused_with_cell_and_line() => RefusedAsync(
         shop.Notebook("a", "var x = 1;\n#r \"nuget: Other.Thing, 1.0\""), [], "a.ipynb, cell 3, line 2", "Other.Thing", "EightOhm.Notebook");
 
-    [Fact]
-    public Task A_setting_without_an_equals_sign_is_refused() =>
-        RefusedAsync(shop.Notebook("a", "1"), ["--set", "P 120 W"], "--set 'P 120 W' has no '='", "name=value with unit");
-
     [Theory]
     [InlineData("0")]
     [InlineData("-1")]

@@ -1,5 +1,7 @@
 using System.Text;
 using EightOhm.Cli.Notebooks;
+using EightOhm.Display.Figures;
+using EightOhm.Display.Formulas;
 
 namespace EightOhm.Cli.Book;
 
@@ -9,10 +11,16 @@ internal sealed class BookWriter(string folder)
 {
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
-    public void Write(string design, IReadOnlyList<NotebookFile> notebooks, IReadOnlyList<ComplianceRow> sheet)
+    /// <param name="design">The design's name.</param>
+    /// <param name="notebooks">The notebooks, with their outputs.</param>
+    /// <param name="sheet">How the design complies.</param>
+    /// <param name="records">The names of the record files in the folder.</param>
+    public void Write(string design, IReadOnlyList<NotebookFile> notebooks, IReadOnlyList<ComplianceRow> sheet, IReadOnlyList<string> records)
     {
         var chapters = notebooks.Select(Chapter.Of).ToList();
-        Put(PageTemplate.StyleFile, PageTemplate.Style());
+        Put(PageTemplate.StyleFile, PageTemplate.Style() + MathsFont.Css + "\n");
+        File.WriteAllBytes(Path.Combine(folder, MathsFont.FileName), MathsFont.Bytes());
+        Put(PageTemplate.ScriptFile, PlotlyScript.Text);
         for (var i = 0; i < chapters.Count; i++)
         {
             var before = i > 0 ? chapters[i - 1] : null;
@@ -20,7 +28,7 @@ internal sealed class BookWriter(string folder)
             Put(chapters[i].PageFile, ChapterPage.Of(chapters[i], design, before, after));
         }
 
-        Put("index.html", IndexPage.Of(design, chapters, sheet));
+        Put("index.html", IndexPage.Of(design, chapters, sheet, records));
     }
 
     private void Put(string file, string text) => File.WriteAllText(Path.Combine(folder, file), text, Utf8);

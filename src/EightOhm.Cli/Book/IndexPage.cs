@@ -10,7 +10,7 @@ internal static class IndexPage
         "Mains wiring, supply rails and charged reservoir capacitors can kill, also after switching off; heat sinks burn. " +
         "Calculations do not make work on them safe: follow your local electrical codes, and leave mains work to people qualified for it.";
 
-    public static string Of(string design, IReadOnlyList<Chapter> chapters, IReadOnlyList<ComplianceRow> sheet)
+    public static string Of(string design, IReadOnlyList<Chapter> chapters, IReadOnlyList<ComplianceRow> sheet, IReadOnlyList<string> records)
     {
         var body = new StringBuilder();
         body.Append("<section class=\"text\">\n<h1>").Append(Escape(design)).Append("</h1>\n");
@@ -22,6 +22,8 @@ internal static class IndexPage
         }
 
         body.Append("</ul>\n<h2>Compliance</h2>\n</section>\n").Append(Sheet(sheet));
+        foreach (var record in records)
+            body.Append("\n<p class=\"quiet\">The design record: <a href=\"").Append(Uri.EscapeDataString(record)).Append("\">").Append(Escape(record)).Append("</a></p>");
         return Page(design, "", body.ToString());
     }
 

@@ -10,7 +10,10 @@ internal static class PageTemplate
 
     public const string StyleFile = "book.css";
 
-    public static string Page(string title, string navigation, string body, string scripts = "") =>
+    /// <summary>Makes figures interactive; a page without it shows them all the same.</summary>
+    public const string ScriptFile = "plotly.min.js";
+
+    public static string Page(string title, string navigation, string body) =>
         $"""
         <!doctype html>
         <html lang="en">
@@ -22,7 +25,7 @@ internal static class PageTemplate
         <title>{Escape(title)}</title>
         <link rel="icon" href="data:,">
         <link rel="stylesheet" href="{StyleFile}">
-        {scripts}</head>
+        {Scripts(body)}</head>
         <body>
         {navigation}
         <main>
@@ -33,6 +36,9 @@ internal static class PageTemplate
         </html>
 
         """;
+
+    private static string Scripts(string body) =>
+        body.Contains("class=\"eo-figure\"", StringComparison.Ordinal) ? $"<script defer src=\"{ScriptFile}\"></script>\n" : "";
 
     public static string Escape(string text) => WebUtility.HtmlEncode(text);
 

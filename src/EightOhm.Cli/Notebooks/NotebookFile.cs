@@ -12,15 +12,22 @@ internal sealed class NotebookFile
 {
     private readonly JsonObject json;
 
-    private NotebookFile(string path, JsonObject json, IReadOnlyList<NotebookCell> cells)
+    private NotebookFile(string path, byte[] read, JsonObject json, IReadOnlyList<NotebookCell> cells)
     {
         Path = path;
+        Read = read;
         this.json = json;
         Cells = cells;
     }
 
+    // Some editors put it before the text; JSON has no place for it.
+    private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
+
     /// <summary>Full path of the file.</summary>
     public string Path { get; }
+
+    /// <summary>The file's bytes as they were read.</summary>
+    public byte[] Read { get; }
 
     public string FileName => System.IO.Path.GetFileName(Path);
 
@@ -34,12 +41,13 @@ internal sealed class NotebookFile
 
     public byte[] ToBytes() => NbFormat.ToBytes(json);
 
-    public static NotebookFile Read(string path)
+    public static NotebookFile Open(string path)
     {
         var name = System.IO.Path.GetFileName(path);
         try
         {
-            if (JsonNode.Parse(File.ReadAllText(path)) is not JsonObject json || json["cells"] is not JsonArray array)
+            var bytes = File.ReadAllBytes(path);
+            if (JsonNode.Parse(bytes.AsSpan(bytes.AsSpan().StartsWith(ByteOrderMark) ? ByteOrderMark.Length : 0)) is not JsonObject json || json["cells"] is not JsonArray array)
                 throw RunFailure.BadInput($"{name} is JSON but not a notebook: it has no list of \"cells\". A notebook (.ipynb, nbformat 4) is needed.");
             if (json["nbformat"] is not JsonValue format || !format.TryGetValue<int>(out var major) || major != 4)
                 throw RunFailure.BadInput($"{name} is of nbformat {json["nbformat"]?.ToJsonString() ?? "(none)"}; nbformat 4 is needed. Open and save it in a notebook program.");
@@ -47,7 +55,7 @@ internal sealed class NotebookFile
             var cells = array.Select((cell, i) => cell is JsonObject o
                 ? new NotebookCell(o, i + 1)
                 : throw RunFailure.BadInput($"{name}, cell {i + 1} is not a JSON object. Open and save the notebook in a notebook program."));
-            return new NotebookFile(path, json, [.. cells]);
+            return new NotebookFile(path, bytes, json, [.. cells]);
         }
         catch (JsonException e)
         {

@@ -18,7 +18,7 @@ internal sealed class NotebookFolder
     {
         var path = Path.GetFullPath(argument);
         if (File.Exists(path))
-            return new NotebookFolder(Path.GetDirectoryName(path)!, [NotebookFile.Read(path)]);
+            return new NotebookFolder(Path.GetDirectoryName(path)!, [NotebookFile.Open(path)]);
         if (!Directory.Exists(path))
             throw RunFailure.BadInput($"There is no notebook or folder '{argument}'. Give the path of a notebook (.ipynb) or of a folder of notebooks.");
 
@@ -26,6 +26,6 @@ internal sealed class NotebookFolder
         if (files.Length == 0)
             throw RunFailure.BadInput($"There are no notebooks (.ipynb) in the folder '{argument}'.");
 
-        return new NotebookFolder(path, [.. files.Order(StringComparer.Ordinal).Select(NotebookFile.Read)]);
+        return new NotebookFolder(path, [.. files.Order(StringComparer.Ordinal).Select(NotebookFile.Open)]);
     }
 }

@@ -20,8 +20,16 @@ internal sealed class SavedFiles : IDisposable
         }
     }
 
-    public void Add(string target, byte[] content)
+    /// <summary>Writes new content beside its place, unless another program has changed the file during the run.</summary>
+    /// <param name="target">The file.</param>
+    /// <param name="read">What the run read there; null when there was no file.</param>
+    /// <param name="content">What is to stand there.</param>
+    public void Add(string target, byte[]? read, byte[] content)
     {
+        var there = File.Exists(target) ? File.ReadAllBytes(target) : null;
+        if (there is null ? read is not null : read is null || !there.AsSpan().SequenceEqual(read))
+            throw RunFailure.BadInput($"{Path.GetFileName(target)} was changed by another program during the run; nothing was written. Close it there, and run again.");
+
         var written = Path.Combine(Path.GetDirectoryName(target)!, $".{Path.GetFileName(target)}.{Environment.ProcessId}.tmp");
         files.Add((written, target));
         using var file = new FileStream(written, FileMode.Create);

@@ -48,7 +48,7 @@ internal static class CellFailures
             exception = inner;
         }
 
-        var message = exception is ArgumentException or InvalidOperationException
+        var message = exception is ArgumentException or InvalidOperationException or IOException or FormatException or NotSupportedException
             ? exception.Message
             : $"{exception.GetType().Name}: {exception.Message}";
         return new CellFailure(LineOf(exception), message, exception is OperationCanceledException);

@@ -53,6 +53,8 @@ internal sealed class CellOutputs
             }
         }
 
+        // What was shown for a moment and emptied again leaves nothing behind.
+        outputs.RemoveAll(o => o!["data"] is JsonObject data && data.All(v => v.Value is JsonArray { Count: 0 }));
         foreach (var stream in outputs.OfType<JsonObject>().Where(o => o["text"] is JsonValue))
             stream["text"] = NbFormat.Lines(NbFormat.Text(stream["text"]));
 

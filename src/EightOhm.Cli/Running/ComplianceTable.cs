@@ -15,7 +15,7 @@ internal static class ComplianceTable
 
         var table = new Table { Border = TableBorder.Simple };
         foreach (var heading in ComplianceRow.Headings)
-            table.AddColumn(new TableColumn(heading).NoWrap());
+            table.AddColumn(heading);
         foreach (var row in rows)
             table.AddRow([.. row.Columns.Select(text => new Text(text))]);
         console.Write(table);

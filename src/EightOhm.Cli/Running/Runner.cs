@@ -25,13 +25,18 @@ internal sealed class Runner(IAnsiConsole console)
         using (record.Enter())
             await RunNotebooksAsync(folder, kernels, request.Limit, cancellation);
 
-        var sheet = record.Compliance();
-        new BookWriter(book.New).Write(record.DesignName ?? Path.GetFileName(folder.Folder), folder.Notebooks, sheet);
+        var records = record.Records;
+        var sheet = records.SelectMany(r => r.Compliance()).Select(ComplianceRow.Of).ToList();
+        new BookWriter(book.New).Write(
+            records.Count > 0 ? string.Join(", ", records.Select(r => r.Name)) : Path.GetFileName(folder.Folder),
+            folder.Notebooks,
+            sheet,
+            [.. records.Select(r => Path.GetFileName(r.Path))]);
         using var saved = new SavedFiles();
         if (request.Save)
         {
             foreach (var notebook in folder.Notebooks)
-                saved.Add(notebook.Path, notebook.ToBytes());
+                saved.Add(notebook.Path, notebook.Read, notebook.ToBytes());
             record.AddTo(saved);
         }
 

@@ -1,0 +1,145 @@
+namespace EightOhm.Cli.Tests;
+
+public sealed class RecordTests : IDisposable
+{
+    private const string Chapter =
+        "var record = EightOhm.Record.DesignRecord.Open(\"amp.json\");\n" +
+        "record.Name = \"An invented amplifier\";\n" +
+        "var P = record.Given(\"P\", 100.W);\n" +
+        "var R_L = record.Given(\"R_L\", 8.Ohm);\n" +
+        "record.Let(\"V_rms\", (Power P, ElectricResistance R_L) => Sqrt(P * R_L));\n" +
+        "record.Require(\"V_rms\", EightOhm.Record.Limits.AtLeast(28.V), \"drives the hall\");\n" +
+        "Console.Write(record.EntryOf(\"V_rms\").Reads);";
+
+    private readonly Workshop shop = new();
+
+    private string Record => Path.Combine(shop.Notebooks, "amp.json");
+
+    public void Dispose() => shop.Dispose();
+
+    [Fact]
+    public async Task The_compliance_sheet_is_printed_and_stands_in_the_index()
+    {
+        shop.Notebook("a", Chapter);
+
+        var ran = await shop.RunAsync(shop.Notebooks);
+
+        Assert.Equal("", ran.Error);
+        Assert.Matches(@"drives the hall \(V_rms\)\s+28\.28 V\s+at least 28\.?0* V\s+1\.0\d? %\s+met", ran.Output);
+        var index = await File.ReadAllTextAsync(Path.Combine(shop.Book, "index.html"));
+        Assert.Contains("<h1>An invented amplifier</h1>", index, StringComparison.Ordinal);
+        Assert.Contains("<td>drives the hall (V_rms)</td><td>28.28 V</td>", index, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Without_save_the_record_goes_to_the_book_alone()
+    {
+        shop.Notebook("a", Chapter);
+
+        await shop.RunAsync(shop.Notebooks);
+
+        Assert.False(File.Exists(Record));
+        Assert.True(File.Exists(Path.Combine(shop.Book, "amp.json")));
+        Assert.Contains("href=\"amp.json\"", await File.ReadAllTextAsync(Path.Combine(shop.Book, "index.html")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Save_puts_outputs_and_record_back_and_a_second_time_changes_nothing()
+    {
+        shop.Notebook("a", Chapter);
+
+        await shop.RunAsync(shop.Notebooks, "--save");
+        Assert.True(File.Exists(Record));
+        var first = shop.Everything();
+        await shop.RunAsync(shop.Notebooks, "--save");
+
+        Assert.Equal(first, shop.Everything());
+    }
+
+    [Fact]
+    public async Task A_setting_reaches_the_cells_and_leaves_the_stored_record_alone()
+    {
+        shop.Notebook("a", Chapter);
+        await shop.RunAsync(shop.Notebooks, "--save");
+        var stored = await File.ReadAllTextAsync(Record);
+
+        var ran = await shop.RunAsync(shop.Notebooks, "--set", "P=50 W", "--set", "R_L = 4 Ω");
+
+        Assert.Equal("", ran.Error);
+        Assert.Matches(@"14\.14 V\s+at least 28.*not met", ran.Output);
+        Assert.Equal(stored, await File.ReadAllTextAsync(Record));
+    }
+
+    [Theory]
+    [InlineData("V_rms=30 V", "V_rms is computed from P and R_L")]
+    [InlineData("Q=30 V", "The record has no Q to set", "P", "R_L")]
+    [InlineData("P=30 V", "P is Power", "30 V")]
+    [InlineData("P=30 furlongs", "P", "furlongs")]
+    [InlineData("P", "name=value with unit")]
+    [InlineData("=3 W", "name=value with unit")]
+    public async Task A_setting_that_cannot_be_is_refused_before_anything_runs(string setting, params string[] words)
+    {
+        shop.Notebook("a", Chapter);
+        await shop.RunAsync(shop.Notebooks, "--save");
+        var before = shop.Everything();
+
+        var ran = await shop.RunAsync(shop.Notebooks, "--save", "--set", setting);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Equal("", ran.Output);
+        Assert.StartsWith($"--set '{setting}'", ran.Error, StringComparison.Ordinal);
+        foreach (var word in words)
+            Assert.Contains(word, ran.Error, StringComparison.Ordinal);
+        Assert.Equal(before, shop.Everything());
+    }
+
+    [Fact]
+    public async Task A_setting_without_a_record_says_how_to_make_one()
+    {
+        shop.Notebook("a", Chapter);
+
+        var ran = await shop.RunAsync(shop.Notebooks, "--set", "P=50 W");
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("there is no record beside the notebooks yet", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_damaged_record_is_refused_with_its_line_and_left_as_it_is()
+    {
+        shop.Notebook("a", Chapter);
+        await shop.RunAsync(shop.Notebooks, "--save");
+        await File.WriteAllTextAsync(Record, (await File.ReadAllTextAsync(Record)).Replace("\"P\"", "\"P", StringComparison.Ordinal));
+        var before = shop.Everything();
+
+        var ran = await shop.RunAsync(shop.Notebooks, "--save");
+
+        Assert.Equal(2, ran.Code);
+        Assert.Matches(@"amp\.json, line \d+: ", ran.Error);
+        Assert.Equal(before, shop.Everything());
+    }
+
+    [Fact]
+    public async Task Other_JSON_beside_the_notebooks_is_left_out_of_the_book()
+    {
+        shop.File("card.json", "{}");
+        shop.Notebook("a", "1");
+
+        Assert.Equal(0, (await shop.RunAsync(shop.Notebooks)).Code);
+
+        Assert.False(File.Exists(Path.Combine(shop.Book, "card.json")));
+    }
+
+    [Fact]
+    public async Task A_notebook_changed_by_another_program_during_the_run_is_not_written_over()
+    {
+        var notebook = shop.Notebook("a", $"System.IO.File.AppendAllText(@\"{Path.Combine(shop.Notebooks, "a.ipynb")}\", \" \");");
+
+        var ran = await shop.RunAsync(shop.Notebooks, "--save");
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("a.ipynb was changed by another program", ran.Error, StringComparison.Ordinal);
+        Assert.EndsWith(" ", await File.ReadAllTextAsync(notebook), StringComparison.Ordinal);
+        Assert.False(Directory.Exists(shop.Book));
+    }
+}

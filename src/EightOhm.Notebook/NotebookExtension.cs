@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Runtime.CompilerServices;
 using System.Runtime.Loader;
 using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
@@ -44,13 +45,16 @@ public static class NotebookExtension
             return;
         kernel.AddMiddleware((command, context, next) =>
         {
-            if (command is not SubmitCode submit || LiteralLift.Rewrite(submit.Code) is not { } code || ReferenceEquals(code, submit.Code))
-                return next(command, context);
-            var lifted = new SubmitCode(code, submit.TargetKernelName);
-            lifted.SetParent(command);
-            return next(lifted, context);
+            // The command must stay itself: what another command shows would not be told as this cell's.
+            if (command is SubmitCode submit && LiteralLift.Rewrite(submit.Code) is var code && !ReferenceEquals(code, submit.Code))
+                SetCode(submit, code);
+            return next(command, context);
         });
     }
+
+    // The host (archived, so this stays as it is) lets only its own code set a submission's text.
+    [UnsafeAccessor(UnsafeAccessorKind.Method, Name = "set_Code")]
+    private static extern void SetCode(SubmitCode submit, string code);
 
     // The host's process holds an older FSharp.Core than Plotly.NET was built with; the one that is loaded serves.
     private static void AnswerForFSharpCore()

@@ -30,8 +30,12 @@ public sealed partial class DesignRecord
         var kind = QuantityKinds.Of(typeof(T));
         lock (_gate)
         {
-            var slot = Same(name, EntryRole.Given, kind) ?? new Slot(name, EntryRole.Given, kind);
-            Commit(_content.With(slot with { Value = KeptValue.Normal(name, kind, value), Note = note ?? slot.Note }));
+            var old = Same(name, EntryRole.Given, kind);
+            var slot = (old ?? new Slot(name, EntryRole.Given, kind)) with { Value = KeptValue.Normal(name, kind, value) };
+            slot = slot with { Note = note ?? slot.Note };
+            // A notebook run again says mostly what it said before: nothing to recompute then.
+            if (old is null || old.Note != slot.Note || KeptValue.Fingerprint(kind, old.Value!) != KeptValue.Fingerprint(kind, slot.Value))
+                Commit(_content.With(slot));
             return (T)_evaluation.Of(name).Value!;
         }
     }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Linq.Expressions;
 using System.Reflection;
 using EightOhm.Quantities;
@@ -10,6 +11,9 @@ internal static class Vocabulary
 {
     private const BindingFlags Public = BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly;
 
+    // Every change writes every rule: looking each name up by reflection again took most of a save.
+    private static readonly ConcurrentDictionary<MemberInfo, string?> Names = new();
+
     /// <summary>The operators with one or two operands.</summary>
     public static IReadOnlyDictionary<string, ExpressionType> Operators { get; } = new[]
     {
@@ -20,18 +24,19 @@ internal static class Vocabulary
     }.ToDictionary(o => o.ToString(), StringComparer.Ordinal);
 
     /// <summary>A function's or constructor's name in a record, or null when a rule may not use it.</summary>
-    public static string? NameOf(MethodBase method) => IsAllowed(method) ? Signature(method) : null;
+    public static string? NameOf(MethodBase method) => Names.GetOrAdd(method, static m => IsAllowed((MethodBase)m) ? Signature((MethodBase)m) : null);
 
     /// <summary>A property's name in a record, or null when a rule may not use it.</summary>
-    public static string? NameOf(PropertyInfo property) => IsAllowed(property) ? $"{TypeNames.Owner(property.DeclaringType)}.{property.Name}" : null;
+    public static string? NameOf(PropertyInfo property) =>
+        Names.GetOrAdd(property, static p => IsAllowed((PropertyInfo)p) ? $"{TypeNames.Owner(p.DeclaringType)}.{p.Name}" : null);
 
     /// <summary>The function of a name, or null.</summary>
     public static MethodInfo? Method(string name) => Owner(name, name.IndexOf('(', StringComparison.Ordinal))?.GetMethods(Public)
-        .FirstOrDefault(m => name.Contains($".{m.Name}(", StringComparison.Ordinal) && IsAllowed(m) && Signature(m) == name);
+        .FirstOrDefault(m => name.Contains($".{m.Name}(", StringComparison.Ordinal) && NameOf(m) == name);
 
     /// <summary>The constructor of a name, or null.</summary>
     public static ConstructorInfo? Constructor(string name) => name.IndexOf('(', StringComparison.Ordinal) is > 0 and var end
-        ? TypeNames.Find(name[..end])?.GetConstructors().FirstOrDefault(c => IsAllowed(c) && Signature(c) == name)
+        ? TypeNames.Find(name[..end])?.GetConstructors().FirstOrDefault(c => NameOf(c) == name)
         : null;
 
     /// <summary>The property of a name, or null.</summary>

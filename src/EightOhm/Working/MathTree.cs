@@ -128,7 +128,12 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
 
     private static NumberNode Shown(object value) => QuantityKinds.Find(value.GetType()) is { } kind
         ? new NumberNode(Face.Of(value), kind.Symbol.Length > 0 || kind.Style is FaceStyle.Fraction)
-        : new NumberNode(value is System.Collections.ICollection list ? $"{list.Count} items" : value.ToString() ?? "");
+        : new NumberNode(Plain(value));
+
+    /// <summary>A value that is no quantity, as text: a list as its items, anything else by its own words.</summary>
+    public static string Plain(object value) => value is System.Collections.IEnumerable list and not string
+        ? string.Join(", ", list.Cast<object>().Select(item => Shown(item).Text))
+        : value.ToString() ?? "";
 
     // What a closure or a notebook cell keeps its variables in has no name on the board.
     private static bool IsHost(Expression owner) =>

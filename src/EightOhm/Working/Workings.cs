@@ -112,7 +112,7 @@ public static class Workings
     private static WorkingLine Line(string name, Expression body, Bindings bound, object value) =>
         new(name, new MathTree(bound, numbers: false).Of(body), new MathTree(bound, numbers: true).Of(body), Result(value));
 
-    private static string Result(object value) => QuantityKinds.Find(value.GetType()) is null ? value.ToString() ?? "" : Face.Full(value);
+    private static string Result(object value) => QuantityKinds.Find(value.GetType()) is null ? MathTree.Plain(value) : Face.Full(value);
 
     private static IEnumerable<WorkingLine> Where(Board board, (Expression Expression, object Value)[] given, Bindings caller)
     {

@@ -50,10 +50,11 @@ public static partial class EmitterBias
             return ((vt * logarithm) + (saturation * Math.Exp(logarithm) * r) - v) / vt;
         }
 
-        // With u = ln(I/I_s): at u = 0 the junction takes nothing and r·I_s is far below v; at u = v/V_T the junction alone takes all.
-        var high = v / vt;
-        if (!Brent.TryFindRoot(Residue, 0, high, 1e-13, 200, out var u))
-            throw new InvalidOperationException($"No current was found between {Face.Of(I_s)} and the current at which the junction alone takes {Face.Of(V)}. Check that I_s·R is far below V.");
+        // With u = ln(I/I_s): at u = 0 the junction takes nothing and r·I_s is far below v. The junction alone takes all at u = v/V_T, the
+        // resistor alone at u = ln(v/(r·I_s)); the root is below both, and the lesser keeps the exponential in range for any voltage.
+        var high = Math.Min(v / vt, Math.Log(v / r / saturation));
+        if (!(high > 0) || !Brent.TryFindRoot(Residue, 0, high, 1e-13, 200, out var u))
+            throw new InvalidOperationException($"No current was found between {Face.Of(I_s)} and the current at which the junction or the resistor alone takes {Face.Of(V)}. Check that I_s·R is far below V.");
         SolverTrace.Note(steps);
         return ElectricCurrent.FromAmperes(saturation * Math.Exp(u));
     }

@@ -1,0 +1,141 @@
+"""Independent values for tests/EightOhm.Published, by scipy. Run with Debian's python3-scipy:
+
+    /usr/bin/python3 tests/references/values.py
+
+It rewrites the CSV files beside it. No formula of the product is copied: each value comes from its definition
+(an integral, a maximum, a root) or from a special function.
+"""
+
+import csv
+import pathlib
+import platform
+
+import numpy
+import scipy
+from scipy import constants, integrate, optimize, special
+
+HERE = pathlib.Path(__file__).parent
+
+
+def write(name, columns, rows, says):
+    with open(HERE / name, "w", newline="\n", encoding="utf-8") as file:
+        file.write(f"# {says}\n")
+        file.write(
+            f"# tests/references/values.py, scipy {scipy.__version__}, numpy {numpy.__version__}, Python {platform.python_version()}\n"
+        )
+        writer = csv.writer(file, lineterminator="\n")
+        writer.writerow(columns)
+        writer.writerows([[repr(float(value)) for value in row] for row in rows])
+
+
+def mean(f, *breaks):
+    """The mean of f over one period of 2 pi, integrated piece by piece between the corners of f."""
+    corners = sorted({0.0, 2 * numpy.pi, *(b % (2 * numpy.pi) for b in breaks)})
+    pieces = (integrate.quad(f, a, b, epsabs=1e-14, epsrel=1e-13)[0] for a, b in zip(corners, corners[1:]))
+    return sum(pieces) / (2 * numpy.pi)
+
+
+def class_b():
+    """Heat of a class-B pair on rails of +-1 V with |Z| = 1 Ohm: the conducting device drops the rail less the output."""
+
+    def heat(level, phase):
+        def moment(angle):
+            current = level * numpy.sin(angle - phase)
+            output = level * numpy.sin(angle)
+            return (numpy.sign(current) - output) * current
+
+        return mean(moment, phase, phase + numpy.pi)
+
+    def worst(phase):
+        found = optimize.minimize_scalar(lambda a: -heat(a, phase), bounds=(0, 1), method="bounded", options={"xatol": 1e-9})
+        return max((heat(found.x, phase), found.x), (heat(1.0, phase), 1.0))
+
+    degrees = [0, 15, 30, 40, 45, 50, 51, 60, 75, 90]
+    rows = [(d, *worst(numpy.radians(d))) for d in degrees]
+    write("class-b.csv", ["phase_deg", "heat_over_V2_per_Z", "at_level"], rows,
+          "Worst heat of an ideal class-B pair over all sine levels, times |Z|/V^2: instantaneous heat integrated over a period, maximised over the level")
+
+
+def junction():
+    """V = V_T ln(I/I_s) + I R, so I R/V_T = W(R I_s/V_T exp(V/V_T)); W(exp z) is the Wright omega function, which does not overflow."""
+    cases = [
+        # V, R, I_s, V_T
+        (0.02, 1e3, 1e-14, 0.025),       # a junction that hardly conducts
+        (0.1, 1e3, 1e-14, 0.025),
+        (0.3, 0.22, 1e-14, 0.0258),
+        (0.45, 10, 1e-12, 0.0258),
+        (0.6, 0.22, 1e-13, 0.025),
+        (0.62, 0.1, 1e-13, 0.025),       # the bias of an output device
+        (0.65, 0.47, 2e-14, 0.0297),
+        (0.75, 0.22, 1e-13, 0.0258),
+        (1, 1e3, 1e-15, 0.025),
+        (5, 1e3, 6.9e-16, 0.025),
+        (5, 0.22, 1e-12, 0.031),         # a fault: tens of amperes
+        (15, 10e3, 1e-14, 0.02585),
+        (30, 4.7e3, 1e-15, 0.02585),     # exp(V/V_T) is beyond any double
+        (70, 100, 1e-14, 0.02),
+        (1e3, 1e6, 1e-14, 0.02),
+    ]
+
+    def current(v, r, saturation, vt):
+        z = numpy.log(r * saturation / vt) + v / vt
+        by_omega = vt / r * special.wrightomega(z).real
+        if z < 600:
+            by_lambert = vt / r * special.lambertw(r * saturation / vt * numpy.exp(v / vt)).real
+            assert abs(by_lambert / by_omega - 1) < 1e-12
+        # A third way: the root of the balance itself in the logarithm of the current.
+        top = numpy.log(min(v / r, 1e300) / saturation)
+        if v < 600 * vt:
+            top = min(top, v / vt)
+        u = optimize.brentq(lambda x: vt * x + saturation * numpy.exp(x) * r - v, 0, top + 1e-9, xtol=1e-15, rtol=1e-15)
+        assert abs(saturation * numpy.exp(u) / by_omega - 1) < 1e-10, (v, r, saturation, vt)
+        return by_omega
+
+    write("junction.csv", ["V", "R", "I_s", "V_T", "I"], [(*c, current(*c)) for c in cases],
+          "Current of an exponential junction with a resistor in series, by the Wright omega function, checked against lambertw and brentq")
+
+
+def thermal_noise():
+    """Nyquist with Planck's law: the power a resistance makes available per hertz is h f/(exp(h f/kT) - 1)."""
+    # Up to 20 kHz Planck and kT differ by less than 1e-9 of the voltage.
+    cases = [(50, 290, 1e4), (1e3, 300, 20e3), (10e3, 298.15, 19980), (22, 330, 1e3), (100e3, 250, 100)]  # R, T, B
+
+    def available(f, t):
+        x = constants.h * f / (constants.k * t)
+        return constants.k * t * (x / numpy.expm1(x) if x > 0 else 1.0)
+
+    rows = []
+    for r, t, b in cases:
+        power = integrate.quad(available, 0, b, args=(t,), epsrel=1e-13, epsabs=0)[0]
+        rows.append((r, t, b, 2 * numpy.sqrt(r * power), 2 * numpy.sqrt(r * available(1.0, t)), 2 * numpy.sqrt(available(1.0, t) / r)))
+    write("thermal-noise.csv", ["R", "T", "B", "E", "e", "i"], rows,
+          "Thermal noise from Planck's law (h f, not kT), integrated from 0 Hz to B; densities at 1 Hz")
+
+
+def ratings():
+    """The sine that makes the power: its peak by root finding on the mean of the instantaneous power, its rms by integration."""
+    rows = []
+    for power, load in [(100, 8), (40, 8), (1, 8), (50, 4), (0.1, 16), (250, 2.7)]:
+        def made(peak):
+            return mean(lambda angle: (peak * numpy.sin(angle)) ** 2 / load)
+
+        peak = optimize.brentq(lambda p: made(p) / power - 1, 1e-3, 1e3, xtol=1e-14, rtol=1e-14)
+        rms = numpy.sqrt(mean(lambda angle: (peak * numpy.sin(angle)) ** 2))
+        rms_current = numpy.sqrt(mean(lambda angle: (peak * numpy.sin(angle) / load) ** 2))
+        slope = optimize.minimize_scalar(lambda t: -2e4 * numpy.pi * peak * numpy.cos(2e4 * numpy.pi * t), bounds=(-2e-5, 2e-5), method="bounded", options={"xatol": 1e-14})
+        rows.append((power, load, rms, peak, rms_current, peak / load, -slope.fun))
+    write("ratings.csv", ["P", "R_L", "V_rms", "V_pk", "I_rms", "I_pk", "slope_at_10_kHz"], rows,
+          "The sine that makes a power in a load: peak by root finding on the integral of the instantaneous power; steepest slope at 10 kHz by maximisation")
+
+
+def thermal_voltage():
+    rows = [(t, constants.convert_temperature(t, "Celsius", "Kelvin") * constants.physical_constants["Boltzmann constant in eV/K"][0]) for t in (-40, 0, 20, 25, 27, 60, 100, 150)]
+    write("thermal-voltage.csv", ["t_C", "V_T"], rows, "Thermal voltage from the CODATA Boltzmann constant in eV/K (scipy.constants)")
+
+
+if __name__ == "__main__":
+    class_b()
+    junction()
+    thermal_noise()
+    ratings()
+    thermal_voltage()

@@ -27,7 +27,12 @@ internal sealed class BoardRewriter(SemanticModel model) : CSharpSyntaxRewriter
     }
 
     public override SyntaxNode? VisitMemberAccessExpression(MemberAccessExpressionSyntax node) =>
-        node.Expression is LiteralExpressionSyntax number && number.IsKind(SyntaxKind.NumericLiteralExpression)
-            ? SyntaxFactory.ParseExpression($"{Literals}.get_{node.Name.Identifier.Text}({number})")
+        IsLiteral(node)
+            ? SyntaxFactory.ParseExpression($"{Literals}.get_{node.Name.Identifier.Text}({Visit(node.Expression)})")
             : base.VisitMemberAccessExpression(node);
+
+    // 100.W, and also (-25).degC or x.W: the owner of an extension property is the extension block inside the class.
+    private bool IsLiteral(MemberAccessExpressionSyntax node) =>
+        model.GetSymbolInfo(node).Symbol is IPropertySymbol { IsStatic: false, ContainingType.ContainingType: { Name: "Literals" } holder }
+        && holder.ContainingNamespace.ToDisplayString() == "EightOhm.Quantities";
 }

@@ -22,7 +22,7 @@ internal static class BoardWriter
         var holders = found.TargetNode.Ancestors().OfType<TypeDeclarationSyntax>().ToArray();
         if (holders.FirstOrDefault(h => !h.Modifiers.Any(SyntaxKind.PartialKeyword)) is { } closed)
             problems.Add(Diagnostic.Create(Problems.Partial, closed.Identifier.GetLocation(), closed.Identifier.Text, member.Name));
-        if (found.Attributes[0].ConstructorArguments.FirstOrDefault().Value is not string { Length: > 2 })
+        if (found.Attributes[0].ConstructorArguments.FirstOrDefault().Value is not string source || string.IsNullOrWhiteSpace(source))
             problems.Add(Diagnostic.Create(Problems.Source, member.Locations[0], member.Name));
         var parameters = (member as IMethodSymbol)?.Parameters ?? ImmutableArray<IParameterSymbol>.Empty;
         var position = type.GetMembers().IndexOf(member);

@@ -46,6 +46,12 @@ internal sealed class FormulaBody
 
     private void Read(StatementSyntax statement)
     {
+        if (Result is not null)
+        {
+            Refuse(statement, "nothing can follow the return");
+            return;
+        }
+
         switch (statement)
         {
             case ExpressionStatementSyntax { Expression: InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax { Expression: IdentifierNameSyntax { Identifier.Text: "Guard" } } } }:

@@ -18,12 +18,12 @@ public static class MathMl
         NumberNode n => Number(n.Text),
         NameNode n => Name(n.Text),
         InfixNode n => $"<mrow>{In(n.Left, MathText.LeftNeed(n))}{Sign(n.Sign)}{In(n.Right, MathText.RightNeed(n))}</mrow>",
-        NegatedNode n => $"<mrow><mo>−</mo>{In(n.Inner, 2)}</mrow>",
-        FractionNode n => $"<mfrac><mrow>{Unseen(n.Over, 2)}</mrow><mrow>{Hidden("/")}{Unseen(n.Under, 4)}</mrow></mfrac>",
+        NegatedNode n => $"<mrow><mo>−</mo>{In(n.Inner, 3)}</mrow>",
+        FractionNode n => $"<mfrac><mrow>{Unseen(n.Over, MathText.OverNeed(n))}</mrow><mrow>{Hidden("/")}{Unseen(n.Under, 4)}</mrow></mfrac>",
         RootNode n => $"<msqrt><mrow>{Hidden("√(")}{Inner(n.Inner)}{Hidden(")")}</mrow></msqrt>",
         PowerNode n => $"<msup><mrow>{Base(n)}</mrow><mrow>{Hidden("^")}{Unseen(n.Exponent, 5)}</mrow></msup>",
         CallNode n => $"<mrow>{Name(n.Name)}<mo>(</mo>{string.Join("<mo>,</mo>", n.Arguments.Select(Inner))}<mo>)</mo></mrow>",
-        SumNode n => $"<mrow><munder><mo>Σ</mo><mrow>{Hidden("[")}{Inner(n.Item)}<mtext>&#xA0;in&#xA0;</mtext>{Inner(n.Items)}{Hidden("]")}</mrow></munder>{In(n.Term, 2)}</mrow>",
+        SumNode n => $"<mrow><munder><mo>Σ</mo><mrow>{Hidden("[")}{Inner(n.Item)}<mtext>&#xA0;in&#xA0;</mtext>{Inner(n.Items)}{Hidden("]")}</mrow></munder>{In(n.Term, 3)}</mrow>",
         CasesNode n => Cases(n),
         _ => throw new ArgumentException($"No MathML for a {node?.GetType().Name}.", nameof(node)),
     };
@@ -46,7 +46,7 @@ public static class MathMl
             rows.Append("<mtr><mtd>").Append(Inner(value)).Append("</mtd><mtd>").Append(condition).Append(end).Append("</mtd></mtr>");
         }
 
-        return $"<mrow><mo stretchy=\"true\">{{</mo><mtable columnalign=\"left left\">{rows}</mtable></mrow>";
+        return $"<mrow><mo stretchy=\"true\">{{</mo><mtable columnalign=\"left left\">{rows}</mtable>{Hidden("}")}</mrow>";
     }
 
     // A value keeps its number and unit together.

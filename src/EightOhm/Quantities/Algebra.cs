@@ -48,6 +48,9 @@ public static class Algebra
         /// <summary>R · C = s.</summary>
         public static Duration operator *(ElectricResistance r, ElectricCapacitance c) => Duration.FromSeconds(r.Ohms * c.Farads);
 
+        /// <summary>R / L = 1/s: over 2π the corner of an inductor and a resistor.</summary>
+        public static Frequency operator /(ElectricResistance r, ElectricInductance l) => Frequency.FromHertz(r.Ohms / l.Henries);
+
         /// <summary>R · W = V².</summary>
         public static SquaredVoltage operator *(ElectricResistance r, Power p) => new(r.Ohms * (double)p.Watts);
 

@@ -78,7 +78,8 @@ public static class Guard
     public static void Refuse<T>(string name, T value, string allowed, string? hint = null)
         where T : struct
     {
-        var message = $"{name} must be {allowed} (was {Face.Of(value)}).{(hint is null ? "" : " " + hint)}";
+        var given = double.IsFinite(QuantityKinds.Of(typeof(T)).ToSi(value)) ? Face.Of(value) : "not a finite number";
+        var message = $"{name} must be {allowed} (was {given}).{(hint is null ? "" : " " + hint)}";
         throw new RefusedValueException(name, message);
     }
 }

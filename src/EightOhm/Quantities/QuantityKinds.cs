@@ -43,7 +43,7 @@ public static class QuantityKinds
         Kind<Temperature>("°C", 0, 0, v => v.Kelvins - Constants.ZeroCelsius, x => Temperature.FromKelvins(x + Constants.ZeroCelsius), ("degC", 1), ("C", 1)) with { Style = FaceStyle.Celsius },
         Kind<TemperatureDelta>("K", -3, 0, v => v.Kelvins, x => TemperatureDelta.FromKelvins(x)),
         Kind<ElectricPotentialChangeRate>("V/s", 0, 0, v => v.VoltsPerSeconds, x => ElectricPotentialChangeRate.FromVoltsPerSeconds(x), ("V/µs", 1e6), ("V/us", 1e6)) with { Spoken = (1e6, "V/µs") },
-        Kind<HeatResistance>("K/W", 0, 0, v => v.Si, HeatResistance.FromSi, ("°C/W", 1), ("degC/W", 1)),
+        Kind<HeatResistance>("K/W", 0, 0, v => v.Si, HeatResistance.FromSi, ("mK/W", 1e-3), ("°C/W", 1), ("degC/W", 1)),
         Kind<VoltageNoiseDensity>("V/√Hz", -15, 0, v => v.Si, VoltageNoiseDensity.FromSi, ("V/sqrt(Hz)", 1), ("V/rtHz", 1)),
         Kind<CurrentNoiseDensity>("A/√Hz", -15, 0, v => v.Si, CurrentNoiseDensity.FromSi, ("A/sqrt(Hz)", 1), ("A/rtHz", 1)),
         Kind<Gain>("", 0, 0, v => v.Ratio, Gain.FromRatio) with { Style = FaceStyle.Gain },

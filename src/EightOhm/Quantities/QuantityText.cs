@@ -8,8 +8,9 @@ namespace EightOhm.Quantities;
 public static partial class QuantityText
 {
     private const string PrefixLetters = "fpnuµμmkKMGT";
+    private const string Superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
-    /// <summary>Reads a quantity of a type known beforehand; the unit may then be left out or shortened to its prefix ("47k", "4k7").</summary>
+    /// <summary>Reads a quantity of a type known beforehand; the unit may then be shortened to its prefix ("47k", "4k7"), and left out of a gain or a number.</summary>
     /// <typeparam name="T">The quantity type.</typeparam>
     /// <param name="text">The text.</param>
     /// <exception cref="FormatException">The text is not such a quantity; the message says what is allowed.</exception>
@@ -39,14 +40,14 @@ public static partial class QuantityText
         return Read(text, kind) ?? throw new FormatException(Complaint(text, kind));
     }
 
-    /// <summary>Reads a number with its unit when the kind is not known: the unit decides.</summary>
+    /// <summary>Reads a number with its unit when the kind is not known: the unit decides; K is a difference, as in the literals.</summary>
     /// <param name="text">The text, with its unit.</param>
     /// <exception cref="FormatException">No kind has such a unit.</exception>
     public static object ParseAny(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return Split(text) is (_, { Length: > 1 } or { Length: 1 })
-            && QuantityKinds.All.Select(kind => ReadWithUnit(text, kind)).FirstOrDefault(v => v is not null) is { } found
+        return Split(text) is (_, { Length: > 0 } unit)
+            && QuantityKinds.All.Where(kind => !(unit == "K" && kind.Style == FaceStyle.Celsius)).Select(kind => ReadWithUnit(text, kind)).FirstOrDefault(v => v is not null) is { } found
             ? found
             : throw new FormatException($"\"{text}\" is not a number with a unit that EightOhm knows. Write for example 100 W, 4.7 kΩ, 220 uF, 3.3 nV/√Hz, 27 dB, 25 °C.");
     }
@@ -58,7 +59,7 @@ public static partial class QuantityText
         if (Split(text) is not (var number, { Length: > 0 } unit))
             return null;
         if (kind.Style == FaceStyle.Gain)
-            return unit == "dB" ? Gain.FromDecibels(number) : null;
+            return unit == "dB" && Math.Abs(number) <= 400 ? Gain.FromDecibels(number) : null;
         if (kind.Style == FaceStyle.Celsius && unit == "K")
             return kind.FromSi(number - Constants.ZeroCelsius);
         foreach (var (spelling, factor) in kind.Spellings.Append((kind.Symbol, 1.0)).Where(s => s.Item1.Length > 0))
@@ -68,21 +69,21 @@ public static partial class QuantityText
             var prefix = unit[..^spelling.Length];
             if (prefix.Length == 0)
                 return Make(kind, number, factor);
-            // Only units that the trade prefixes take one: no m%, no k°C.
-            if (kind.Style == FaceStyle.Engineering && kind.Spoken is null && prefix.Length == 1 && PrefixLetters.Contains(prefix[0], StringComparison.Ordinal))
+            // Only units that the trade prefixes take one: no m%, no k°C, and no mV², which is (mV)².
+            if (kind.Style == FaceStyle.Engineering && kind.Spoken is null && kind.Most > kind.Least && prefix.Length == 1 && PrefixLetters.Contains(prefix[0], StringComparison.Ordinal))
                 return Make(kind, number, factor, Power(prefix[0]));
         }
 
         return null;
     }
 
-    // "47k", "4k7", "4R7", "100n" and bare numbers, where the kind says the unit.
+    // "47k", "4.7k", "4k7", "4R7", "100n" and bare numbers, where the kind says the unit.
     private static object? ReadShort(string text, QuantityKind kind)
     {
         if (kind.Style is not (FaceStyle.Engineering or FaceStyle.Gain or FaceStyle.Number))
             return null;
         if (Split(text) is (var bare, "") && kind.Style is FaceStyle.Gain or FaceStyle.Number)
-            return kind.FromSi(bare);
+            return Make(kind, bare, 1);
         if (kind.Style != FaceStyle.Engineering || kind.Spoken is not null || kind.Most == kind.Least)
             return null;
         if (InfixForm().Match(Clean(text)) is not { Success: true } match)
@@ -94,13 +95,17 @@ public static partial class QuantityText
         return Make(kind, number, 1, letter == 'R' ? 0 : Power(letter));
     }
 
+    // Null where the number does not fit the kind: too large for it, or broken where whole ones count.
     private static object? Make(QuantityKind kind, double number, double factor, int power = 0)
     {
         // Division by a power of ten rounds once; multiplication by its inverse would round twice.
         var si = power < 0 ? number * factor / Math.Pow(10, -power) : number * factor * Math.Pow(10, power);
         if (factor < 1)
             si = number / Math.Round(1 / factor);
-        return double.IsFinite(si) ? kind.FromSi(si) : null;
+        var fits = kind.Type == typeof(int) ? si == Math.Round(si) && Math.Abs(si) <= int.MaxValue
+            : kind.Type == typeof(UnitsNet.Power) ? Math.Abs(si) < (double)decimal.MaxValue
+            : double.IsFinite(si);
+        return fits ? kind.FromSi(si) : null;
     }
 
     private static int Power(char prefix) => prefix switch
@@ -124,7 +129,10 @@ public static partial class QuantityText
             : null;
     }
 
-    private static string Clean(string text) => text.Trim().Replace('−', '-').Replace('\u00a0', ' ').Replace('\u202f', ' ');
+    private static string Clean(string text) =>
+        PowerOfTen().Replace(text.Trim().Replace('−', '-').Replace('\u00a0', ' ').Replace('\u202f', ' '), m => "e" + string.Concat(m.Groups["exponent"].Value.Select(Plain)));
+
+    private static char Plain(char raised) => raised == '⁻' ? '-' : (char)('0' + Superscripts.IndexOf(raised, StringComparison.Ordinal));
 
     private static string Complaint(string text, QuantityKind kind)
     {
@@ -145,6 +153,10 @@ public static partial class QuantityText
     [GeneratedRegex(@"^(?<number>[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?)\s*(?<unit>[^\d\s,].*)?$")]
     private static partial Regex NumberForm();
 
-    [GeneratedRegex(@"^(?<whole>[+-]?\d+)(?<letter>[fpnuµμmkKMGTR])(?<rest>\d*)$")]
+    // As the house writes it: 1.381×10⁻²³.
+    [GeneratedRegex("×10(?<exponent>⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]+)")]
+    private static partial Regex PowerOfTen();
+
+    [GeneratedRegex(@"^(?<whole>[+-]?\d+)(?<letter>[fpnuµμmkKMGTR])(?<rest>\d*)$|^(?<whole>[+-]?\d+)\.(?<rest>\d+)(?<letter>[fpnuµμmkKMGTR])$")]
     private static partial Regex InfixForm();
 }

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Linq.Expressions;
 using System.Reflection;
+using System.Runtime.ExceptionServices;
 
 namespace EightOhm.Working;
 
@@ -80,6 +81,15 @@ public sealed record BoardLine(string Name, LambdaExpression Rule)
     internal object Value(IEnumerable<object> known)
     {
         _compiled ??= Rule.Compile();
-        return _compiled.DynamicInvoke([.. known.Take(Rule.Parameters.Count)])!;
+        try
+        {
+            return _compiled.DynamicInvoke([.. known.Take(Rule.Parameters.Count)])!;
+        }
+        catch (TargetInvocationException wrapped) when (wrapped.InnerException is { } cause)
+        {
+            // The reader wants the refusal itself, not that a delegate threw it.
+            ExceptionDispatchInfo.Throw(cause);
+            throw;
+        }
     }
 }

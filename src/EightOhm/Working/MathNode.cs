@@ -3,7 +3,7 @@ namespace EightOhm.Working;
 /// <summary>A formula as it stands on the board, apart from how it is written down (text, MathML, LaTeX).</summary>
 public abstract record MathNode
 {
-    /// <summary>How tightly the node binds: 0 equation, 1 sum, 2 product, 3 sign, 4 power, 5 a single thing.</summary>
+    /// <summary>How tightly the node binds: −2 or, −1 and, 0 equation or condition, 1 sum or sign, 2 in parallel, 3 product or quotient, 4 power, 5 a single thing.</summary>
     public virtual int Binding => 5;
 }
 
@@ -13,7 +13,7 @@ public abstract record MathNode
 public sealed record NumberNode(string Text, bool Spaced = false) : MathNode
 {
     /// <inheritdoc/>
-    public override int Binding => Text.StartsWith('−') ? 1 : Text.Contains('×', StringComparison.Ordinal) ? 2 : 5;
+    public override int Binding => Text.StartsWith('−') ? 1 : Text.AsSpan().ContainsAny('×', '/') ? 3 : 5;
 }
 
 /// <summary>A name: R_L is R with subscript L, theta_JC is θ with subscript JC.</summary>
@@ -27,7 +27,7 @@ public sealed record NameNode(string Text) : MathNode;
 public sealed record InfixNode(string Sign, MathNode Left, MathNode Right) : MathNode
 {
     /// <inheritdoc/>
-    public override int Binding => Sign switch { "+" or "−" => 1, "·" or "∥" => 2, _ => 0 };
+    public override int Binding => Sign switch { "+" or "−" => 1, "∥" => 2, "·" => 3, "and" => -1, "or" => -2, _ => 0 };
 }
 
 /// <summary>A thing with a minus sign.</summary>
@@ -44,7 +44,7 @@ public sealed record NegatedNode(MathNode Inner) : MathNode
 public sealed record FractionNode(MathNode Over, MathNode Under) : MathNode
 {
     /// <inheritdoc/>
-    public override int Binding => 2;
+    public override int Binding => 3;
 }
 
 /// <summary>A square root.</summary>

@@ -11,13 +11,13 @@ public static class MathText
         NumberNode n => n.Text,
         NameNode n => Name(n.Text),
         InfixNode n => $"{In(n.Left, LeftNeed(n))} {n.Sign} {In(n.Right, RightNeed(n))}",
-        NegatedNode n => $"−{In(n.Inner, 2)}",
-        FractionNode n => $"{In(n.Over, 2)}/{In(n.Under, 4)}",
+        NegatedNode n => $"−{In(n.Inner, 3)}",
+        FractionNode n => $"{In(n.Over, OverNeed(n))}/{In(n.Under, 4)}",
         RootNode n => $"√({Write(n.Inner)})",
         PowerNode n => $"{PowerBase(n)}^{In(n.Exponent, 5)}",
         CallNode n => $"{Name(n.Name)}({string.Join(", ", n.Arguments.Select(Write))})",
-        SumNode n => $"Σ[{Write(n.Item)} in {Write(n.Items)}] {In(n.Term, 2)}",
-        CasesNode n => string.Join("; ", n.Cases.Select(c => c.When is null ? $"{Write(c.Value)} otherwise" : $"{Write(c.Value)} if {Write(c.When)}")),
+        SumNode n => $"Σ[{Write(n.Item)} in {Write(n.Items)}] {In(n.Term, 3)}",
+        CasesNode n => $"{{{string.Join("; ", n.Cases.Select(c => c.When is null ? $"{Write(c.Value)} otherwise" : $"{Write(c.Value)} if {Write(c.When)}"))}}}",
         _ => throw new ArgumentException($"No text for a {node?.GetType().Name}.", nameof(node)),
     };
 
@@ -42,7 +42,12 @@ public static class MathText
     public static int LeftNeed(InfixNode node)
     {
         ArgumentNullException.ThrowIfNull(node);
-        return node.Sign == "·" && node.Left is InfixNode { Sign: "∥" } ? 3 : node.Binding;
+        return node.Sign switch
+        {
+            "∥" => node.Left is InfixNode { Sign: "∥" } ? node.Binding : 4,
+            "+" or "−" or "·" or "and" or "or" => node.Binding,
+            _ => 1,
+        };
     }
 
     /// <summary>How tightly the right side of a sign must bind to stand without brackets.</summary>
@@ -53,11 +58,30 @@ public static class MathText
         return node.Sign switch
         {
             "−" => 2,
-            "·" when node.Right is FractionNode or NumberNode => 2,
-            "·" or "∥" => 3,
-            _ => node.Right is NegatedNode or NumberNode { Binding: 1 } ? Math.Max(node.Binding, 2) : node.Binding,
+            "+" => StartsWithMinus(node.Right) ? 2 : 1,
+            "·" => node.Right is FractionNode or NumberNode ? 3 : 4,
+            "∥" => 4,
+            "and" or "or" => node.Binding,
+            _ => 1,
         };
     }
+
+    /// <summary>How tightly a numerator must bind to stand without brackets: a unit with a bar of its own, such as V/µs, needs them.</summary>
+    /// <param name="node">The quotient.</param>
+    public static int OverNeed(FractionNode node)
+    {
+        ArgumentNullException.ThrowIfNull(node);
+        return node.Over is NumberNode ? 4 : 3;
+    }
+
+    // "a + −b" reads badly wherever the minus sign comes from.
+    private static bool StartsWithMinus(MathNode node) => node switch
+    {
+        NegatedNode => true,
+        NumberNode n => n.Text.StartsWith('−'),
+        InfixNode { Sign: "+" or "−" } n => StartsWithMinus(n.Left),
+        _ => false,
+    };
 
     private static string In(MathNode node, int need) => node.Binding < need ? $"({Write(node)})" : Write(node);
 

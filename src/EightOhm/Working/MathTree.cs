@@ -22,7 +22,7 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
         BinaryExpression { NodeType: ExpressionType.Divide } b => new FractionNode(Factor(b.Left), Factor(b.Right)),
         BinaryExpression { NodeType: ExpressionType.Multiply } b when Same(b.Left, b.Right) => new PowerNode(Of(b.Left), new NumberNode("2")),
         BinaryExpression { NodeType: ExpressionType.Multiply } b => new InfixNode("·", Factor(b.Left), Factor(b.Right)),
-        BinaryExpression { NodeType: ExpressionType.ArrayIndex } => Leaf(e),
+        BinaryExpression { NodeType: ExpressionType.ArrayIndex } b => Item(e, b.Left, b.Right),
         BinaryExpression b when Signs.TryGetValue(b.NodeType, out var sign) => new InfixNode(sign, Of(b.Left), Of(b.Right)),
         ConditionalExpression c => numbers ? Of(Taken(c)) : new CasesNode([.. Cases(c)]),
         MethodCallExpression call => Call(call),
@@ -61,6 +61,8 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
         if (numbers && Formula(call) is not null)
             return Shown(bindings.Value(call));
         var args = call.Arguments;
+        if (method is { IsSpecialName: true, Name: "get_Item" } && args.Count == 1)
+            return Item(call, call.Object!, args[0]);
         switch (method.Name)
         {
             case nameof(Maths.Sqrt):
@@ -81,6 +83,11 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
         var formula = Formula(call) is MethodInfo f ? FormulaName(f) : name;
         return new CallNode(formula, [.. args.Select(Of)]);
     }
+
+    // An item of a list is the list's name with the index below it.
+    private MathNode Item(Expression whole, Expression list, Expression index) => numbers || NameOf(list) is not { } name
+        ? Shown(bindings.Value(whole))
+        : new NameNode(FormattableString.Invariant($"{name}_{bindings.Value(index)}"));
 
     private MathNode Sum(Expression items, LambdaExpression term)
     {

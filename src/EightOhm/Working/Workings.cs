@@ -52,6 +52,9 @@ public static class Workings
             MemberExpression m => (m.Expression, []),
             _ => throw new ArgumentException("Only a method or a property can be a formula.", nameof(call)),
         };
+        // The member itself first: its guards refuse what the board, which skips them, would compute.
+        if (formula.GetCustomAttribute<SolvesAttribute>() is null)
+            caller.Value(call);
         var given = (owner is null ? arguments : [owner, .. arguments]).Select(a => (Expression: a, Value: caller.Value(a))).ToArray();
         return formula.GetCustomAttribute<SolvesAttribute>() is { } solves
             ? Solved((MethodCallExpression)call, solves, given, caller)

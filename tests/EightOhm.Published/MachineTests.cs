@@ -109,7 +109,7 @@ public class MachineTests
 
     private static (double Low, double High) Ends(string text, Type type) => (Math.Round(Printed.Of(text, type).Low, 9), Math.Round(Printed.Of(text, type).High, 9));
 
-    private static bool Fails(Action check) => Record.Exception(check) is XunitException;
+    private static bool Fails(Action check) => Xunit.Record.Exception(check) is XunitException;
 
     // Not marked [Checks]: it goes into no ledger but the one made here. Private, so that the test runner leaves it alone.
 #pragma warning disable xUnit1000 // it must not be found as a test

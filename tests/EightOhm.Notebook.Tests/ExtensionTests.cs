@@ -1,0 +1,120 @@
+using System.Text.RegularExpressions;
+using EightOhm.Quantities;
+using EightOhm.Working;
+using Microsoft.DotNet.Interactive.Events;
+using UnitsNet;
+
+namespace EightOhm.Notebook.Tests;
+
+public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
+{
+    [Fact]
+    public void It_greets_in_one_line_and_says_nothing_else()
+    {
+        var shown = cells.Loaded.OfType<DisplayEvent>().SelectMany(e => e.FormattedValues).Where(f => f.Value.Length > 0).ToList();
+        var greeting = Assert.Single(shown);
+        Assert.DoesNotContain('\n', greeting.Value);
+        Assert.Contains(NotebookExtension.Version, greeting.Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_package_s_load_file_is_the_script()
+    {
+        var file = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "extension.dib"));
+        Assert.Equal($"#!csharp\n{NotebookExtension.Script}\n", file.ReplaceLineEndings("\n"));
+    }
+
+    [Fact]
+    public async Task A_quantity_is_shown_with_its_unit_and_nothing_of_the_host_s()
+    {
+        var shown = await cells.Shown("Sqrt(100.W * 8.Ohm)");
+        Assert.Equal("28.28 V", shown["text/plain"]);
+        Assert.Equal("<span class=\"eo-value\">28.28 V</span>", shown["text/html"]);
+    }
+
+    public static TheoryData<string> Kinds() => [.. QuantityKinds.All.Where(k => k.Style != FaceStyle.Number).Select(k => k.Name)];
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public async Task Every_kind_and_a_list_of_it_are_shown_by_us(string name)
+    {
+        var kind = QuantityKinds.Find(name)!;
+        var one = Face.Full(kind.FromSi(2));
+        var full = kind.Type.FullName;
+        var shown = await cells.Shown($"({full})QuantityKinds.Of(typeof({full})).FromSi(2)");
+        Assert.Equal(one, shown["text/plain"]);
+        Assert.DoesNotContain("dni-", shown["text/html"], StringComparison.Ordinal);
+        var list = await cells.Shown($"new[] {{ ({full})QuantityKinds.Of(typeof({full})).FromSi(2), ({full})QuantityKinds.Of(typeof({full})).FromSi(2) }}");
+        Assert.Equal($"{Face.Of(kind.FromSi(2))}, {Face.Of(kind.FromSi(2))}", list["text/plain"]);
+        Assert.DoesNotContain("dni-", list["text/html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_quantity_outside_our_table_is_shown_in_the_invariant_culture()
+    {
+        var shown = await cells.Shown("Mass.FromKilograms(1.5)");
+        Assert.Equal(Mass.FromKilograms(1.5).ToString(System.Globalization.CultureInfo.InvariantCulture), shown["text/plain"]);
+        Assert.DoesNotContain("dni-", shown["text/html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_working_comes_as_html_latex_and_text_in_one_bundle()
+    {
+        var shown = await cells.Shown("Explain(() => Sqrt(100.W * 8.Ohm))");
+        Assert.Equal("√(100 W · 8 Ω) = 28.28 V", shown["text/plain"]);
+        Assert.Contains("\\sqrt{100\\,\\text{W} \\cdot 8\\,\\text{Ω}}", shown["text/latex"], StringComparison.Ordinal);
+        Assert.Contains("<msqrt>", shown["text/html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Cell_variables_keep_their_names_even_from_earlier_cells()
+    {
+        await cells.Shown("var P = 100.W; var R_L = 8.Ohm; P");
+        var shown = await cells.Shown("Explain(() => Sqrt(P * R_L))");
+        Assert.Equal("√(P · R_L) = √(100 W · 8 Ω) = 28.28 V", shown["text/plain"]);
+        Assert.Matches(Subscript(), shown["text/html"]);
+    }
+
+    [Fact]
+    public async Task Literals_and_library_formulas_stand_in_a_shown_expression()
+    {
+        var shown = await cells.Shown("Explain(() => HeatPath.Junction(40.degC, 20.W, new[] { 0.83.K_per_W, 0.4.K_per_W }))");
+        Assert.Contains("θ_JA = Σ[θ in parts] θ = 0.83 K/W + 0.4 K/W = 1.23 K/W", shown["text/plain"], StringComparison.Ordinal);
+        Assert.Contains("T_J = T_a + rise = 40 °C + 24.6 K = 64.6 °C", shown["text/plain"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_figure_is_a_picture_and_words()
+    {
+        var shown = await cells.Shown("Figure.Line(\"t\", new Axis(\"x\", \"W\"), new Axis(\"y\", \"V\"), new LineSeries(\"s\", [1, 2], [3, 4]))");
+        Assert.Contains("data:image/svg+xml;base64,", shown["text/html"], StringComparison.Ordinal);
+        Assert.DoesNotContain("http", shown["text/html"].Replace("http://www.w3.org", "", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_record_of_ours_is_a_table_of_its_figures()
+    {
+        var shown = await cells.Shown("new OutputRating(100.W, 8.Ohm)");
+        Assert.Contains("<td align=\"right\">28.28 V</td>", shown["text/html"], StringComparison.Ordinal);
+        Assert.Contains("peak voltage  V_pk", shown["text/plain"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_dimension_error_is_a_compile_error_that_names_both_quantities()
+    {
+        var complaint = await cells.Complaint("100.W + 8.Ohm");
+        Assert.Contains("Power", complaint, StringComparison.Ordinal);
+        Assert.Contains("ElectricResistance", complaint, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_sum_of_gains_is_refused_with_what_to_write_instead() =>
+        Assert.Contains("Gains in cascade multiply", await cells.Complaint("20.dB + 6.dB"), StringComparison.Ordinal);
+
+    [Fact]
+    public async Task An_impossible_input_names_itself_its_value_and_what_is_allowed() =>
+        Assert.Contains("load must be greater than 0 Ω (was −8 Ω).", await cells.Complaint("new OutputRating(100.W, -8.Ohm)"), StringComparison.Ordinal);
+
+    [GeneratedRegex("<msub><mi>R</mi>.*<mi mathvariant=\"normal\">L</mi>")]
+    private static partial Regex Subscript();
+}

@@ -1,0 +1,29 @@
+using EightOhm.Notebook;
+
+namespace EightOhm.Notebook.Tests;
+
+public sealed class LiteralLiftTests
+{
+    [Theory]
+    [InlineData("Explain(() => Sqrt(100.W * 8.Ohm))", "Explain(() => Sqrt(EightOhm.Quantities.Literals.get_W(100) * EightOhm.Quantities.Literals.get_Ohm(8)))")]
+    [InlineData("tern.Let(\"V\", (Power P) => Sqrt(P * 4.7.kOhm))", "tern.Let(\"V\", (Power P) => Sqrt(P * EightOhm.Quantities.Literals.get_kOhm(4.7)))")]
+    [InlineData("Explain(() => -3.dB * 2)", "Explain(() => -EightOhm.Quantities.Literals.get_dB(3) * 2)")]
+    public void Literals_inside_a_lambda_argument_become_calls_of_their_getters(string cell, string lifted) =>
+        Assert.Equal(lifted, LiteralLift.Rewrite(cell));
+
+    [Theory]
+    [InlineData("var P = 100.W;")]
+    [InlineData("Explain(() => Sqrt(P * R_L))")]
+    [InlineData("xs.Select(x => x.W)")]
+    [InlineData("Func<Power> f = () => 100.W;")]
+    [InlineData("Explain(() => \"100.W\".Length)")]
+    public void Everything_else_stays_the_very_same_text(string cell) =>
+        Assert.Same(cell, LiteralLift.Rewrite(cell));
+
+    [Fact]
+    public void Lines_keep_their_numbers()
+    {
+        const string Cell = "var a = 1;\nExplain(() =>\n    Sqrt(100.W *\n    8.Ohm))\nvar b = 2;";
+        Assert.Equal(Cell.Count(c => c == '\n'), LiteralLift.Rewrite(Cell).Count(c => c == '\n'));
+    }
+}

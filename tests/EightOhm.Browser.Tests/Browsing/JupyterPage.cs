@@ -1,0 +1,69 @@
+using System.Text.RegularExpressions;
+using EightOhm.Browser.Tests.Hosting;
+using Microsoft.Playwright;
+
+namespace EightOhm.Browser.Tests.Browsing;
+
+/// <summary>A notebook open in the browser, driven by the page's own <c>Jupyter.notebook</c>.</summary>
+internal sealed partial class JupyterPage(WatchedPage watched) : IAsyncDisposable
+{
+    public IPage Page => watched.Page;
+
+    /// <summary>What went wrong or went elsewhere, in a form that does not change from run to run.</summary>
+    public IEnumerable<string> Complaints => watched.Errors.Concat(watched.Outside.Select(request => $"outside: {request}")).Select(Settled);
+
+    public static async Task<JupyterPage> Open(ChromiumFixture chromium, JupyterFixture jupyter, string copy, string notebook)
+    {
+        var page = new JupyterPage(await chromium.Open(jupyter.PageOf(copy, notebook)));
+        await page.Page.WaitForFunctionAsync("() => window.Jupyter?.notebook?._fully_loaded && Jupyter.notebook.kernel?.is_connected()");
+        // Jupyter scrolls its page inside a box; a picture of the whole needs the whole.
+        await page.Page.AddStyleTagAsync(new() { Content = "#site { height: auto !important; overflow: visible !important } #header { position: static }" });
+        return page;
+    }
+
+    /// <summary>Kernel, Restart and run all; waits until each cell has run and the mathematics is set.</summary>
+    public async Task RunAll()
+    {
+        await Page.EvaluateAsync("() => { Jupyter.notebook.clear_all_output(); Jupyter.notebook.restart_run_all({ confirm: false }); }");
+        await Page.WaitForFunctionAsync(
+            "() => document.querySelector('.output_error') || !Jupyter.notebook.kernel_busy && " +
+            "Jupyter.notebook.get_cells().filter(cell => cell.cell_type === 'code').every(cell => Number.isInteger(cell.input_prompt_number))",
+            null, new() { Timeout = 240_000 });
+        await Settle();
+    }
+
+    /// <summary>Waits until MathJax has nothing left to set, then a moment for what follows it.</summary>
+    public async Task Settle()
+    {
+        await Page.EvaluateAsync("() => new Promise(done => window.MathJax ? MathJax.Hub.Queue(() => done()) : done())");
+        await Page.WaitForTimeoutAsync(1_500);
+    }
+
+    public Task<bool> IsTrusted() => Page.EvaluateAsync<bool>("() => Jupyter.notebook.trusted");
+
+    /// <summary>The errors that cells show.</summary>
+    public Task<string[]> CellErrors() => Page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('.output_error, .output_stderr')].map(e => e.innerText)");
+
+    public Task Photograph(string name) => watched.Photograph(name);
+
+    public async ValueTask DisposeAsync()
+    {
+        // Closing the page alone would leave its kernel running.
+        await Page.EvaluateAsync("() => Jupyter.notebook.session.delete()");
+        await Page.WaitForTimeoutAsync(300);
+        await watched.DisposeAsync();
+    }
+
+    // Ports, addresses of this machine, cache stamps and the notebook's own name differ between pages.
+    private static string Settled(string complaint) =>
+        Name().Replace(Stamp().Replace(Discovery().Replace(complaint, "http://KERNEL/discovery"), ""), "/notebooks/NOTEBOOK");
+
+    [GeneratedRegex(@"http://[^/\s]+:(?:20[4-9]\d|2[1-9]\d\d|3000)/discovery")]
+    private static partial Regex Discovery();
+
+    [GeneratedRegex(@"\?v=\w+|:\d+:\d+(?=\])")]
+    private static partial Regex Stamp();
+
+    [GeneratedRegex(@"/notebooks/\w+/[^/\s\]]+\.ipynb")]
+    private static partial Regex Name();
+}

@@ -1,0 +1,40 @@
+using EightOhm.Browser.Tests.Browsing;
+using EightOhm.Browser.Tests.Hosting;
+
+namespace EightOhm.Browser.Tests;
+
+/// <summary>Every notebook in the real kernel, with the packages from the feed, without a browser.</summary>
+[Collection(SharedHosts.Name)]
+public sealed class KernelTests(JupyterFixture jupyter)
+{
+    public static TheoryData<string> Notebooks => NotebookNames.All;
+
+    [SkippableTheory]
+    [MemberData(nameof(Notebooks))]
+    public async Task A_notebook_runs_in_the_real_kernel_without_an_error(string notebook)
+    {
+        Needs.Jupyter();
+        var executed = await jupyter.Execute(notebook);
+        // The kernel reports what the compiler refuses as text, and the error as such says no more than "compilation error".
+        Expect.Nothing(executed.Cells.SelectMany(cell => cell.Outputs.SelectMany(output => output.Data)
+            .Where(entry => entry.Key == "error" || entry.Value.Contains("): error CS", StringComparison.Ordinal))
+            .Select(entry => $"Cell {cell.Number}: {entry.Value.Trim()}")));
+        Assert.NotEmpty(executed.Cells.Where(cell => !cell.Loads).SelectMany(cell => cell.Outputs));
+    }
+
+    [SkippableTheory]
+    [MemberData(nameof(Notebooks))]
+    public async Task The_real_kernel_says_what_the_file_holds(string notebook)
+    {
+        Needs.Jupyter();
+        var executed = await jupyter.Execute(notebook);
+        foreach (var (stored, computed) in NotebookNames.Read(notebook).Cells.Zip(executed.Cells).Where(pair => !pair.First.Loads))
+        {
+            var (was, now) = (Texts(stored), Texts(computed));
+            Assert.True(was.Count == now.Count, $"Cell {stored.Number}: {was.Count} texts stored, {now.Count} computed:\n{string.Join('\n', now)}");
+            Expect.Nothing(was.Zip(now, PrintedText.Difference).OfType<string>().Select(difference => $"Cell {stored.Number}: {difference}"));
+        }
+    }
+
+    private static List<string> Texts(CodeCell cell) => [.. cell.Outputs.Select(output => output.Text ?? output.Data.GetValueOrDefault("stream")).OfType<string>()];
+}

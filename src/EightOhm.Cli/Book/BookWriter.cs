@@ -2,6 +2,7 @@ using System.Text;
 using EightOhm.Cli.Notebooks;
 using EightOhm.Display.Figures;
 using EightOhm.Display.Formulas;
+using EightOhm.Display.Tables;
 
 namespace EightOhm.Cli.Book;
 
@@ -15,7 +16,7 @@ internal sealed class BookWriter(string folder)
     /// <param name="notebooks">The notebooks, with their outputs.</param>
     /// <param name="sheet">How the design complies.</param>
     /// <param name="records">The names of the record files in the folder.</param>
-    public void Write(string design, IReadOnlyList<NotebookFile> notebooks, IReadOnlyList<ComplianceRow> sheet, IReadOnlyList<string> records)
+    public void Write(string design, IReadOnlyList<NotebookFile> notebooks, Table sheet, IReadOnlyList<string> records)
     {
         var chapters = notebooks.Select(Chapter.Of).ToList();
         Put(PageTemplate.StyleFile, PageTemplate.Style() + MathsFont.Css + "\n");

@@ -1,4 +1,5 @@
 using System.Text;
+using EightOhm.Display.Tables;
 using static EightOhm.Cli.Book.PageTemplate;
 
 namespace EightOhm.Cli.Book;
@@ -10,7 +11,7 @@ internal static class IndexPage
         "Mains wiring, supply rails and charged reservoir capacitors can kill, also after switching off; heat sinks burn. " +
         "Calculations do not make work on them safe: follow your local electrical codes, and leave mains work to people qualified for it.";
 
-    public static string Of(string design, IReadOnlyList<Chapter> chapters, IReadOnlyList<ComplianceRow> sheet, IReadOnlyList<string> records)
+    public static string Of(string design, IReadOnlyList<Chapter> chapters, Table sheet, IReadOnlyList<string> records)
     {
         var body = new StringBuilder();
         body.Append("<section class=\"text\">\n<h1>").Append(Escape(design)).Append("</h1>\n");
@@ -21,29 +22,10 @@ internal static class IndexPage
                 .Append(Escape(chapter.Title)).Append("</a> <span class=\"quiet\">").Append(Escape(chapter.Notebook.Name)).Append("</span></li>\n");
         }
 
-        body.Append("</ul>\n<h2>Compliance</h2>\n</section>\n").Append(Sheet(sheet));
+        body.Append("</ul>\n<h2>Compliance</h2>\n</section>\n")
+            .Append(sheet.Rows.Count > 0 ? $"<div class=\"output\">{sheet.ToHtml()}</div>" : "<p>The record holds no requirements.</p>");
         foreach (var record in records)
             body.Append("\n<p class=\"quiet\">The design record: <a href=\"").Append(Uri.EscapeDataString(record)).Append("\">").Append(Escape(record)).Append("</a></p>");
         return Page(design, "", body.ToString());
-    }
-
-    private static string Sheet(IReadOnlyList<ComplianceRow> sheet)
-    {
-        if (sheet.Count == 0)
-            return "<p>The record holds no requirements.</p>";
-
-        var table = new StringBuilder("<div class=\"output\">\n<table class=\"sheet\">\n<thead><tr>");
-        foreach (var heading in ComplianceRow.Headings)
-            table.Append("<th scope=\"col\">").Append(Escape(heading)).Append("</th>");
-        table.Append("</tr></thead>\n<tbody>\n");
-        foreach (var row in sheet)
-        {
-            table.Append("<tr>");
-            foreach (var column in row.Columns)
-                table.Append("<td>").Append(Escape(column)).Append("</td>");
-            table.Append("</tr>\n");
-        }
-
-        return table.Append("</tbody>\n</table>\n</div>").ToString();
     }
 }

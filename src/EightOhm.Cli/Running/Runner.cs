@@ -1,6 +1,7 @@
 using EightOhm.Cli.Book;
 using EightOhm.Cli.Notebooks;
 using EightOhm.Cli.Output;
+using EightOhm.Display.Tables;
 using Microsoft.DotNet.Interactive.Formatting;
 using Spectre.Console;
 
@@ -26,7 +27,7 @@ internal sealed class Runner(IAnsiConsole console)
             await RunNotebooksAsync(folder, kernels, request.Limit, cancellation);
 
         var records = record.Records;
-        var sheet = records.SelectMany(r => r.Compliance()).Select(ComplianceRow.Of).ToList();
+        var sheet = RecordTables.Compliance(records.SelectMany(r => r.Compliance()));
         new BookWriter(book.New).Write(
             records.Count > 0 ? string.Join(", ", records.Select(r => r.Name)) : Path.GetFileName(folder.Folder),
             folder.Notebooks,

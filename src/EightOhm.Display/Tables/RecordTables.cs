@@ -20,7 +20,7 @@ public static class RecordTables
     public static Table Compliance(IEnumerable<Requirement> requirements) => new(
         ["requirement", "entry", "value", "asked", "margin", "state"],
         [.. requirements.Select(IReadOnlyList<string> (r) => [r.Says ?? "", MathText.Name(r.Entry), r.Reads, r.Limit.ToString(), r.Margin?.ToString() ?? "–", r.State])],
-        [2, 3, 4],
+        [2],
         "How the requirements stand");
 
     private static string Origin(Entry entry) => entry.Role switch

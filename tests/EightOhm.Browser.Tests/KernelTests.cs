@@ -1,5 +1,6 @@
 using EightOhm.Browser.Tests.Browsing;
 using EightOhm.Browser.Tests.Hosting;
+using EightOhm.Record;
 
 namespace EightOhm.Browser.Tests;
 
@@ -33,6 +34,24 @@ public sealed class KernelTests(JupyterFixture jupyter)
             var (was, now) = (Texts(stored), Texts(computed));
             Assert.True(was.Count == now.Count, $"Cell {stored.Number}: {was.Count} texts stored, {now.Count} computed:\n{string.Join('\n', now)}");
             Expect.Nothing(was.Zip(now, PrintedText.Difference).OfType<string>().Select(difference => $"Cell {stored.Number}: {difference}"));
+        }
+    }
+
+    [SkippableFact]
+    public async Task The_real_kernel_s_named_numbers_are_the_record_s()
+    {
+        Needs.Jupyter();
+        foreach (var path in Directory.EnumerateFiles(Clone.Notebooks, "*.json"))
+        {
+            var stored = DesignRecord.Load(path);
+            var named = new Dictionary<string, string>(StringComparer.Ordinal);
+            foreach (var chapter in Clone.Chapters)
+                foreach (var (name, value) in (await jupyter.Execute(chapter)).NamedNumbers)
+                    named[name] = value;
+            var shared = stored.Entries.Where(entry => named.ContainsKey(entry.Name)).ToList();
+            Assert.NotEmpty(shared);
+            Expect.Nothing(shared.Where(entry => named[entry.Name] != entry.Reads).Select(entry => $"{entry.Name}: {named[entry.Name]} shown, {entry.Reads} in the record"));
+            Expect.SameRecord(stored, DesignRecord.Load(Path.Combine(jupyter.FolderOf(JupyterFixture.Executed), Path.GetFileName(path))));
         }
     }
 

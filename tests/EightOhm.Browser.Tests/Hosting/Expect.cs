@@ -1,3 +1,5 @@
+using EightOhm.Record;
+
 namespace EightOhm.Browser.Tests.Hosting;
 
 /// <summary>Expectations whose failure shows every line whole; xunit shortens long ones.</summary>
@@ -7,5 +9,17 @@ internal static class Expect
     {
         var all = string.Join('\n', lines);
         Assert.True(all.Length == 0, all);
+    }
+
+    /// <summary>Fails unless two records hold the same entries, values (to twelve digits) and states.</summary>
+    public static void SameRecord(DesignRecord stored, DesignRecord computed)
+    {
+        Assert.Equal(stored.Entries.Select(entry => $"{entry.Name} {entry.Role} {entry.State}"), computed.Entries.Select(entry => $"{entry.Name} {entry.Role} {entry.State}"));
+        Assert.Equal(stored.Compliance().Select(r => $"{r.Entry} {r.Limit} {r.State}"), computed.Compliance().Select(r => $"{r.Entry} {r.Limit} {r.State}"));
+        foreach (var (was, now) in stored.Entries.Zip(computed.Entries))
+        {
+            var (old, fresh) = (was.Kind.ToSi(was.Value!), now.Kind.ToSi(now.Value!));
+            Assert.True(Math.Abs(old - fresh) <= 1e-12 * Math.Abs(old), $"{was.Name}: {was.Reads} is stored, {now.Reads} computed.");
+        }
     }
 }

@@ -37,6 +37,9 @@ public sealed class JupyterFixture : IAsyncLifetime, IDisposable
     /// <summary>A file of an unpacked package of this very version, put there before packing.</summary>
     internal string StaleCopy => Path.Combine(burrow.Packages, "eightohm.notebook", Clone.Version, "stale");
 
+    /// <summary>The folder of a copy of the notebooks.</summary>
+    internal string FolderOf(string copy) => burrow.Below(copy);
+
     internal Uri PageOf(string copy, string notebook) => new(Address, $"notebooks/{copy}/{notebook}");
 
     async Task IAsyncLifetime.InitializeAsync()

@@ -9,10 +9,18 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
 {
     private static readonly Dictionary<ExpressionType, string> Signs = new()
     {
-        [ExpressionType.Add] = "+", [ExpressionType.Subtract] = "−", [ExpressionType.Multiply] = "·",
-        [ExpressionType.LessThan] = "<", [ExpressionType.LessThanOrEqual] = "≤", [ExpressionType.GreaterThan] = ">", [ExpressionType.GreaterThanOrEqual] = "≥",
-        [ExpressionType.AndAlso] = "and", [ExpressionType.OrElse] = "or",
-        [ExpressionType.AddChecked] = "+", [ExpressionType.SubtractChecked] = "−", [ExpressionType.MultiplyChecked] = "·",
+        [ExpressionType.Add] = "+",
+        [ExpressionType.Subtract] = "−",
+        [ExpressionType.Multiply] = "·",
+        [ExpressionType.LessThan] = "<",
+        [ExpressionType.LessThanOrEqual] = "≤",
+        [ExpressionType.GreaterThan] = ">",
+        [ExpressionType.GreaterThanOrEqual] = "≥",
+        [ExpressionType.AndAlso] = "and",
+        [ExpressionType.OrElse] = "or",
+        [ExpressionType.AddChecked] = "+",
+        [ExpressionType.SubtractChecked] = "−",
+        [ExpressionType.MultiplyChecked] = "·",
     };
 
     public MathNode Of(Expression e) => e switch

@@ -7,9 +7,31 @@ public static class Symbols
 {
     private static readonly FrozenDictionary<string, string> Greek = new Dictionary<string, string>
     {
-        ["alpha"] = "α", ["beta"] = "β", ["gamma"] = "γ", ["delta"] = "δ", ["Delta"] = "Δ", ["epsilon"] = "ε", ["eta"] = "η", ["theta"] = "θ",
-        ["kappa"] = "κ", ["lambda"] = "λ", ["mu"] = "µ", ["nu"] = "ν", ["pi"] = "π", ["rho"] = "ρ", ["sigma"] = "σ", ["Sigma"] = "Σ", ["tau"] = "τ",
-        ["phi"] = "φ", ["Phi"] = "Φ", ["omega"] = "ω", ["Omega"] = "Ω", ["zeta"] = "ζ", ["xi"] = "ξ", ["chi"] = "χ", ["psi"] = "ψ",
+        ["alpha"] = "α",
+        ["beta"] = "β",
+        ["gamma"] = "γ",
+        ["delta"] = "δ",
+        ["Delta"] = "Δ",
+        ["epsilon"] = "ε",
+        ["eta"] = "η",
+        ["theta"] = "θ",
+        ["kappa"] = "κ",
+        ["lambda"] = "λ",
+        ["mu"] = "µ",
+        ["nu"] = "ν",
+        ["pi"] = "π",
+        ["rho"] = "ρ",
+        ["sigma"] = "σ",
+        ["Sigma"] = "Σ",
+        ["tau"] = "τ",
+        ["phi"] = "φ",
+        ["Phi"] = "Φ",
+        ["omega"] = "ω",
+        ["Omega"] = "Ω",
+        ["zeta"] = "ζ",
+        ["xi"] = "ξ",
+        ["chi"] = "χ",
+        ["psi"] = "ψ",
     }.ToFrozenDictionary();
 
     /// <summary>The stem and the subscript of a name; the subscript is empty when there is none.</summary>

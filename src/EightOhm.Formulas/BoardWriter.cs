@@ -54,14 +54,17 @@ internal static class BoardWriter
         code.Append($"new string[] {{ {string.Join(", ", parameters.Select(p => $"\"{p.Name}\""))} }}");
         foreach (var (name, rule) in body.Locals)
         {
-            code.Append($",\nglobal::EightOhm.Working.Board.Line(\"{name}\", ({string.Join(", ", arguments)}) => {rewriter.Text(rule)})");
-            arguments.Add($"{LocalType(found.SemanticModel, rule)} {name}");
+            // The declared type stands before the parameters: `double x = 3;` is a line of a double.
+            var local = LocalType(found.SemanticModel, rule);
+            code.Append($",\nglobal::EightOhm.Working.Board.Line(\"{name}\", {local} ({string.Join(", ", arguments)}) => {rewriter.Text(rule)})");
+            arguments.Add($"{local} {name}");
         }
 
         var result = rewriter.Text(body.Result!);
         foreach (var (when, then) in Enumerable.Reverse(body.Cases))
             result = $"({rewriter.Text(when)}) ? ({rewriter.Text(then)}) : ({result})";
-        code.Append($",\nglobal::EightOhm.Working.Board.Line(\"\", ({string.Join(", ", arguments)}) => {result}));\n");
+        var returned = (member is IMethodSymbol method ? method.ReturnType : ((IPropertySymbol)member).Type).ToDisplayString(Full);
+        code.Append($",\nglobal::EightOhm.Working.Board.Line(\"\", {returned} ({string.Join(", ", arguments)}) => {result}));\n");
         return code.Append('}', holders.Length).Append('\n').ToString();
     }
 

@@ -47,15 +47,24 @@ public static class Latex
     private static string Number(string text)
     {
         var at = text.IndexOf(' ', StringComparison.Ordinal);
-        return at < 0 ? Plain(text) : $"{Plain(text[..at])}\\,\\text{{{text[(at + 1)..].Replace("%", "\\%", StringComparison.Ordinal)}}}";
+        return at < 0 ? Plain(text) : $"{Plain(text[..at])}\\,\\text{{{Escaped(text[(at + 1)..])}}}";
     }
 
-    private static string Plain(string number) => number.Replace("−", "-", StringComparison.Ordinal).Replace("%", "\\%", StringComparison.Ordinal);
+    // "1.381×10⁻²³" as a power.
+    private static string Plain(string number)
+    {
+        var parts = number.Replace('−', '-').Split("×10");
+        return parts.Length == 1
+            ? Escaped(parts[0])
+            : $"{parts[0]} \\times 10^{{{string.Concat(parts[1].Select(c => c == '⁻' ? '-' : (char)('0' + "⁰¹²³⁴⁵⁶⁷⁸⁹".IndexOf(c, StringComparison.Ordinal))))}}}";
+    }
+
+    private static string Escaped(string text) => string.Concat(text.Select(c => c is '%' or '_' or '&' or '#' or '$' or '{' or '}' ? $"\\{c}" : c.ToString()));
 
     private static string Name(string name)
     {
         var (stem, sub) = Symbols.Split(name);
-        var word = stem.Length == 1 ? stem : $"\\text{{{stem.Replace("_", "\\_", StringComparison.Ordinal)}}}";
+        var word = stem.Length == 1 ? stem : $"\\text{{{Escaped(stem)}}}";
         return sub.Length == 0 ? word : $"{word}_{{\\text{{{sub}}}}}";
     }
 }

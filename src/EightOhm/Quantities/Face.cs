@@ -50,7 +50,8 @@ public static class Face
         var clean = Math.Round(celsius, 9);
         var honest = Engineering.HonestDigits(clean, digits);
         var whole = clean == 0 ? 1 : (int)Math.Floor(Math.Log10(Math.Abs(clean))) + 1;
-        return $"{Engineering.Number(clean, Math.Clamp(Math.Min(honest, Math.Max(whole, 0) + 1), 1, 15))} °C";
+        var shown = clean == Math.Round(clean, 2) ? honest : Math.Min(honest, Math.Max(whole, 0) + 1);
+        return $"{Engineering.Number(clean, Math.Clamp(shown, 1, 15))} °C";
     }
 
     private static string Fraction(double fraction, int digits) => Math.Abs(fraction) is > 0 and < 0.001

@@ -7,7 +7,7 @@ namespace EightOhm.Quantities;
 /// <summary>Reads quantities as people type them: "4.7 kΩ", "47k", "4k7", "1 uF", "100 W", "3.3 nV/√Hz", "27 dB", "25 °C".</summary>
 public static partial class QuantityText
 {
-    private const string PrefixLetters = "fpnuµμmkKMGT";
+    private const string PrefixLetters = "yzafpnuµμmkKMGT";
     private const string Superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
     /// <summary>Reads a quantity of a type known beforehand; the unit may then be shortened to its prefix ("47k", "4k7"), and left out of a gain or a number.</summary>
@@ -110,6 +110,9 @@ public static partial class QuantityText
 
     private static int Power(char prefix) => prefix switch
     {
+        'y' => -24,
+        'z' => -21,
+        'a' => -18,
         'f' => -15,
         'p' => -12,
         'n' => -9,

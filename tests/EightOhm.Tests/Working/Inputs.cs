@@ -1,0 +1,70 @@
+using System.Reflection;
+using EightOhm.Quantities;
+using EightOhm.Ratings;
+using UnitsNet;
+
+namespace EightOhm.Tests.Working;
+
+/// <summary>Random inputs for any formula, physically sensible: first by type and name, then by type.</summary>
+/// <remarks>A formula with a new kind of input needs a line here.</remarks>
+internal static class Inputs
+{
+    private static readonly Dictionary<(Type Type, string Name), Func<Random, object>> ByName = new()
+    {
+        [(typeof(double), "cos_phi")] = r => r.NextDouble(),
+        [(typeof(ElectricPotential), "V_T")] = r => Decades(r, 0.02, 0.04).V,
+        [(typeof(ElectricCurrent), "I_s")] = r => Decades(r, 1e-16, 1e-9).A,
+        [(typeof(Temperature), "T_J")] = r => (80 + (120 * r.NextDouble())).degC,
+    };
+
+    private static readonly Dictionary<Type, Func<Random, object>> ByType = new()
+    {
+        [typeof(double)] = r => Decades(r, 1e-3, 1e3),
+        [typeof(int)] = r => r.Next(1, 20),
+        [typeof(ElectricPotential)] = r => Decades(r, 1e-3, 100).V,
+        [typeof(ElectricCurrent)] = r => Decades(r, 1e-9, 10).A,
+        [typeof(ElectricResistance)] = r => Decades(r, 0.1, 1e6).Ohm,
+        [typeof(ElectricCapacitance)] = r => Decades(r, 1e-12, 1e-2) is var c ? ElectricCapacitance.FromFarads(c) : default,
+        [typeof(ElectricInductance)] = r => Decades(r, 1e-7, 1).H,
+        [typeof(ElectricConductance)] = r => Decades(r, 1e-4, 10).S,
+        [typeof(ElectricPotentialChangeRate)] = r => Decades(r, 0.1, 1000).V_per_us,
+        [typeof(Power)] = r => Decades(r, 1e-3, 1e3).W,
+        [typeof(Frequency)] = r => Decades(r, 1, 1e6).Hz,
+        [typeof(Duration)] = r => Decades(r, 1e-6, 10).s,
+        [typeof(Temperature)] = r => (-40 + (120 * r.NextDouble())).degC,
+        [typeof(TemperatureDelta)] = r => Decades(r, 0.1, 100).K,
+        [typeof(HeatResistance)] = r => Decades(r, 0.01, 10).K_per_W,
+        [typeof(VoltageNoiseDensity)] = r => Decades(r, 0.1, 100).nV_rtHz,
+        [typeof(CurrentNoiseDensity)] = r => Decades(r, 0.1, 100).pA_rtHz,
+        [typeof(Gain)] = r => Decades(r, 0.1, 1000).ratio,
+        [typeof(OutputRating)] = r => new OutputRating(Decades(r, 0.1, 1000).W, Decades(r, 1, 100).Ohm),
+    };
+
+    /// <summary>The inputs of a formula: its object where it has one, then its parameters.</summary>
+    public static IReadOnlyList<object> For(MemberInfo formula, Random random)
+    {
+        var inputs = new List<object>();
+        if (!(formula is MethodInfo { IsStatic: true } or PropertyInfo { GetMethod.IsStatic: true }))
+            inputs.Add(One(formula, formula.DeclaringType!, "this", random));
+        if (formula is MethodInfo method)
+            inputs.AddRange(method.GetParameters().Select(p => One(formula, p.ParameterType, p.Name!, random)));
+        return inputs;
+    }
+
+    private static object One(MemberInfo formula, Type type, string name, Random random)
+    {
+        if (ByName.TryGetValue((type, name), out var named))
+            return named(random);
+        if (ByType.TryGetValue(type, out var typed))
+            return typed(random);
+        var item = type.IsArray ? type.GetElementType() : type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) ? type.GetGenericArguments()[0] : null;
+        if (item is null)
+            throw new InvalidOperationException($"{formula.DeclaringType!.Name}.{formula.Name} takes a {type.Name} named {name}: add a line for it to tests/EightOhm.Tests/Working/Inputs.cs.");
+        var list = Array.CreateInstance(item, random.Next(1, 6));
+        for (var i = 0; i < list.Length; i++)
+            list.SetValue(One(formula, item, name, random), i);
+        return list;
+    }
+
+    private static double Decades(Random random, double from, double to) => from * Math.Pow(to / from, random.NextDouble());
+}

@@ -19,6 +19,7 @@ internal static class BoardWriter
         var type = member.ContainingType;
         var body = FormulaBody.Of(found.TargetNode);
         var problems = new List<Diagnostic>(body.Problems);
+        problems.AddRange(LeftOut(body, found.SemanticModel));
         var holders = found.TargetNode.Ancestors().OfType<TypeDeclarationSyntax>().ToArray();
         if (holders.FirstOrDefault(h => !h.Modifiers.Any(SyntaxKind.PartialKeyword)) is { } closed)
             problems.Add(Diagnostic.Create(Problems.Partial, closed.Identifier.GetLocation(), closed.Identifier.Text, member.Name));
@@ -67,6 +68,12 @@ internal static class BoardWriter
         code.Append($",\nglobal::EightOhm.Working.Board.Line(\"\", {returned} ({string.Join(", ", arguments)}) => {result}));\n");
         return code.Append('}', holders.Length).Append('\n').ToString();
     }
+
+    // An expression tree takes no call that leaves an optional argument out (CS0854).
+    private static IEnumerable<Diagnostic> LeftOut(FormulaBody body, SemanticModel model) =>
+        from call in body.All().SelectMany(e => e.DescendantNodesAndSelf()).OfType<InvocationExpressionSyntax>()
+        where model.GetSymbolInfo(call).Symbol is IMethodSymbol method && method.Parameters.Length > call.ArgumentList.Arguments.Count && method.Parameters[call.ArgumentList.Arguments.Count].IsOptional
+        select Diagnostic.Create(Problems.Expression, call.GetLocation(), call.ToString(), "an argument is left out");
 
     // The declared type of the local where one is written (double from int), otherwise the rule's.
     private static string LocalType(SemanticModel model, ExpressionSyntax rule)

@@ -30,6 +30,7 @@ public class RefusalTests
     [InlineData("=> a is > 1 ? b : c;", "a is > 1")]
     [InlineData("=> $\"{a}\".Length;", "$\"{a}\"")]
     [InlineData("=> G(x: a);", "x: a")]
+    [InlineData("=> 2 * G(a);", "G(a)")]
     [InlineData("=> a % b;", "a % b")]
     [InlineData("=> a == b ? a : c;", "a == b")]
     [InlineData("=> !(a > b) ? a : c;", "!(a > b)")]

@@ -12,7 +12,7 @@ public static partial class SlewRate
     /// <param name="f">Frequency; 0 Hz or more.</param>
     /// <param name="V_p">Peak voltage (not rms); 0 V or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
-    [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 6", Symbol = "SR")]
+    [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 6", Symbol = "SR_need")]
     public static ElectricPotentialChangeRate Needed(Frequency f, ElectricPotential V_p)
     {
         Guard.NotNegative(f);

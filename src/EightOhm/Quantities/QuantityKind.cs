@@ -43,4 +43,7 @@ public sealed record QuantityKind(
 
     /// <summary>The scale at which the trade speaks of it when the SI unit is not used, such as V/µs: factor and symbol.</summary>
     public (double Factor, string Symbol)? Spoken { get; init; }
+
+    /// <summary>Whether a value below zero cannot be a target or a choice: there is no resistor of −8 Ω to buy.</summary>
+    public bool NeverNegative { get; init; }
 }

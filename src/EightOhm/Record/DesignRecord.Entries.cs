@@ -23,6 +23,7 @@ public sealed partial class DesignRecord
     /// <returns>The value in force, in its SI unit.</returns>
     /// <exception cref="RecordException">The name is taken by something else or is not a symbol.</exception>
     /// <exception cref="ArgumentException">The type is not a kind of quantity that EightOhm knows.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The value is below zero where nothing can be (a power, a resistance, a temperature below 0 K).</exception>
     public T Given<T>(string name, T value, string? note = null)
         where T : struct
     {
@@ -31,7 +32,7 @@ public sealed partial class DesignRecord
         lock (_gate)
         {
             var old = Same(name, EntryRole.Given, kind);
-            var slot = (old ?? new Slot(name, EntryRole.Given, kind)) with { Value = KeptValue.Normal(name, kind, value) };
+            var slot = (old ?? new Slot(name, EntryRole.Given, kind)) with { Value = KeptValue.Target(name, kind, value) };
             slot = slot with { Note = note ?? slot.Note };
             // A notebook run again says mostly what it said before: nothing to recompute then.
             if (old is null || old.Note != slot.Note || KeptValue.Fingerprint(kind, old.Value!) != KeptValue.Fingerprint(kind, slot.Value))

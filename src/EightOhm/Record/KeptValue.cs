@@ -24,6 +24,15 @@ internal static class KeptValue
         return Value(kind, number);
     }
 
+    /// <summary>A target or a choice as it will be read back: what cannot be built cannot be asked for.</summary>
+    /// <exception cref="RefusedValueException">The value is not finite, or below zero where the kind has nothing below zero.</exception>
+    public static object Target(string name, QuantityKind kind, object value)
+    {
+        if (kind.NeverNegative && Number(kind, value) < 0)
+            throw new RefusedValueException(name, $"{name} must be {Face.Of(Value(kind, 0))} or more (was {Face.Of(value)}).");
+        return Normal(name, kind, value);
+    }
+
     /// <summary>The number as text that tells any two values apart.</summary>
     public static string Fingerprint(QuantityKind kind, object value) => Number(kind, value).ToString("R", CultureInfo.InvariantCulture);
 }

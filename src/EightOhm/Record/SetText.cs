@@ -10,7 +10,11 @@ internal static class SetText
     {
         try
         {
-            return KeptValue.Normal(name, kind, QuantityText.Parse(text, kind));
+            return KeptValue.Target(name, kind, QuantityText.Parse(text, kind));
+        }
+        catch (RefusedValueException e)
+        {
+            throw new RecordException(e.Message, e);
         }
         catch (Exception e) when (e is FormatException or ArgumentException or OverflowException)
         {

@@ -117,4 +117,17 @@ public sealed class GivenTests : IDisposable
         Assert.Empty(two.Entries);
         Assert.Equal(100.W, _folder.Open().Get<Power>("P"));
     }
+
+    [Fact]
+    public void A_target_that_cannot_be_is_refused_by_name_and_the_file_stays()
+    {
+        using var folder = new TestFolder();
+        var record = folder.Open();
+        record.Given("R_L", 8.Ohm);
+        var before = folder.Text;
+        Assert.Equal("R_L must be 0 Ω or more (was −8 Ω).", Assert.Throws<RefusedValueException>(() => record.Given("R_L", -8.Ohm)).Message);
+        Assert.Equal("T_a must be −273.15 °C or more (was −300 °C).", Assert.Throws<RefusedValueException>(() => record.Given("T_a", (-300).degC)).Message);
+        Assert.Equal(before, folder.Text);
+        Assert.Equal(-3, record.Given("V_os", -3.mV).Millivolts);
+    }
 }

@@ -78,9 +78,9 @@ public sealed class RequirementTests : IDisposable
         record.Given("P_d", 40.W);
         record.Found("T_j", 90.degC, ["P_d"]);
         Assert.Equal("met", record.Require("T_j", Limits.AtMost(150.degC)).State);
-        record.Let("P_root", (Power P_d) => Maths.Sqrt((double)(P_d / Literals.get_W(1))));
+        record.Let("P_root", (Power P_d) => Maths.Sqrt((double)((P_d - Literals.get_W(2)) / Literals.get_W(1))));
         record.Require("P_root", Limits.AtLeast(5.0));
-        record.Given("P_d", (-1).W);
+        record.Given("P_d", 1.W);
         var compliance = _folder.Open().Compliance();
         Assert.Equal("cannot tell: T_j is stale", compliance[1].State);
         Assert.StartsWith("cannot tell: P_root cannot be computed", compliance[2].State, StringComparison.Ordinal);

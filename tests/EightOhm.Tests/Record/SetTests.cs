@@ -28,6 +28,8 @@ public sealed class SetTests : IDisposable
     [InlineData("V_pk", "30 V", "V_pk is computed from P and R_L; set one of those.")]
     [InlineData("T_j", "80 °C", "T_j is computed and cannot be set. What can be set: P, R_L.")]
     [InlineData("P", "8 Ω", "P is Power, but 8 Ω is ElectricResistance. \"8 Ω\" is not a value of Power. Write for example 4.7 mW or 100 W.")]
+    [InlineData("P", "-5 W", "P must be 0 W or more (was −5 W).")]
+    [InlineData("R_L", "-8 Ω", "R_L must be 0 Ω or more (was −8 Ω).")]
     [InlineData("P", "much", "P: \"much\" is not a value of Power. Write for example 4.7 mW or 100 W.")]
     public void What_cannot_be_set_is_refused_and_the_file_stays(string name, string text, string message)
     {
@@ -47,7 +49,8 @@ public sealed class SetTests : IDisposable
     [Fact]
     public void A_set_value_that_makes_a_rule_impossible_leaves_the_rule_without_a_value()
     {
-        _record.Set("P", "-1 W");
+        _record.Let("V_rms", (Power P, ElectricResistance R_L) => Sqrt((P - Literals.get_W(2)) * R_L));
+        _record.Set("P", "1 W");
         var entry = _record.EntryOf("V_rms");
         Assert.Null(entry.Value);
         Assert.Equal("–", entry.Reads);

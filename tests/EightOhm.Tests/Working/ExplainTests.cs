@@ -179,7 +179,7 @@ public class ExplainTests
         var V_p = 40.V;
         Shows(
             """
-            SR = 2 · π · f · V_p = 2 · π · 20 kHz · 40 V = 5.027 V/µs
+            SR_need = 2 · π · f · V_p = 2 · π · 20 kHz · 40 V = 5.027 V/µs
             source: S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 6
             """,
             Explain(() => SlewRate.Needed(f, V_p)));

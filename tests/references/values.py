@@ -12,7 +12,7 @@ import platform
 
 import numpy
 import scipy
-from scipy import constants, integrate, optimize, special
+from scipy import constants, integrate, optimize, signal, special
 
 HERE = pathlib.Path(__file__).parent
 
@@ -133,9 +133,97 @@ def thermal_voltage():
     write("thermal-voltage.csv", ["t_C", "V_T"], rows, "Thermal voltage from the CODATA Boltzmann constant in eV/K (scipy.constants)")
 
 
+def band(square, corner):
+    """The integral of a squared response from 0 Hz to infinity, in pieces around its corner; the last piece by 1/f."""
+    below = sum(integrate.quad(square, a * corner, b * corner, epsabs=0, epsrel=1e-13)[0] for a, b in [(0, 0.5), (0.5, 1), (1, 2), (2, 10)])
+    return below + integrate.quad(lambda u: square(1 / u) / u**2 if u else 0.0, 0, 1 / (10 * corner), epsabs=0, epsrel=1e-13)[0]
+
+
+def noise_bandwidth():
+    """Each order: identical poles at 1 Hz, the same scaled by the root of |H|^2 = 1/2, and a Butterworth by its poles in the s plane."""
+    rows = []
+    for n in range(1, 11):
+        def cascade(f):
+            return abs(1 / (1 + 1j * f)) ** (2 * n)
+
+        corner = optimize.brentq(lambda f: cascade(f) - 0.5, 1e-3, 1.5, xtol=1e-15, rtol=1e-15)
+        poles = signal.buttap(n)[1]
+        whole = band(cascade, 1)
+        rows.append((n, whole, whole / corner, band(lambda f: abs(1 / numpy.prod(1j * f - poles)) ** 2, 1)))
+    write("noise-bandwidth.csv", ["n", "by_pole", "by_corner", "butterworth"], rows,
+          "Noise bandwidth per hertz by integration of the squared response: n identical poles (of one pole's corner, of the whole's), Butterworth of order n")
+    pairs = [(482.3e3, 1.111e6), (1e3, 1e3), (20, 20e3), (1e6, 3e5)]
+    write("unequal-poles.csv", ["f_1", "f_2", "B"], [(a, b, band(lambda f: abs(1 / ((1 + 1j * f / a) * (1 + 1j * f / b))) ** 2, min(a, b))) for a, b in pairs],
+          "Noise bandwidth of two real poles by integration of the squared response")
+
+
+def snr():
+    """The noise of a density through one pole by integration; the ratio in decibels and, for a given ratio, the corner by root finding."""
+
+    def noise(density, corner):
+        return numpy.sqrt(band(lambda f: abs(density / (1 + 1j * f / corner)) ** 2, corner))
+
+    rows = []
+    for reference, density, decibels in [(1, 3.3e-9, 110), (1.2, 2.7e-9, 115), (0.775, 10e-9, 100), (28.28, 80e-9, 118)]:
+        allowed = reference / 10 ** (decibels / 20)
+        corner = optimize.brentq(lambda f: noise(density, f) / allowed - 1, 1e2, 1e8, xtol=1e-6, rtol=1e-14)
+        rows.append((reference, density, decibels, allowed, corner, reference / noise(density, corner)))
+    write("snr.csv", ["V_s", "e_n", "decibels", "V_n", "f_c", "SNR"], rows,
+          "White noise through one pole by integration; the corner by root finding on the ratio")
+
+
+def flicker():
+    rows = []
+    for density, corner, low, high in [(20e-9, 200, 0.1, 100), (20e-9, 200, 20, 20e3), (3.3e-9, 30, 20, 20e3), (5e-9, 0, 1, 1e6), (1e-9, 1e4, 0.01, 10)]:
+        square = integrate.quad(lambda x: density**2 * (1 + corner / numpy.exp(x)) * numpy.exp(x), numpy.log(low), numpy.log(high), epsabs=0, epsrel=1e-13)[0]
+        rows.append((density, corner, low, high, numpy.sqrt(square)))
+    write("flicker-noise.csv", ["e_w", "f_c", "f_L", "f_H", "E"], rows, "White noise with a 1/f corner by integration of its squared density over the band")
+
+
+def shot():
+    """Its power law from the definition: 2 e I, with the charge from CODATA 2018."""
+    charge = constants.physical_constants["elementary charge"][0]
+    rows = [(i, numpy.sqrt(2 * charge * i)) for i in (1e-3, 2e-3 / 300, 1e-9, 0.5)]
+    write("shot-noise.csv", ["I", "i"], rows, "Shot noise density with the CODATA elementary charge (scipy.constants)")
+
+
+def a_weighting():
+    """The poles from what they do: two of two each put the ends of weighting C at half power; two equal RC links, coupled, are the high pass."""
+
+    def half(f, low, high):
+        def c(x):
+            return abs((1j * x) ** 2 / ((1j * x + low) ** 2 * (1j * x + high) ** 2)) ** 2
+
+        return c(f) / c(1000.0) - 0.5
+
+    ends = optimize.fsolve(lambda p: [half(10**1.5, *p), half(10**3.9, *p)], [20.0, 12e3], xtol=1e-12)
+    poles = [ends[0], ends[0], *-numpy.roots([1, 3 * 10**2.45, 10**4.9]), ends[1], ends[1]]
+
+    def response(f):
+        return abs((1j * f) ** 4 / numpy.prod([1j * f + p for p in poles]))
+
+    def square(f):
+        return (response(f) / response(1000.0)) ** 2
+
+    rows = [(f, response(f) * poles[4] ** 2, response(f) / response(1000.0)) for f in (1, 10, 31.5, 100, 1000, 2500, 10e3, 20e3, 200e3)]
+    write("a-weighting.csv", ["f", "R_A", "A"], rows, "A-weighting as the product of its zeros and poles in the s plane; poles by root finding on the half-power points of weighting C and of a polynomial")
+
+    rows = []
+    for low, high in [(20, 20e3), (1e-3, 2e5), (1e-6, 1e9), (10, 1e3), (400, 8e3), (1e3, 1e9)]:
+        edges = numpy.geomspace(low, high, 60)
+        whole = sum(integrate.quad(square, a, b, epsabs=0, epsrel=1e-12)[0] for a, b in zip(edges, edges[1:]))
+        rows.append((low, high, 1e-9 * numpy.sqrt(whole)))
+    write("a-weighted-noise.csv", ["f_L", "f_H", "E_per_nV"], rows, "White noise of 1 nV/rtHz through A-weighting over a band, by integration")
+
+
 if __name__ == "__main__":
     class_b()
     junction()
     thermal_noise()
     ratings()
     thermal_voltage()
+    noise_bandwidth()
+    snr()
+    flicker()
+    shot()
+    a_weighting()

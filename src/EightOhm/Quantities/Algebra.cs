@@ -152,6 +152,9 @@ public static class Algebra
 
         /// <summary>V² / Hz.</summary>
         public static SquaredVoltageDensity operator /(SquaredVoltage v2, Frequency f) => new(v2.Si / f.Hertz);
+
+        /// <summary>V² over V²/Hz = Hz: the noise bandwidth that a density fills to a total.</summary>
+        public static Frequency operator /(SquaredVoltage v2, SquaredVoltageDensity e2) => Frequency.FromHertz(v2.Si / e2.Si);
     }
 
     extension(SquaredCurrent)

@@ -4,7 +4,7 @@ namespace EightOhm.Quantities;
 
 /// <summary>A value of the algebra that a user seldom names: a number in SI units with a symbol.</summary>
 /// <typeparam name="TSelf">The implementing struct.</typeparam>
-public interface IIntermediate<TSelf> : IComparable<TSelf>, IComparisonOperators<TSelf, TSelf, bool>
+public interface IIntermediate<TSelf> : IComparable<TSelf>, IComparisonOperators<TSelf, TSelf, bool>, IAdditionOperators<TSelf, TSelf, TSelf>
     where TSelf : struct, IIntermediate<TSelf>
 {
     /// <summary>The value in the SI unit that <see cref="Symbol"/> names.</summary>

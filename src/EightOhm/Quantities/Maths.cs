@@ -1,3 +1,4 @@
+using MathNet.Numerics;
 using UnitsNet;
 
 namespace EightOhm.Quantities;
@@ -44,6 +45,11 @@ public static class Maths
     /// <param name="number">Greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number is not positive.</exception>
     public static double Log10(double number) => Math.Log10(Guard.Positive(number, "the number under log₁₀"));
+
+    /// <summary>The gamma function: (n − 1)! for a whole number n, and what lies between.</summary>
+    /// <param name="number">Greater than 0, at most 171.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not positive or the value too large.</exception>
+    public static double Gamma(double number) => SpecialFunctions.Gamma(Guard.Between(Guard.Positive(number, "the number under Γ"), 0, 171, "the number under Γ"));
 
     /// <summary>Resistances side by side: 1/(1/R₁ + 1/R₂).</summary>
     /// <param name="R_1">Greater than 0 Ω.</param>

@@ -14,6 +14,7 @@ internal static class Inputs
         [(typeof(double), "cos_phi")] = r => r.NextDouble(),
         [(typeof(ElectricPotential), "V_T")] = r => Decades(r, 0.02, 0.04).V,
         [(typeof(ElectricCurrent), "I_s")] = r => Decades(r, 1e-16, 1e-9).A,
+        [(typeof(int), "n")] = r => r.Next(1, 11),
         [(typeof(Temperature), "T_J")] = r => (80 + (120 * r.NextDouble())).degC,
     };
 

@@ -17,11 +17,11 @@ from scipy import constants, integrate, optimize, signal, special
 HERE = pathlib.Path(__file__).parent
 
 
-def write(name, columns, rows, says):
+def write(name, columns, rows, says, script="values.py"):
     with open(HERE / name, "w", newline="\n", encoding="utf-8") as file:
         file.write(f"# {says}\n")
         file.write(
-            f"# tests/references/values.py, scipy {scipy.__version__}, numpy {numpy.__version__}, Python {platform.python_version()}\n"
+            f"# tests/references/{script}, scipy {scipy.__version__}, numpy {numpy.__version__}, Python {platform.python_version()}\n"
         )
         writer = csv.writer(file, lineterminator="\n")
         writer.writerow(columns)

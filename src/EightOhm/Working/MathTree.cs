@@ -82,6 +82,7 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
             case nameof(Math.Pow) when method.DeclaringType == typeof(Math):
                 return new PowerNode(Of(args[0]), Of(args[1]));
             case nameof(Gain.FromRatio) when method.DeclaringType == typeof(Gain):
+            case nameof(UnitsNet.Ratio.FromDecimalFractions) when method.DeclaringType == typeof(UnitsNet.Ratio):
                 return Of(args[0]);
             case nameof(Maths.Sum) when method.DeclaringType == typeof(Maths):
                 return Sum(args[0], (LambdaExpression)Bare(args[1]));
@@ -136,6 +137,8 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
             return new NameNode("pi");
         if (numbers || NameOf(e) is not { } name)
             return Shown(bindings.Value(e));
+        if (IsPlainNumber(e))
+            return Of(((MemberExpression)e).Expression!);
         return e is MemberExpression { Expression: { } owner } && Formula(e) is null && NameOf(owner) is { } of && of != "self" && !IsHost(owner)
             ? new NameNode($"{name},{of}".Contains('_', StringComparison.Ordinal) ? name : $"{name}_{of}")
             : new NameNode(name);
@@ -155,6 +158,10 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
         Bare(owner) is ConstantExpression || owner.Type.Name.StartsWith("Submission#", StringComparison.Ordinal) || owner.Type.Name.StartsWith('<');
 
     private static bool IsPi(Expression e) => e is MemberExpression { Member: { Name: nameof(Constants.pi), DeclaringType: var type } } && type == typeof(Constants);
+
+    // The number of a gain or a ratio goes by the name of the gain or ratio itself.
+    private static bool IsPlainNumber(Expression e) => e is MemberExpression { Expression: not null, Member: { Name: var name, DeclaringType: var type } }
+        && ((type == typeof(Gain) && name == nameof(Gain.Ratio)) || (type == typeof(UnitsNet.Ratio) && name == nameof(UnitsNet.Ratio.DecimalFractions)));
 
     private static bool IsLeaf(Expression e) => e is ParameterExpression or MemberExpression or ConstantExpression or MethodCallExpression;
 

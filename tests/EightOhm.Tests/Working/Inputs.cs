@@ -37,6 +37,7 @@ internal static class Inputs
         [typeof(HeatResistance)] = r => Decades(r, 0.01, 10).K_per_W,
         [typeof(VoltageNoiseDensity)] = r => Decades(r, 0.1, 100).nV_rtHz,
         [typeof(CurrentNoiseDensity)] = r => Decades(r, 0.1, 100).pA_rtHz,
+        [typeof(Ratio)] = r => Ratio.FromDecimalFractions(Decades(r, 1e-5, 0.2)),
         [typeof(Gain)] = r => Decades(r, 0.1, 1000).ratio,
         [typeof(OutputRating)] = r => new OutputRating(Decades(r, 0.1, 1000).W, Decades(r, 1, 100).Ohm),
     };

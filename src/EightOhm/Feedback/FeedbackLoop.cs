@@ -1,0 +1,96 @@
+using EightOhm.Quantities;
+using EightOhm.Working;
+using UnitsNet;
+
+namespace EightOhm.Feedback;
+
+/// <summary>Negative feedback by a divider: fraction, loop gain, closed-loop gain and how much it still owes to the open loop.</summary>
+/// <remarks>T = A·B_fb is positive when the feedback is negative. An amplifier that inverts has a negative A and a negative B_fb.
+/// These are the formulas of real numbers, valid well below the first open-loop pole; for errors near crossover see <see cref="LoopErrors"/>.</remarks>
+public static partial class FeedbackLoop
+{
+    private const string Source = "Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 8";
+
+    /// <summary>The fraction of the output that a divider feeds back: R_g/(R_f + R_g).</summary>
+    /// <param name="R_g">From the inverting input to ground; greater than 0 Ω.</param>
+    /// <param name="R_f">From the output to the inverting input; 0 Ω or more (0 Ω feeds back everything).</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula(Source, Symbol = "B_fb")]
+    public static double Fraction(ElectricResistance R_g, ElectricResistance R_f)
+    {
+        Guard.Positive(R_g);
+        Guard.NotNegative(R_f);
+        return R_g / (R_f + R_g);
+    }
+
+    /// <summary>Loop gain: T = A·B_fb.</summary>
+    /// <param name="A">Open-loop gain.</param>
+    /// <param name="B_fb">Fraction fed back; of the sign of A.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The feedback is positive.</exception>
+    [Formula(Source, Symbol = "T")]
+    public static double LoopGain(Gain A, double B_fb)
+    {
+        Guard.NotNegative(A.Ratio * B_fb, "A·B_fb", "This feedback is positive: give A and B_fb the same sign.");
+        return A.Ratio * B_fb;
+    }
+
+    /// <summary>Closed-loop gain: A/(1 + A·B_fb), which tends to 1/B_fb.</summary>
+    /// <param name="A">Open-loop gain.</param>
+    /// <param name="B_fb">Fraction fed back; of the sign of A.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The feedback is positive.</exception>
+    [Formula(Source, Symbol = "A_CL")]
+    public static Gain ClosedLoopGain(Gain A, double B_fb)
+    {
+        Guard.NotNegative(A.Ratio * B_fb, "A·B_fb", "This feedback is positive: give A and B_fb the same sign.");
+        return Gain.FromRatio(A.Ratio / (1 + A.Ratio * B_fb));
+    }
+
+    /// <summary>By how much the closed-loop gain misses the ideal 1/B_fb, relative to it: −1/(1 + T), exactly.</summary>
+    /// <param name="T">Loop gain; 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The loop gain is negative.</exception>
+    [Formula(Source + "; A/(1 + A·B) over 1/B, less 1", Symbol = "epsilon")]
+    public static Ratio GainError(double T)
+    {
+        Guard.NotNegative(T);
+        return Ratio.FromDecimalFractions(-1 / (1 + T));
+    }
+
+    /// <summary>The sensitivity of the closed-loop gain to the open loop: 1/(1 + T), the relative change of one over the relative change of the other.</summary>
+    /// <remarks>A derivative: for small changes of A. For a large change compute <see cref="ClosedLoopGain"/> twice.</remarks>
+    /// <param name="T">Loop gain; 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The loop gain is negative.</exception>
+    [Formula(Source, Symbol = "S")]
+    public static double Sensitivity(double T)
+    {
+        Guard.NotNegative(T);
+        return 1 / (1 + T);
+    }
+
+    /// <summary>The closed-loop bandwidth (−3 dB) of a loop with one open-loop pole: f_pole·(1 + T_0).</summary>
+    /// <param name="f_pole">The open-loop pole; greater than 0 Hz.</param>
+    /// <param name="T_0">Loop gain far below the pole; 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula(Source, Symbol = "f_CL")]
+    public static Frequency Bandwidth(Frequency f_pole, double T_0)
+    {
+        Guard.Positive(f_pole);
+        Guard.NotNegative(T_0);
+        return f_pole * (1 + T_0);
+    }
+
+    /// <summary>The gain of an inverting stage with finite open-loop gain: −(R_f/R_g)/(1 + (1 + R_f/R_g)/A).</summary>
+    /// <remarks>Its loop gain is that of the non-inverting stage of the same two resistors: the noise gain 1 + R_f/R_g decides, not the signal gain.</remarks>
+    /// <param name="A">Open-loop gain, as a positive number; greater than 0.</param>
+    /// <param name="R_g">From the source to the inverting input, the source's own resistance included; greater than 0 Ω.</param>
+    /// <param name="R_f">From the output to the inverting input; greater than 0 Ω.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 2", Symbol = "G")]
+    public static Gain InvertingGain(Gain A, ElectricResistance R_g, ElectricResistance R_f)
+    {
+        Guard.Positive(A, hint: "Give the open-loop gain's magnitude; the stage's own sign is in the formula.");
+        Guard.Positive(R_g);
+        Guard.Positive(R_f);
+        var ideal = R_f / R_g;
+        return Gain.FromRatio(-ideal / (1 + (1 + ideal) / A.Ratio));
+    }
+}

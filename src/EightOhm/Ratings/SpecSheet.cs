@@ -42,7 +42,13 @@ public sealed class SpecSheet
     /// <param name="text">As printed: "1.2 V".</param>
     /// <param name="into">One load: "8 Ω".</param>
     /// <param name="andInto">The other: "4 Ω".</param>
-    public SpecSheet Sensitivity(string text, string into, string andInto) => With(SheetForm.Sensitivity(Load(into)), text, SheetForm.Sensitivity(Load(andInto)));
+    public SpecSheet Sensitivity(string text, string into, string andInto)
+    {
+        var (one, other) = (Load(into), Load(andInto));
+        if (one.Ohms == other.Ohms)
+            Guard.Refuse(nameof(andInto), other, "another load than the first", "For one load give one.");
+        return With(SheetForm.Sensitivity(one), text, SheetForm.Sensitivity(other));
+    }
 
     /// <summary>Voltage gain.</summary>
     /// <param name="text">As printed: "27.4 dB" or "23.6".</param>

@@ -70,7 +70,6 @@ public class RoundedSheetTests
 
         private string Text(double value, string unit) => $"{value.ToString($"E{Digits - 1}", CultureInfo.InvariantCulture)} {unit}".Trim();
 
-        // A headroom of a few hundredths of a decibel would print as 0 dB: two decimals and at least 0.02 dB are kept apart from zero.
         private static string Decibels(double ratio) => (20 * Math.Log10(ratio)).ToString("F2", CultureInfo.InvariantCulture) + " dB";
     }
 }

@@ -160,6 +160,16 @@ public class SheetAuditTests
         Assert.Throws<FormatException>(() => Empty().SlewRate("fast"));
         Assert.Contains("above 0 dB", Assert.Throws<RefusedValueException>(() => Empty().Snr("-110 dB", "1 V")).Message, StringComparison.Ordinal);
         Assert.Throws<RefusedValueException>(() => Empty().RatedPower("100 W", "0 Ω"));
+        Assert.Throws<RefusedValueException>(() => Empty().Sensitivity("1.2 V", "8 Ω", "8 Ω"));
+    }
+
+    [Fact]
+    public void A_sheet_of_the_most_figures_is_judged_and_one_more_is_refused()
+    {
+        var full = Tern.NoiseAtInput("3.2 µV").NoiseAtOutput("75 µV").NoiseBandwidth("918 kHz").SnrAtPower("91.5 dB", "1 W", "8 Ω").SnrAtRatedPower("111.5 dB", "8 Ω")
+            .DynamicHeadroom("1 dB", "8 Ω").BurstPower("126 W", "8 Ω").DynamicHeadroom("1 dB", "4 Ω").BurstPower("227 W", "4 Ω").FullPowerBandwidth("90 kHz", "4 Ω");
+        Assert.Equal(SheetVerdict.Consistent, full.Audit().Verdict);
+        Assert.Throws<InvalidOperationException>(() => full.Gain("27 dB"));
     }
 
     private static SpecSheet Empty() => SpecSheet.Named("Rival");

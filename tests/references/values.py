@@ -128,6 +128,34 @@ def ratings():
           "The sine that makes a power in a load: peak by root finding on the integral of the instantaneous power; steepest slope at 10 kHz by maximisation")
 
 
+def levels():
+    """Each decibel figure by root finding on its definition; crest factors by integration of a sine to a power; the sound of a sphere by its area."""
+
+    def root(f, low, high):
+        return optimize.brentq(f, low, high, xtol=1e-300, rtol=1e-14)
+
+    rows = []
+    for rated, headroom, gain, load, distance, exponent in [(100, 2, 23.6, 8, 1, 1), (50, 0.5, 20, 4, 2, 3), (1, 3, 40, 2, 3.5, 1), (250, 1.25, 31.6, 6, 10, 5)]:
+        burst = root(lambda p: 10 * numpy.log10(p / rated) - headroom, rated / 10, rated * 10)
+        v_rated, v_burst = numpy.sqrt(rated * load), numpy.sqrt(burst * load)
+        noise = 1e-4
+        snr_1, snr_rated = numpy.sqrt(load) / noise, v_rated / noise
+        rms = numpy.sqrt(mean(lambda a: (gain * numpy.sin(a) ** exponent) ** 2))
+        # What must be put on the input to make the same output as 1 V of disturbance that leaves 1/1000 of itself there.
+        at_input = root(lambda v: v * gain - 1e-3, 1e-9, 1)
+        # Sound: intensity from the power through a sphere, 90 dB for 1 W at 1 m; 96 dB wanted.
+        sphere = 4 * numpy.pi * distance**2
+        one_watt = 1e-12 * 10**9 * 4 * numpy.pi
+        average = root(lambda w: 10 * numpy.log10(w * one_watt / sphere / 1e-12) - 96, 1e-3, 1e4)
+        peak = average * (gain / rms) ** 2
+        sine = root(lambda w: w / mean(lambda a: numpy.sin(a) ** 2) - peak, 1e-3, 1e5)
+        rows.append((rated, headroom, v_burst / v_rated, burst, v_burst / v_rated - 1, burst / rated - 1, snr_1, snr_rated, 1 / noise, 1.2 / noise,
+                     gain, rms, 1e3, 1 / at_input, 1e-3, distance, average, sine))
+    write("levels.csv", ["P_rated", "H_dB", "H", "P_burst", "rise_V", "rise_P", "snr_1W", "snr_rated", "snr_1V", "snr_1_2V",
+                         "V_pk", "V_rms", "R_out", "R_in", "left", "d", "P_avg", "P_sine"], rows,
+          "Levels from their definitions: decibels by root finding, rms by integration, sound as power through a sphere (90 dB at 1 m for 1 W, 96 dB wanted)")
+
+
 def thermal_voltage():
     rows = [(t, constants.convert_temperature(t, "Celsius", "Kelvin") * constants.physical_constants["Boltzmann constant in eV/K"][0]) for t in (-40, 0, 20, 25, 27, 60, 100, 150)]
     write("thermal-voltage.csv", ["t_C", "V_T"], rows, "Thermal voltage from the CODATA Boltzmann constant in eV/K (scipy.constants)")
@@ -221,6 +249,7 @@ if __name__ == "__main__":
     junction()
     thermal_noise()
     ratings()
+    levels()
     thermal_voltage()
     noise_bandwidth()
     snr()

@@ -121,6 +121,9 @@ public static partial class Literals
         /// <summary>So many joules.</summary>
         public Energy J => Energy.FromJoules(x);
 
+        /// <summary>So many metres.</summary>
+        public Length m => Length.FromMeters(x);
+
         /// <summary>So many millimetres.</summary>
         public Length mm => Length.FromMeters(x / 1e3);
 

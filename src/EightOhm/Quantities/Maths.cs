@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace EightOhm.Quantities;
 
-/// <summary>The functions of the board: roots, logarithms, sums and resistances in parallel, for quantities and numbers.</summary>
+/// <summary>The functions of the board: roots, logarithms, powers of ten, sums and resistances in parallel, for quantities and numbers.</summary>
 public static class Maths
 {
     /// <summary>The voltage whose square this is.</summary>
@@ -50,6 +50,11 @@ public static class Maths
     /// <param name="number">Greater than 0, at most 171.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number is not positive or the value too large.</exception>
     public static double Gamma(double number) => SpecialFunctions.Gamma(Guard.Between(Guard.Positive(number, "the number under Γ"), 0, 171, "the number under Γ"));
+
+    /// <summary>Ten to a power: what a number of decibels, over 10 or 20, stands for.</summary>
+    /// <param name="exponent">From −300 to 300.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The exponent is out of range.</exception>
+    public static double PowerOfTen(double exponent) => Math.Pow(10, Guard.Between(exponent, -300, 300, "the exponent of ten"));
 
     /// <summary>Resistances side by side: 1/(1/R₁ + 1/R₂).</summary>
     /// <param name="R_1">Greater than 0 Ω.</param>

@@ -48,6 +48,7 @@ public class LiteralTests
         ["S"] = (typeof(ElectricConductance), 0),
         ["mS"] = (typeof(ElectricConductance), -3),
         ["J"] = (typeof(Energy), 0),
+        ["m"] = (typeof(Length), 0),
         ["mm"] = (typeof(Length), -3),
         ["K"] = (typeof(TemperatureDelta), 0),
         ["K_per_W"] = (typeof(HeatResistance), 0),

@@ -12,6 +12,8 @@ internal static class Inputs
     private static readonly Dictionary<(Type Type, string Name), Func<Random, object>> ByName = new()
     {
         [(typeof(double), "cos_phi")] = r => r.NextDouble(),
+        [(typeof(double), "L_p")] = r => 60 + (60 * r.NextDouble()),
+        [(typeof(double), "L_1")] = r => 80 + (30 * r.NextDouble()),
         [(typeof(ElectricPotential), "V_T")] = r => Decades(r, 0.02, 0.04).V,
         [(typeof(ElectricCurrent), "I_s")] = r => Decades(r, 1e-16, 1e-9).A,
         [(typeof(int), "n")] = r => r.Next(1, 11),
@@ -30,6 +32,7 @@ internal static class Inputs
         [typeof(ElectricConductance)] = r => Decades(r, 1e-4, 10).S,
         [typeof(ElectricPotentialChangeRate)] = r => Decades(r, 0.1, 1000).V_per_us,
         [typeof(Power)] = r => Decades(r, 1e-3, 1e3).W,
+        [typeof(Length)] = r => Decades(r, 0.5, 100).m,
         [typeof(Frequency)] = r => Decades(r, 1, 1e6).Hz,
         [typeof(Duration)] = r => Decades(r, 1e-6, 10).s,
         [typeof(Temperature)] = r => (-40 + (120 * r.NextDouble())).degC,

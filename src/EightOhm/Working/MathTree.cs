@@ -34,8 +34,6 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
         BinaryExpression b when Signs.TryGetValue(b.NodeType, out var sign) => new InfixNode(sign, Of(b.Left), Of(b.Right)),
         ConditionalExpression c => numbers ? Of(Taken(c)) : new CasesNode([.. Cases(c)]),
         MethodCallExpression call => Call(call),
-        // A gain is a number on the board: its ratio goes by its own name.
-        MemberExpression { Member.Name: nameof(Gain.Ratio), Expression: { } gain } when gain.Type == typeof(Gain) => Of(gain),
         NewExpression made when IsNumbersOnly(made) => new CallNode(made.Type.Name, [.. made.Arguments.Select(Of)]),
         _ => Leaf(e),
     };
@@ -85,7 +83,6 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
                 return new PowerNode(Of(args[0]), Of(args[1]));
             case nameof(Maths.PowerOfTen) when method.DeclaringType == typeof(Maths):
                 return new PowerNode(new NumberNode("10"), Of(args[0]));
-            case nameof(UnitsNet.Ratio.FromDecimalFractions) when method.DeclaringType == typeof(UnitsNet.Ratio):
             case nameof(Gain.FromRatio) when method.DeclaringType == typeof(Gain):
             case nameof(UnitsNet.Ratio.FromDecimalFractions) when method.DeclaringType == typeof(UnitsNet.Ratio):
                 return Of(args[0]);

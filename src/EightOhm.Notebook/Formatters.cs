@@ -3,6 +3,7 @@ using System.Net;
 using EightOhm.Display.Figures;
 using EightOhm.Display.Formulas;
 using EightOhm.Display.Tables;
+using EightOhm.Noise;
 using EightOhm.Quantities;
 using EightOhm.Record;
 using EightOhm.Teaching;
@@ -35,8 +36,11 @@ internal static class Formatters
             Both(list, v => RecordTables.Entries((IEnumerable<Entry>)v).ToHtml(), v => RecordTables.Entries((IEnumerable<Entry>)v).ToString());
         foreach (var list in new[] { typeof(Requirement[]), typeof(List<Requirement>), typeof(IReadOnlyList<Requirement>) })
             Both(list, v => RecordTables.Compliance((IEnumerable<Requirement>)v).ToHtml(), v => RecordTables.Compliance((IEnumerable<Requirement>)v).ToString());
+        Tables<NoiseBudget>(NoiseTables.Budget);
         Tables<Requirement>(r => RecordTables.Compliance([r]));
         Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);
+        foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsWords))
+            Both(type, v => $"<pre class=\"eo-words\" style=\"white-space:pre-wrap\">{WebUtility.HtmlEncode(v.ToString())}</pre>", v => v.ToString()!);
         Lists.Register();
     }
 
@@ -55,6 +59,12 @@ internal static class Formatters
         !type.IsAbstract && !type.IsGenericTypeDefinition && QuantityKinds.Find(type) is null
         && type.Namespace is "EightOhm.Ratings" or "EightOhm.OutputStage" or "EightOhm.Supply" or "EightOhm.Thermal"
         && Facts.Has(type);
+
+    // What speaks for itself in words: a sheet, its audit, a budget.
+    private static bool IsWords(Type type) =>
+        type is { IsClass: true, IsAbstract: false } && !typeof(Delegate).IsAssignableFrom(type) && !typeof(Attribute).IsAssignableFrom(type)
+        && type != typeof(NoiseBudget) && type.Namespace is "EightOhm.Ratings" or "EightOhm.Noise" && !IsFacts(type)
+        && type.GetMethod(nameof(ToString), Type.EmptyTypes)!.DeclaringType == type;
 
     // A quantity outside the house's table: UnitsNet's own words, in the invariant culture.
     private static string Other(IQuantity quantity) => quantity.ToString(CultureInfo.InvariantCulture)!;

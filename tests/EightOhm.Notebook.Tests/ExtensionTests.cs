@@ -100,6 +100,23 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
     }
 
     [Fact]
+    public async Task An_audit_of_a_sheet_is_shown_in_its_own_words()
+    {
+        var shown = await cells.Shown("SpecSheet.Named(\"Rival\").RatedPower(\"100 W\", into: \"8 Ω\").Sensitivity(\"1.2 V\", into: \"8 Ω\").Gain(\"30.0 dB\").Audit()");
+        Assert.Contains("Rival", shown["text/plain"], StringComparison.Ordinal);
+        Assert.StartsWith("<pre class=\"eo-words\"", shown["text/html"], StringComparison.Ordinal);
+        Assert.DoesNotContain("dni-", shown["text/html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_noise_budget_is_a_ranked_table()
+    {
+        var shown = await cells.Shown("new NoiseBudget(new[] { new NoiseContribution(\"network\", 3.nV_rtHz), new NoiseContribution(\"source\", 4.nV_rtHz) })");
+        Assert.Matches("(?s)source +4 nV/√Hz +64 %.*network +3 nV/√Hz +36 %.*all together +5 nV/√Hz", shown["text/plain"]);
+        Assert.Contains("<td align=\"right\">64 %</td>", shown["text/html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_dimension_error_is_a_compile_error_that_names_both_quantities()
     {
         var complaint = await cells.Complaint("100.W + 8.Ohm");

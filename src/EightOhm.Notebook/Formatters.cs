@@ -32,10 +32,8 @@ internal static class Formatters
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsFacts))
             Both(type, v => Facts.Of(v).ToHtml(), v => Facts.Of(v).ToString());
         Tables<DesignRecord>(r => RecordTables.Entries(r.Entries, r.Name));
-        foreach (var list in new[] { typeof(Entry[]), typeof(List<Entry>), typeof(IReadOnlyList<Entry>) })
-            Both(list, v => RecordTables.Entries((IEnumerable<Entry>)v).ToHtml(), v => RecordTables.Entries((IEnumerable<Entry>)v).ToString());
-        foreach (var list in new[] { typeof(Requirement[]), typeof(List<Requirement>), typeof(IReadOnlyList<Requirement>) })
-            Both(list, v => RecordTables.Compliance((IEnumerable<Requirement>)v).ToHtml(), v => RecordTables.Compliance((IEnumerable<Requirement>)v).ToString());
+        TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
+        TablesOfMany<Requirement>(RecordTables.Compliance);
         Tables<NoiseBudget>(NoiseTables.Budget);
         Tables<Requirement>(r => RecordTables.Compliance([r]));
         Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);
@@ -45,6 +43,12 @@ internal static class Formatters
     }
 
     private static void Tables<T>(Func<T, Table> table) => Both(typeof(T), v => table((T)v).ToHtml(), v => table((T)v).ToString());
+
+    private static void TablesOfMany<T>(Func<IEnumerable<T>, Table> table)
+    {
+        foreach (var list in Lists.Of(typeof(T)))
+            Both(list, v => table((IEnumerable<T>)v).ToHtml(), v => table((IEnumerable<T>)v).ToString());
+    }
 
     internal static void Both(Type type, Func<object, string> html, Func<object, string> plain, Func<object, string>? latex = null)
     {

@@ -10,9 +10,13 @@ internal static class Lists
     public static void Register()
     {
         foreach (var kind in QuantityKinds.All)
-            foreach (var list in new[] { kind.Type.MakeArrayType(), typeof(List<>).MakeGenericType(kind.Type), typeof(IReadOnlyList<>).MakeGenericType(kind.Type) })
+            foreach (var list in Of(kind.Type))
                 Formatters.Both(list, v => $"<span class=\"eo-value\">{WebUtility.HtmlEncode(Text(v))}</span>", Text);
     }
+
+    /// <summary>The list types in which items of a type are shown.</summary>
+    public static Type[] Of(Type item) =>
+        [item.MakeArrayType(), typeof(List<>).MakeGenericType(item), typeof(IReadOnlyList<>).MakeGenericType(item)];
 
     private static string Text(object list) => string.Join(", ", ((System.Collections.IEnumerable)list).Cast<object>().Select(v => Face.Of(v)));
 }

@@ -34,7 +34,7 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
         BinaryExpression b when Signs.TryGetValue(b.NodeType, out var sign) => new InfixNode(sign, Of(b.Left), Of(b.Right)),
         ConditionalExpression c => numbers ? Of(Taken(c)) : new CasesNode([.. Cases(c)]),
         MethodCallExpression call => Call(call),
-        NewExpression made when IsNumbersOnly(made) => new CallNode(made.Type.Name, [.. made.Arguments.Select(Of)]),
+        NewExpression { Arguments.Count: > 0 } made => new CallNode(made.Type.Name, [.. made.Arguments.Select(Of)]),
         _ => Leaf(e),
     };
 
@@ -166,8 +166,6 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
         && ((type == typeof(Gain) && name == nameof(Gain.Ratio)) || (type == typeof(UnitsNet.Ratio) && name == nameof(UnitsNet.Ratio.DecimalFractions)));
 
     private static bool IsLeaf(Expression e) => e is ParameterExpression or MemberExpression or ConstantExpression or MethodCallExpression;
-
-    private static bool IsNumbersOnly(NewExpression made) => made.Arguments.Count > 0;
 
     private static bool Same(Expression a, Expression b) => (Bare(a), Bare(b)) switch
     {

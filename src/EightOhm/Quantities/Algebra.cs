@@ -29,6 +29,18 @@ public static class Algebra
 
         /// <summary>V · G = A.</summary>
         public static ElectricCurrent operator *(ElectricPotential v, ElectricConductance g) => ElectricCurrent.FromAmperes(v.Volts * g.Siemens);
+
+        /// <summary>V / K: a temperature coefficient.</summary>
+        public static VoltageDrift operator /(ElectricPotential v, TemperatureDelta t) => new(v.Volts / t.Kelvins);
+
+        /// <summary>V / (V/K) = K.</summary>
+        public static TemperatureDelta operator /(ElectricPotential v, VoltageDrift drift) => TemperatureDelta.FromKelvins(v.Volts / drift.Si);
+
+        /// <summary>V over V/s = s: how long a slope takes.</summary>
+        public static Duration operator /(ElectricPotential v, ElectricPotentialChangeRate rate) => Duration.FromSeconds(v.Volts / rate.VoltsPerSeconds);
+
+        /// <summary>V · C = coulombs.</summary>
+        public static ElectricCharge operator *(ElectricPotential v, ElectricCapacitance c) => ElectricCharge.FromCoulombs(v.Volts * c.Farads);
     }
 
     extension(ElectricCurrent)
@@ -41,6 +53,15 @@ public static class Algebra
 
         /// <summary>A / V = S.</summary>
         public static ElectricConductance operator /(ElectricCurrent i, ElectricPotential v) => ElectricConductance.FromSiemens(i.Amperes / v.Volts);
+
+        /// <summary>A / S = V.</summary>
+        public static ElectricPotential operator /(ElectricCurrent i, ElectricConductance g) => ElectricPotential.FromVolts(i.Amperes / g.Siemens);
+
+        /// <summary>A over V/s = F: the capacitor that a current and a slope ask for.</summary>
+        public static ElectricCapacitance operator /(ElectricCurrent i, ElectricPotentialChangeRate rate) => ElectricCapacitance.FromFarads(i.Amperes / rate.VoltsPerSeconds);
+
+        /// <summary>A / √Hz: a total noise over a bandwidth as a density.</summary>
+        public static CurrentNoiseDensity operator /(ElectricCurrent i, RootFrequency bandwidth) => CurrentNoiseDensity.FromSi(i.Amperes / bandwidth.Si);
     }
 
     extension(ElectricResistance)
@@ -59,6 +80,15 @@ public static class Algebra
 
         /// <summary>R · A/√Hz = V/√Hz.</summary>
         public static VoltageNoiseDensity operator *(ElectricResistance r, CurrentNoiseDensity i) => VoltageNoiseDensity.FromSi(r.Ohms * i.Si);
+
+        /// <summary>R · R = R².</summary>
+        public static SquaredResistance operator *(ElectricResistance a, ElectricResistance b) => new(a.Ohms * b.Ohms);
+
+        /// <summary>R · S, a number: the gain of a transconductance into a resistor.</summary>
+        public static double operator *(ElectricResistance r, ElectricConductance g) => r.Ohms * g.Siemens;
+
+        /// <summary>1 / R = S.</summary>
+        public static ElectricConductance operator /(double number, ElectricResistance r) => ElectricConductance.FromSiemens(number / r.Ohms);
     }
 
     extension(ElectricCapacitance)
@@ -71,12 +101,27 @@ public static class Algebra
 
         /// <summary>C · V/s = A.</summary>
         public static ElectricCurrent operator *(ElectricCapacitance c, ElectricPotentialChangeRate rate) => ElectricCurrent.FromAmperes(c.Farads * rate.VoltsPerSeconds);
+
+        /// <summary>C · L = s².</summary>
+        public static SquaredDuration operator *(ElectricCapacitance c, ElectricInductance l) => new(c.Farads * l.Henries);
+
+        /// <summary>C · f = S: times 2π the susceptance.</summary>
+        public static ElectricConductance operator *(ElectricCapacitance c, Frequency f) => ElectricConductance.FromSiemens(c.Farads * f.Hertz);
     }
 
     extension(ElectricInductance)
     {
         /// <summary>L / R = s.</summary>
         public static Duration operator /(ElectricInductance l, ElectricResistance r) => Duration.FromSeconds(l.Henries / r.Ohms);
+
+        /// <summary>L · C = s².</summary>
+        public static SquaredDuration operator *(ElectricInductance l, ElectricCapacitance c) => new(l.Henries * c.Farads);
+
+        /// <summary>L / C = R².</summary>
+        public static SquaredResistance operator /(ElectricInductance l, ElectricCapacitance c) => new(l.Henries / c.Farads);
+
+        /// <summary>L · f = R: times 2π the reactance.</summary>
+        public static ElectricResistance operator *(ElectricInductance l, Frequency f) => ElectricResistance.FromOhms(l.Henries * f.Hertz);
     }
 
     extension(Power)
@@ -104,6 +149,9 @@ public static class Algebra
     {
         /// <summary>K/W · W = K.</summary>
         public static TemperatureDelta operator *(HeatResistance r, Power p) => TemperatureDelta.FromKelvins(r.Si * (double)p.Watts);
+
+        /// <summary>K/W · J/K = s.</summary>
+        public static Duration operator *(HeatResistance r, Entropy c) => Duration.FromSeconds(r.Si * c.JoulesPerKelvin);
     }
 
     extension(TemperatureDelta)
@@ -113,12 +161,18 @@ public static class Algebra
 
         /// <summary>K / (K/W) = W: the heat that a rise drives.</summary>
         public static Power operator /(TemperatureDelta rise, HeatResistance r) => Power.FromWatts(rise.Kelvins / r.Si);
+
+        /// <summary>K · V/K = V.</summary>
+        public static ElectricPotential operator *(TemperatureDelta t, VoltageDrift drift) => ElectricPotential.FromVolts(t.Kelvins * drift.Si);
     }
 
     extension(Entropy)
     {
         /// <summary>k · T = J, with T absolute.</summary>
         public static Energy operator *(Entropy k, Temperature t) => Energy.FromJoules(k.JoulesPerKelvin * t.Kelvins);
+
+        /// <summary>J/K · K/W = s.</summary>
+        public static Duration operator *(Entropy c, HeatResistance r) => Duration.FromSeconds(c.JoulesPerKelvin * r.Si);
     }
 
     extension(Energy)
@@ -137,6 +191,9 @@ public static class Algebra
 
         /// <summary>Q / F = V.</summary>
         public static ElectricPotential operator /(ElectricCharge charge, ElectricCapacitance c) => ElectricPotential.FromVolts(charge.Coulombs / c.Farads);
+
+        /// <summary>Q · f = A.</summary>
+        public static ElectricCurrent operator *(ElectricCharge charge, Frequency f) => ElectricCurrent.FromAmperes(charge.Coulombs * f.Hertz);
     }
 
     extension(SquaredVoltage)
@@ -161,6 +218,12 @@ public static class Algebra
     {
         /// <summary>A² · R = W.</summary>
         public static Power operator *(SquaredCurrent i2, ElectricResistance r) => Power.FromWatts(i2.Si * r.Ohms);
+
+        /// <summary>A² · s, I²t.</summary>
+        public static JouleIntegral operator *(SquaredCurrent i2, Duration t) => new(i2.Si * t.Seconds);
+
+        /// <summary>A² / A = A.</summary>
+        public static ElectricCurrent operator /(SquaredCurrent i2, ElectricCurrent i) => ElectricCurrent.FromAmperes(i2.Si / i.Amperes);
     }
 
     extension(SquaredVoltageDensity)
@@ -185,6 +248,12 @@ public static class Algebra
 
         /// <summary>Density / R = current density.</summary>
         public static CurrentNoiseDensity operator /(VoltageNoiseDensity e, ElectricResistance r) => CurrentNoiseDensity.FromSi(e.Si / r.Ohms);
+
+        /// <summary>V/√Hz over A/√Hz = R: the source at which both weigh the same.</summary>
+        public static ElectricResistance operator /(VoltageNoiseDensity e, CurrentNoiseDensity i) => ElectricResistance.FromOhms(e.Si / i.Si);
+
+        /// <summary>Density / gain: referred to the input.</summary>
+        public static VoltageNoiseDensity operator /(VoltageNoiseDensity e, Gain gain) => VoltageNoiseDensity.FromSi(e.Si / gain.Ratio);
     }
 
     extension(CurrentNoiseDensity)
@@ -218,12 +287,21 @@ public static class Algebra
 
         /// <summary>1 / f = s.</summary>
         public static Duration operator /(double number, Frequency f) => Duration.FromSeconds(number / f.Hertz);
+
+        /// <summary>f · L = R: times 2π the reactance.</summary>
+        public static ElectricResistance operator *(Frequency f, ElectricInductance l) => ElectricResistance.FromOhms(f.Hertz * l.Henries);
+
+        /// <summary>f · C = S: times 2π the susceptance.</summary>
+        public static ElectricConductance operator *(Frequency f, ElectricCapacitance c) => ElectricConductance.FromSiemens(f.Hertz * c.Farads);
     }
 
     extension(Duration)
     {
         /// <summary>1 / s = Hz.</summary>
         public static Frequency operator /(double number, Duration t) => Frequency.FromHertz(number / t.Seconds);
+
+        /// <summary>s · A², I²t.</summary>
+        public static JouleIntegral operator *(Duration t, SquaredCurrent i2) => new(t.Seconds * i2.Si);
     }
 
     extension(ElectricPotentialChangeRate)
@@ -233,5 +311,68 @@ public static class Algebra
 
         /// <summary>V/s over Hz = V.</summary>
         public static ElectricPotential operator /(ElectricPotentialChangeRate rate, Frequency f) => ElectricPotential.FromVolts(rate.VoltsPerSeconds / f.Hertz);
+
+        /// <summary>V/s · C = A: what a slope asks of a current.</summary>
+        public static ElectricCurrent operator *(ElectricPotentialChangeRate rate, ElectricCapacitance c) => ElectricCurrent.FromAmperes(rate.VoltsPerSeconds * c.Farads);
+
+        /// <summary>V/s · s = V.</summary>
+        public static ElectricPotential operator *(ElectricPotentialChangeRate rate, Duration t) => ElectricPotential.FromVolts(rate.VoltsPerSeconds * t.Seconds);
+    }
+
+    extension(ElectricConductance)
+    {
+        /// <summary>S · R, a number.</summary>
+        public static double operator *(ElectricConductance g, ElectricResistance r) => g.Siemens * r.Ohms;
+
+        /// <summary>S · V = A.</summary>
+        public static ElectricCurrent operator *(ElectricConductance g, ElectricPotential v) => ElectricCurrent.FromAmperes(g.Siemens * v.Volts);
+
+        /// <summary>S / F = 1/s: over 2π the unity-gain frequency of a transconductance and a capacitor.</summary>
+        public static Frequency operator /(ElectricConductance g, ElectricCapacitance c) => Frequency.FromHertz(g.Siemens / c.Farads);
+
+        /// <summary>1 / S = R.</summary>
+        public static ElectricResistance operator /(double number, ElectricConductance g) => ElectricResistance.FromOhms(number / g.Siemens);
+    }
+
+    extension(SquaredCurrentDensity)
+    {
+        /// <summary>A²/Hz · R = J: once more by R it is a noise voltage squared.</summary>
+        public static Energy operator *(SquaredCurrentDensity i2, ElectricResistance r) => Energy.FromJoules(i2.Si * r.Ohms);
+
+        /// <summary>A²/Hz · R² = V²/Hz.</summary>
+        public static SquaredVoltageDensity operator *(SquaredCurrentDensity i2, SquaredResistance r2) => new(i2.Si * r2.Si);
+
+        /// <summary>A²/Hz · Hz = A².</summary>
+        public static SquaredCurrent operator *(SquaredCurrentDensity i2, Frequency f) => new(i2.Si * f.Hertz);
+    }
+
+    extension(SquaredResistance)
+    {
+        /// <summary>R² / R = R.</summary>
+        public static ElectricResistance operator /(SquaredResistance r2, ElectricResistance r) => ElectricResistance.FromOhms(r2.Si / r.Ohms);
+
+        /// <summary>R² · C = L.</summary>
+        public static ElectricInductance operator *(SquaredResistance r2, ElectricCapacitance c) => ElectricInductance.FromHenries(r2.Si * c.Farads);
+    }
+
+    extension(JouleIntegral)
+    {
+        /// <summary>A²s · R = J: the heat that a pulse leaves in a resistance.</summary>
+        public static Energy operator *(JouleIntegral i2t, ElectricResistance r) => Energy.FromJoules(i2t.Si * r.Ohms);
+    }
+
+    extension(VoltageDrift)
+    {
+        /// <summary>V/K · K = V.</summary>
+        public static ElectricPotential operator *(VoltageDrift drift, TemperatureDelta t) => ElectricPotential.FromVolts(drift.Si * t.Kelvins);
+    }
+
+    extension(Ratio)
+    {
+        /// <summary>A number and a fraction: 1 + 10.percent is 1.1.</summary>
+        public static double operator +(double number, Ratio part) => number + part.DecimalFractions;
+
+        /// <summary>A number less a fraction: 1 − 10.percent is 0.9.</summary>
+        public static double operator -(double number, Ratio part) => number - part.DecimalFractions;
     }
 }

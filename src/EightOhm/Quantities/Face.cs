@@ -16,6 +16,7 @@ public static class Face
         {
             FaceStyle.Celsius => Celsius(si, digits),
             FaceStyle.Fraction => Fraction(si, digits),
+            FaceStyle.Angle => $"{Short(si, digits)}°",
             FaceStyle.Gain or FaceStyle.Number => Engineering.Number(si, Engineering.HonestDigits(si, digits)),
             _ when kind.Spoken is var (factor, symbol) => Engineering.Text(si / factor, symbol, 0, 0, digits),
             _ when PowerOfTen(kind, si) => $"{Engineering.Number(si, Engineering.HonestDigits(si, Math.Max(digits, 4)))} {kind.Symbol}",
@@ -23,7 +24,9 @@ public static class Face
         };
     }
 
-    /// <summary>The value as a result of its own: a gain with its decibels, a small fraction in percent, ppm and decibels.</summary>
+    /// <summary>The value as a result of its own: a gain with its decibels, a fraction below 1 % in percent, ppm and decibels.</summary>
+    /// <remarks>The decibels are those of a ratio of voltages, as distortion and ripple are. A larger fraction may as well be a
+    /// ratio of powers (an efficiency), so it is read in percent alone.</remarks>
     /// <param name="value">A quantity or a number.</param>
     /// <param name="digits">Significant digits of a value that is not a round number.</param>
     /// <exception cref="ArgumentException">The value is not a kind that EightOhm knows.</exception>
@@ -37,9 +40,8 @@ public static class Face
         return kind.Style switch
         {
             FaceStyle.Gain => $"{Of(value, digits)} ({Decibels(si, digits)})",
-            FaceStyle.Fraction => Math.Abs(si) < 0.01
-                ? $"{Short(si * 100, digits)} % ({Short(si * 1e6, digits)} ppm, {Decibels(si, digits)})"
-                : $"{Short(si * 100, digits)} % ({Decibels(si, digits)})",
+            FaceStyle.Fraction when Math.Abs(si) < 0.01 => $"{Short(si * 100, digits)} % ({Short(si * 1e6, digits)} ppm, {Decibels(si, digits)})",
+            FaceStyle.Fraction => $"{Short(si * 100, digits)} %",
             _ => Of(value, digits),
         };
     }

@@ -46,6 +46,9 @@ public static partial class Literals
         /// <summary>So many milliohms.</summary>
         public ElectricResistance mOhm => ElectricResistance.FromOhms(x / 1e3);
 
+        /// <summary>So many milliohms.</summary>
+        public ElectricResistance mΩ => ElectricResistance.FromOhms(x / 1e3);
+
         /// <summary>So many ohms.</summary>
         public ElectricResistance Ohm => ElectricResistance.FromOhms(x);
 
@@ -61,14 +64,23 @@ public static partial class Literals
         /// <summary>So many megohms.</summary>
         public ElectricResistance MOhm => ElectricResistance.FromOhms(x * 1e6);
 
+        /// <summary>So many megohms.</summary>
+        public ElectricResistance MΩ => ElectricResistance.FromOhms(x * 1e6);
+
         /// <summary>So many watts.</summary>
         public Power W => Power.FromWatts(x);
+
+        /// <summary>So many microwatts.</summary>
+        public Power uW => Power.FromWatts(x / 1e6);
 
         /// <summary>So many milliwatts.</summary>
         public Power mW => Power.FromWatts(x / 1e3);
 
         /// <summary>So many kilowatts.</summary>
         public Power kW => Power.FromWatts(x * 1e3);
+
+        /// <summary>So many volt-amperes: a transformer's rating.</summary>
+        public ElectricApparentPower VA => ElectricApparentPower.FromVoltamperes(x);
 
         /// <summary>So many millifarads.</summary>
         public ElectricCapacitance mF => ElectricCapacitance.FromFarads(x / 1e3);
@@ -94,6 +106,9 @@ public static partial class Literals
         /// <summary>So many nanohenries.</summary>
         public ElectricInductance nH => ElectricInductance.FromHenries(x / 1e9);
 
+        /// <summary>So many picohenries.</summary>
+        public ElectricInductance pH => ElectricInductance.FromHenries(x / 1e12);
+
         /// <summary>So many hertz.</summary>
         public Frequency Hz => Frequency.FromHertz(x);
 
@@ -102,6 +117,9 @@ public static partial class Literals
 
         /// <summary>So many megahertz.</summary>
         public Frequency MHz => Frequency.FromHertz(x * 1e6);
+
+        /// <summary>So many gigahertz.</summary>
+        public Frequency GHz => Frequency.FromHertz(x * 1e9);
 
         /// <summary>So many seconds.</summary>
         public Duration s => Duration.FromSeconds(x);
@@ -121,14 +139,41 @@ public static partial class Literals
         /// <summary>So many millisiemens.</summary>
         public ElectricConductance mS => ElectricConductance.FromSiemens(x / 1e3);
 
+        /// <summary>So many microsiemens.</summary>
+        public ElectricConductance uS => ElectricConductance.FromSiemens(x / 1e6);
+
         /// <summary>So many joules.</summary>
         public Energy J => Energy.FromJoules(x);
+
+        /// <summary>So many millijoules.</summary>
+        public Energy mJ => Energy.FromJoules(x / 1e3);
+
+        /// <summary>So many joules per kelvin: a heat capacity.</summary>
+        public Entropy J_per_K => Entropy.FromJoulesPerKelvin(x);
+
+        /// <summary>So many microcoulombs.</summary>
+        public ElectricCharge uC => ElectricCharge.FromCoulombs(x / 1e6);
 
         /// <summary>So many metres.</summary>
         public Length m => Length.FromMeters(x);
 
+        /// <summary>So many centimetres.</summary>
+        public Length cm => Length.FromMeters(x / 1e2);
+
         /// <summary>So many millimetres.</summary>
         public Length mm => Length.FromMeters(x / 1e3);
+
+        /// <summary>So many micrometres.</summary>
+        public Length um => Length.FromMeters(x / 1e6);
+
+        /// <summary>So many square centimetres.</summary>
+        public Area cm2 => Area.FromSquareMeters(x / 1e4);
+
+        /// <summary>So many square millimetres.</summary>
+        public Area mm2 => Area.FromSquareMeters(x / 1e6);
+
+        /// <summary>So many degrees of angle.</summary>
+        public Angle deg => Angle.FromDegrees(x);
 
         /// <summary>So many degrees Celsius.</summary>
         public Temperature degC => Temperature.FromKelvins(x + Constants.ZeroCelsius);
@@ -142,14 +187,26 @@ public static partial class Literals
         /// <summary>So many volts per microsecond.</summary>
         public ElectricPotentialChangeRate V_per_us => ElectricPotentialChangeRate.FromVoltsPerSeconds(x * 1e6);
 
+        /// <summary>So many millivolts per kelvin: a temperature coefficient.</summary>
+        public VoltageDrift mV_per_K => new(x / 1e3);
+
+        /// <summary>So many microvolts per kelvin.</summary>
+        public VoltageDrift uV_per_K => new(x / 1e6);
+
         /// <summary>So many nanovolts per root hertz.</summary>
         public VoltageNoiseDensity nV_rtHz => VoltageNoiseDensity.FromSi(x / 1e9);
+
+        /// <summary>So many picovolts per root hertz.</summary>
+        public VoltageNoiseDensity pV_rtHz => VoltageNoiseDensity.FromSi(x / 1e12);
 
         /// <summary>So many microvolts per root hertz.</summary>
         public VoltageNoiseDensity uV_rtHz => VoltageNoiseDensity.FromSi(x / 1e6);
 
         /// <summary>So many picoamperes per root hertz.</summary>
         public CurrentNoiseDensity pA_rtHz => CurrentNoiseDensity.FromSi(x / 1e12);
+
+        /// <summary>So many femtoamperes per root hertz.</summary>
+        public CurrentNoiseDensity fA_rtHz => CurrentNoiseDensity.FromSi(x / 1e15);
 
         /// <summary>So many decibels of voltage gain.</summary>
         public Gain dB => Gain.FromDecibels(x);

@@ -31,6 +31,16 @@ public static class Maths
     /// <exception cref="ArgumentOutOfRangeException">The bandwidth is negative.</exception>
     public static RootFrequency Sqrt(Frequency bandwidth) => new(Root(bandwidth.Hertz, "Hz"));
 
+    /// <summary>The time whose square this is: 1 over the angular frequency of a resonance L·C.</summary>
+    /// <param name="square">Not negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The square is negative.</exception>
+    public static Duration Sqrt(SquaredDuration square) => Duration.FromSeconds(Root(square.Si, "s²"));
+
+    /// <summary>The resistance whose square this is: the characteristic impedance of L/C.</summary>
+    /// <param name="square">Not negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The square is negative.</exception>
+    public static ElectricResistance Sqrt(SquaredResistance square) => ElectricResistance.FromOhms(Root(square.Si, "Ω²"));
+
     /// <summary>The square root of a number.</summary>
     /// <param name="number">Not negative.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number is negative.</exception>
@@ -45,6 +55,29 @@ public static class Maths
     /// <param name="number">Greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number is not positive.</exception>
     public static double Log10(double number) => Math.Log10(Guard.Positive(number, "the number under log₁₀"));
+
+    /// <summary>e to a power.</summary>
+    /// <param name="exponent">From −700 to 700.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The exponent is out of range.</exception>
+    public static double Exp(double exponent) => Math.Exp(Guard.Between(exponent, -700, 700, "the exponent of e"));
+
+    /// <summary>A positive number to a power.</summary>
+    /// <param name="number">Greater than 0.</param>
+    /// <param name="exponent">Such that the result is finite.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not positive, or the result not finite.</exception>
+    public static double Pow(double number, double exponent) => Guard.Finite(Math.Pow(Guard.Positive(number, "the number raised to a power"), exponent), "the power");
+
+    /// <summary>The sine of an angle.</summary>
+    /// <param name="angle">Any angle.</param>
+    public static double Sin(Angle angle) => Math.Sin(angle.Radians);
+
+    /// <summary>The cosine of an angle.</summary>
+    /// <param name="angle">Any angle.</param>
+    public static double Cos(Angle angle) => Math.Cos(angle.Radians);
+
+    /// <summary>The tangent of an angle.</summary>
+    /// <param name="angle">Not a right angle.</param>
+    public static double Tan(Angle angle) => Math.Tan(angle.Radians);
 
     /// <summary>The gamma function: (n − 1)! for a whole number n, and what lies between.</summary>
     /// <param name="number">Greater than 0, at most 171.</param>

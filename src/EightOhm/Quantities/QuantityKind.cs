@@ -15,6 +15,9 @@ public enum FaceStyle
     /// <summary>A temperature in degrees Celsius: 61.4 °C.</summary>
     Celsius,
 
+    /// <summary>An angle in degrees: 45°.</summary>
+    Angle,
+
     /// <summary>A plain number: 300.</summary>
     Number,
 }

@@ -40,9 +40,13 @@ public static class QuantityKinds
         Kind<Energy>("J", -24, 6, v => v.Joules, x => Energy.FromJoules(x)),
         Kind<Entropy>("J/K", 0, 0, v => v.JoulesPerKelvin, x => Entropy.FromJoulesPerKelvin(x)),
         Kind<Length>("m", -9, 3, v => v.Meters, x => Length.FromMeters(x)) with { NeverNegative = true },
+        Kind<Area>("m²", 0, 0, v => v.SquareMeters, x => Area.FromSquareMeters(x), ("cm²", 1e-4), ("cm2", 1e-4), ("mm²", 1e-6), ("mm2", 1e-6), ("m2", 1)) with { NeverNegative = true, Spoken = (1e-4, "cm²") },
+        Kind<Angle>("°", 0, 0, v => v.Degrees, x => Angle.FromDegrees(x), ("deg", 1)) with { Style = FaceStyle.Angle },
+        Kind<ElectricApparentPower>("VA", 0, 3, v => v.Voltamperes, x => ElectricApparentPower.FromVoltamperes(x)) with { NeverNegative = true },
         Kind<Temperature>("°C", 0, 0, v => v.Kelvins - Constants.ZeroCelsius, x => Temperature.FromKelvins(x + Constants.ZeroCelsius), ("degC", 1), ("C", 1)) with { NeverNegative = true, Style = FaceStyle.Celsius },
         Kind<TemperatureDelta>("K", -3, 0, v => v.Kelvins, x => TemperatureDelta.FromKelvins(x)),
         Kind<ElectricPotentialChangeRate>("V/s", 0, 0, v => v.VoltsPerSeconds, x => ElectricPotentialChangeRate.FromVoltsPerSeconds(x), ("V/µs", 1e6), ("V/us", 1e6)) with { Spoken = (1e6, "V/µs") },
+        Kind<VoltageDrift>("V/K", -6, 0, v => v.Si, VoltageDrift.FromSi),
         Kind<HeatResistance>("K/W", 0, 0, v => v.Si, HeatResistance.FromSi, ("mK/W", 1e-3), ("°C/W", 1), ("degC/W", 1)) with { NeverNegative = true },
         Kind<VoltageNoiseDensity>("V/√Hz", -15, 0, v => v.Si, VoltageNoiseDensity.FromSi, ("V/sqrt(Hz)", 1), ("V/rtHz", 1)) with { NeverNegative = true },
         Kind<CurrentNoiseDensity>("A/√Hz", -15, 0, v => v.Si, CurrentNoiseDensity.FromSi, ("A/sqrt(Hz)", 1), ("A/rtHz", 1)) with { NeverNegative = true },
@@ -55,6 +59,9 @@ public static class QuantityKinds
         Intermediate<SquaredVoltageDensity>(),
         Intermediate<SquaredCurrentDensity>(),
         Intermediate<RootFrequency>(),
+        Intermediate<SquaredDuration>(),
+        Intermediate<SquaredResistance>(),
+        Intermediate<JouleIntegral>(),
     ];
 
     private static QuantityKind Kind<T>(string symbol, int least, int most, Func<T, double> to, Func<double, T> from, params (string Text, double Factor)[] spellings)

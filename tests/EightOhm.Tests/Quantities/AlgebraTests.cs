@@ -33,6 +33,21 @@ public class AlgebraTests
         Is<ElectricPotential>(24, 1.2.V * 20.ratio);
         Is<ElectricPotential>(1.2, 24.V / 20.ratio);
         Is<ElectricResistance>(750, Parallel(1.kOhm, 3.kOhm));
+        Is<Duration>(1.4142135623730951e-6, Sqrt(1.uH * 2.uF));
+        Is<ElectricResistance>(258.19888974716110, Sqrt(40.uH / 600.pF));
+        Is<Frequency>(1027340.7, 1 / (2 * pi * Sqrt(40.uH * 600.pF)), 1e-7);
+        Is<ElectricResistance>(0.12566370614359174, 2 * pi * 20.kHz * 1.uH);
+        Is<ElectricConductance>(0.0062831853071795866, 2 * pi * 10.kHz * 100.nF);
+        Is<Frequency>(6366197.7236758135, 4.mS / 100.pF / (2 * pi));
+        Is<ElectricCapacitance>(1e-10, 4.mA / 40.V_per_us);
+        Is<ElectricCurrent>(4e-3, 40.V_per_us * 100.pF);
+        Is<SquaredVoltageDensity>(2.136235512e-20, 2 * q * (2.mA / 30) * 31.622776601683793.Ohm * 31.622776601683793.Ohm, 1e-12);
+        Is<ElectricPotential>(-0.0203, -2.1.mV_per_K * 9.666666666666666.K, 1e-12);
+        Is<Energy>(36.015, 0.5 * (30.mF * 49.V) * 49.V, 1e-12);
+        Is<Energy>(8.1, 3.A * 3.A * 900.ms * 1.Ohm, 1e-12);
+        Is<Duration>(500, 0.4.K_per_W * 1250.J_per_K);
+        Is<Power>(121, 100.W * (1 + 10.percent) * (1 + 10.percent), 1e-12);
+        Is<double>(0.5, Cos(60.deg), 1e-15);
         Is<HeatResistance>(2.2, Sum([0.5.K_per_W, 0.2.K_per_W, 1.5.K_per_W], r => r));
     }
 

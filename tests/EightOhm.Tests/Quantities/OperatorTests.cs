@@ -37,10 +37,15 @@ public class OperatorTests
         [typeof(SquaredVoltageDensity)] = (2, 0, 1, 0),
         [typeof(SquaredCurrentDensity)] = (0, 2, 1, 0),
         [typeof(RootFrequency)] = (0, 0, -0.5, 0),
+        [typeof(SquaredDuration)] = (0, 0, 2, 0),
+        [typeof(SquaredResistance)] = (2, -2, 0, 0),
+        [typeof(JouleIntegral)] = (0, 2, 1, 0),
+        [typeof(VoltageDrift)] = (1, 0, 0, -1),
     };
 
     private static readonly Type[] Ours = [typeof(Gain), typeof(HeatResistance), typeof(VoltageNoiseDensity), typeof(CurrentNoiseDensity),
-        typeof(SquaredVoltage), typeof(SquaredCurrent), typeof(SquaredVoltageDensity), typeof(SquaredCurrentDensity), typeof(RootFrequency)];
+        typeof(SquaredVoltage), typeof(SquaredCurrent), typeof(SquaredVoltageDensity), typeof(SquaredCurrentDensity), typeof(RootFrequency),
+        typeof(SquaredDuration), typeof(SquaredResistance), typeof(JouleIntegral), typeof(VoltageDrift)];
 
     public static TheoryData<string> Operators
     {

@@ -4,8 +4,10 @@ using EightOhm.Display.Figures;
 using EightOhm.Display.Formulas;
 using EightOhm.Display.Tables;
 using EightOhm.Noise;
+using EightOhm.Protection;
 using EightOhm.Quantities;
 using EightOhm.Record;
+using EightOhm.Supply;
 using EightOhm.Teaching;
 using EightOhm.Working;
 using Microsoft.DotNet.Interactive.Formatting;
@@ -35,6 +37,12 @@ internal static class Formatters
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
         Tables<NoiseBudget>(NoiseTables.Budget);
+        Tables<SwingLedger>(SupplyTables.Ledger);
+        Tables<SwingVerdict>(SupplyTables.Verdict);
+        Tables<MainsTable>(SupplyTables.Mains);
+        Tables<InrushPeaks>(SupplyTables.Inrush);
+        Tables<RelayVerdict>(ProtectionTables.Relay);
+        Tables<FaultTable>(ProtectionTables.Faults);
         Tables<Requirement>(r => RecordTables.Compliance([r]));
         Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsWords))
@@ -61,7 +69,7 @@ internal static class Formatters
 
     private static bool IsFacts(Type type) =>
         !type.IsAbstract && !type.IsGenericTypeDefinition && QuantityKinds.Find(type) is null
-        && type.Namespace is "EightOhm.Ratings" or "EightOhm.OutputStage" or "EightOhm.Supply" or "EightOhm.Thermal"
+        && type.Namespace is "EightOhm.Ratings" or "EightOhm.OutputStage" or "EightOhm.Supply" or "EightOhm.Protection" or "EightOhm.Thermal"
         && Facts.Has(type);
 
     // What speaks for itself in words: a sheet, its audit, a budget.

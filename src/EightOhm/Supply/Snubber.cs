@@ -1,5 +1,6 @@
 using EightOhm.Quantities;
 using EightOhm.Working;
+using MathNet.Numerics;
 using UnitsNet;
 using static EightOhm.Quantities.Constants;
 using static EightOhm.Quantities.Maths;
@@ -33,16 +34,29 @@ public static partial class Snubber
         return Sqrt(L / C);
     }
 
-    /// <summary>The least snubber capacitor: ten times the capacitance that rings.</summary>
-    /// <remarks>With less, the resistor is not across the ring but in series with a second one: makers' notes say three to ten times, and ten leaves the
-    /// damping within a few per cent of the resistor's own.</remarks>
+    /// <summary>The usual snubber capacitor: ten times the capacitance that rings (common practice, no source).</summary>
+    /// <remarks>With less, the resistor is not across the ring but in series with a second one; <see cref="Damping"/> says what is left of it.</remarks>
     /// <param name="C">Capacitance of diodes and winding; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">The capacitance is not positive.</exception>
-    [Formula("common practice, no source: ten times what rings", Symbol = "C_s")]
-    public static ElectricCapacitance LeastCapacitance(ElectricCapacitance C)
+    public static ElectricCapacitance UsualCapacitance(ElectricCapacitance C) => 10 * Guard.Positive(C);
+
+    /// <summary>The damping ratio of the ring with its snubber: 0 rings for ever, 1 and more does not ring.</summary>
+    /// <remarks>Losses of winding and diodes are left out. From the roots of s³·L·C·R_s·C_s + s²·L·(C + C_s) + s·R_s·C_s + 1.</remarks>
+    /// <param name="L">Leakage inductance; greater than 0 H.</param>
+    /// <param name="C">Capacitance across it, without the snubber; greater than 0 F.</param>
+    /// <param name="R_s">Snubber resistor; greater than 0 Ω.</param>
+    /// <param name="C_s">Snubber capacitor; greater than 0 F.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    public static double Damping(ElectricInductance L, ElectricCapacitance C, ElectricResistance R_s, ElectricCapacitance C_s)
     {
+        Guard.Positive(L);
         Guard.Positive(C);
-        return 10 * C;
+        Guard.Positive(R_s);
+        Guard.Positive(C_s);
+
+        // In units of 1/√(LC): resistor over the characteristic impedance, capacitor over what rings.
+        double r = R_s / Resistance(L, C), c = C_s / C;
+        return new Polynomial(1, r * c, 1 + c, r * c).Roots().Min(s => -s.Real / s.Magnitude);
     }
 
     /// <summary>The capacitance that rings, from the frequency before and after a known capacitor was put across it: C_a/((f_1/f_2)² − 1).</summary>

@@ -12,7 +12,7 @@ public static partial class LoudspeakerFault
     /// <param name="V">The dc at the output, magnitude; 0 V or more.</param>
     /// <param name="R_vc">The voice coil's dc resistance, about three quarters of the nominal impedance; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    [Formula("Ohm's law", Symbol = "I_dc")]
+    [Formula("Ohm's law: the coil at rest is its resistance alone", Symbol = "I_dc")]
     public static ElectricCurrent Current(ElectricPotential V, ElectricResistance R_vc)
     {
         Guard.NotNegative(V);
@@ -25,7 +25,7 @@ public static partial class LoudspeakerFault
     /// <param name="R_vc">The voice coil's dc resistance; greater than 0 Ω.</param>
     /// <param name="t">Detector's trip and relay's release together, with its arc; 0 s or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    [Formula("Joule's law", Symbol = "E_vc")]
+    [Formula("Joule's law: V²/R over the time", Symbol = "E_vc")]
     public static Energy Heat(ElectricPotential V, ElectricResistance R_vc, Duration t)
     {
         Guard.NotNegative(V);

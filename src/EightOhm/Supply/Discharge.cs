@@ -91,7 +91,7 @@ public static partial class Discharge
     /// <param name="V">Voltage across it, at high mains; 0 V or more.</param>
     /// <param name="R">Bleeder; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    [Formula("Joule's law", Symbol = "P")]
+    [Formula("Joule's law: V²/R", Symbol = "P")]
     public static Power Heat(ElectricPotential V, ElectricResistance R)
     {
         Guard.NotNegative(V);

@@ -71,7 +71,7 @@ public static partial class Inrush
     /// <param name="I">Primary current while playing, rms; 0 A or more.</param>
     /// <param name="R_lim">Limiter; 0 Ω or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
-    [Formula("Joule's law", Symbol = "P_lim")]
+    [Formula("Joule's law: I²·R of the rms current", Symbol = "P_lim")]
     public static Power FailedBypassHeat(ElectricCurrent I, ElectricResistance R_lim)
     {
         Guard.NotNegative(I);

@@ -29,7 +29,7 @@ public static partial class RailFilter
     /// <param name="I">Current of the front end and second stage through it, mean; 0 A or more.</param>
     /// <param name="R">Filter resistor; 0 Ω or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
-    [Formula("Ohm's law", Symbol = "V_f")]
+    [Formula("Ohm's law across the filter resistor", Symbol = "V_f")]
     public static ElectricPotential Drop(ElectricCurrent I, ElectricResistance R)
     {
         Guard.NotNegative(I);

@@ -26,7 +26,7 @@ public static partial class Snubber
     /// <param name="L">Leakage inductance; greater than 0 H.</param>
     /// <param name="C">Capacitance across it, without the snubber; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
-    [Formula("R. Severns, Design of snubbers for power circuits: R near the characteristic impedance", Symbol = "R_s")]
+    [Formula("parallel RLC circuit: its damping ratio is 1/2 at R = √(L/C)", Symbol = "R_s")]
     public static ElectricResistance Resistance(ElectricInductance L, ElectricCapacitance C)
     {
         Guard.Positive(L);
@@ -80,7 +80,7 @@ public static partial class Snubber
     /// <param name="V">The step; 0 V or more.</param>
     /// <param name="f">How often it charges and discharges once; 0 Hz or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    [Formula("R. Severns, Design of snubbers for power circuits: C·V²/2 at each edge, two edges a period", Symbol = "P_s")]
+    [Formula("RC charging: C·V²/2 is burnt at each edge, two edges a period", Symbol = "P_s")]
     public static Power Heat(ElectricCapacitance C_s, ElectricPotential V, Frequency f)
     {
         Guard.Positive(C_s);

@@ -89,7 +89,12 @@ public class SupplyChecks
         var L = 500.nH;
         var C = 1.pF;
         Check.Check(() => Snubber.RingFrequency(L, C), "225.1 MHz", Source.Secondhand("Solutions of a course on circuits, coursehero.com/file/8991042", "500 nH and 1 pF"));
-        ElectricCapacitance three = 3.nF;
+        ElectricInductance line = 500.nH;
+        ElectricCapacitance lineC = 50.pF, C_s = 330.pF, three = 3.nF;
+        Check.Check(() => Snubber.Resistance(line, lineC), "100 Ohm", Source.Secondhand("Microwave communication question 71600, curioustab.com", "500 nH/m and 50 pF/m: the characteristic impedance"));
+        var V = 90.V;
+        var f_s = 115.kHz;
+        Check.Check(() => Snubber.Heat(C_s, V, f_s), "0.3 W", Source.Secondhand("Question 683682, electronics.stackexchange.com", "10 Ω and 330 pF on a switch node"));
         Frequency before = 10.MHz, after = 5.MHz;
         Check.TradeFact(() => Snubber.WhatRings(three, before, after), "1 nF");
         var rows = Reference.Read("snubber.csv");

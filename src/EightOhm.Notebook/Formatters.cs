@@ -4,9 +4,11 @@ using EightOhm.Display.Figures;
 using EightOhm.Display.Formulas;
 using EightOhm.Display.Tables;
 using EightOhm.Noise;
+using EightOhm.Protection;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
 using EightOhm.Record;
+using EightOhm.Supply;
 using EightOhm.Teaching;
 using EightOhm.Working;
 using Microsoft.DotNet.Interactive.Formatting;
@@ -38,6 +40,12 @@ internal static class Formatters
         Tables<NoiseBudget>(NoiseTables.Budget);
         Tables<SheetComparison>(SheetTables.SideBySide);
         Both(typeof(SheetAudit), v => Audit((SheetAudit)v), v => v.ToString()!);
+        Tables<SwingLedger>(SupplyTables.Ledger);
+        Tables<SwingVerdict>(SupplyTables.Verdict);
+        Tables<MainsTable>(SupplyTables.Mains);
+        Tables<InrushPeaks>(SupplyTables.Inrush);
+        Tables<RelayVerdict>(ProtectionTables.Relay);
+        Tables<FaultTable>(ProtectionTables.Faults);
         Tables<Requirement>(r => RecordTables.Compliance([r]));
         Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsWords))
@@ -64,7 +72,7 @@ internal static class Formatters
 
     private static bool IsFacts(Type type) =>
         !type.IsAbstract && !type.IsGenericTypeDefinition && QuantityKinds.Find(type) is null
-        && type.Namespace is "EightOhm.Ratings" or "EightOhm.OutputStage" or "EightOhm.Supply" or "EightOhm.Thermal"
+        && type.Namespace is "EightOhm.Ratings" or "EightOhm.OutputStage" or "EightOhm.Supply" or "EightOhm.Protection" or "EightOhm.Thermal"
         && Facts.Has(type);
 
     // What speaks for itself in words: a sheet, its audit, a budget.

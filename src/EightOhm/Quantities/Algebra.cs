@@ -302,6 +302,12 @@ public static class Algebra
 
         /// <summary>s · A², I²t.</summary>
         public static JouleIntegral operator *(Duration t, SquaredCurrent i2) => new(t.Seconds * i2.Si);
+
+        /// <summary>s / F = R: the resistor that a time constant asks for.</summary>
+        public static ElectricResistance operator /(Duration t, ElectricCapacitance c) => ElectricResistance.FromOhms(t.Seconds / c.Farads);
+
+        /// <summary>s / R = F: the capacitor that a time constant asks for.</summary>
+        public static ElectricCapacitance operator /(Duration t, ElectricResistance r) => ElectricCapacitance.FromFarads(t.Seconds / r.Ohms);
     }
 
     extension(ElectricPotentialChangeRate)

@@ -12,6 +12,8 @@ internal static class Inputs
     private static readonly Dictionary<(Type Type, string Name), Func<Random, object>> ByName = new()
     {
         [(typeof(double), "cos_phi")] = r => r.NextDouble(),
+        [(typeof(double), "a")] = r => 0.05 + (0.95 * r.NextDouble()),
+        [(typeof(double), "B")] = r => 1000 + (4000 * r.NextDouble()),
         [(typeof(double), "L_p")] = r => 60 + (60 * r.NextDouble()),
         [(typeof(double), "L_1")] = r => 80 + (30 * r.NextDouble()),
         [(typeof(ElectricPotential), "V_T")] = r => Decades(r, 0.02, 0.04).V,
@@ -41,6 +43,8 @@ internal static class Inputs
         [typeof(VoltageNoiseDensity)] = r => Decades(r, 0.1, 100).nV_rtHz,
         [typeof(CurrentNoiseDensity)] = r => Decades(r, 0.1, 100).pA_rtHz,
         [typeof(Ratio)] = r => Ratio.FromDecimalFractions(Decades(r, 1e-5, 0.2)),
+        [typeof(ElectricApparentPower)] = r => Decades(r, 1, 5000).VA,
+        [typeof(JouleIntegral)] = r => new JouleIntegral(Decades(r, 1e-4, 1e3)),
         [typeof(Gain)] = r => Decades(r, 0.1, 1000).ratio,
         [typeof(ElectricCharge)] = r => ElectricCharge.FromCoulombs(Decades(r, 1e-9, 1)),
         [typeof(Energy)] = r => Decades(r, 1e-3, 1e3).J,

@@ -1,0 +1,37 @@
+using EightOhm.Protection;
+using EightOhm.Quantities;
+
+namespace EightOhm.Display.Tables;
+
+/// <summary>Protection as tables: the faults, and a relay before a dc current.</summary>
+public static class ProtectionTables
+{
+    /// <summary>Each fault with who acts, how soon and how it is set back; then the faults nobody answers for.</summary>
+    /// <param name="faults">The table of faults.</param>
+    public static Table Faults(FaultTable faults)
+    {
+        ArgumentNullException.ThrowIfNull(faults);
+        return new Table(
+            ["fault", "action", "time", "reset"],
+            [.. faults.Lines.Select(IReadOnlyList<string> (l) => [l.Fault, l.Action, Time(l), l.Reset]),
+                .. faults.Missing.Select(IReadOnlyList<string> (m) => [m, "nobody answers for it yet", "", ""])],
+            [],
+            "Faults and who answers for them");
+    }
+
+    /// <summary>A relay before a dc current.</summary>
+    /// <param name="verdict">The verdict.</param>
+    public static Table Relay(RelayVerdict verdict)
+    {
+        ArgumentNullException.ThrowIfNull(verdict);
+        return new Table(
+            ["dc", "to break", "rated"],
+            [["voltage", Face.Of(verdict.Rail), Face.Of(verdict.RatedVoltage)], ["current", Face.Of(verdict.Current), Face.Of(verdict.RatedCurrent)]],
+            [1, 2],
+            $"Loudspeaker relay: {verdict}");
+    }
+
+    private static string Time(FaultLine line) => line.Time is { } time
+        ? line.Timing.Length > 0 ? $"{Face.Of(time)} ({line.Timing})" : Face.Of(time)
+        : line.Timing;
+}

@@ -1,0 +1,88 @@
+using System.Numerics;
+using EightOhm.Quantities;
+using MathNet.Numerics.RootFinding;
+using UnitsNet;
+
+namespace EightOhm.Protection;
+
+/// <summary>A dc detector and a note that begins: the filter still holds nothing, and the note's first half-wave counts as dc.</summary>
+/// <remarks>A sine that begins at its zero crossing has a mean of its own until the filter has forgotten the beginning: one pole passes up to twice what it passes of
+/// a lasting note, two poles several times as much, because the beginning acts on them as one push, which a second pole spreads but hardly weakens.
+/// By this measure two poles lose their advantage over one. The worst phase of the beginning is taken.</remarks>
+public static class DcDetectorFromRest
+{
+    /// <summary>The greatest output of the filter for a note that begins, over all phases of the beginning.</summary>
+    /// <param name="V_p">Peak of the note; greater than 0 V.</param>
+    /// <param name="f">Its frequency; greater than 0 Hz.</param>
+    /// <param name="tau">Time constant of each pole; greater than 0 s.</param>
+    /// <param name="poles">1, or 2 equal ones.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    public static ElectricPotential Peak(ElectricPotential V_p, Frequency f, Duration tau, int poles)
+    {
+        Guard.Positive(V_p);
+        Guard.Positive(f);
+        Guard.Positive(tau);
+        Guard.Between(poles, 1, 2);
+        return V_p * Share(2 * Math.PI * f.Hertz * tau.Seconds, poles);
+    }
+
+    /// <summary>The least time constant of each pole with which a note that begins does not trip.</summary>
+    /// <param name="V_p">Peak of the note; above the threshold.</param>
+    /// <param name="f">Its frequency; greater than 0 Hz.</param>
+    /// <param name="V_th">Threshold; greater than 0 V.</param>
+    /// <param name="poles">1, or 2 equal ones.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <exception cref="InvalidOperationException">No time constant was found; the message gives the last bracket.</exception>
+    public static Duration LeastTau(ElectricPotential V_p, Frequency f, ElectricPotential V_th, int poles)
+    {
+        Guard.Between(poles, 1, 2);
+        var lasting = poles == 1 ? DcDetector.OnePoleTau(V_p, f, V_th) : DcDetector.TwoPoleTau(V_p, f, V_th);
+        double target = V_th / V_p, from = 2 * Math.PI * f.Hertz * lasting.Seconds;
+
+        // A beginning passes at least what lasts, and at most 2/(ωτ) of the note, whichever the number of poles.
+        double Residue(double logarithm) => Math.Log(Share(Math.Exp(logarithm), poles) / target);
+        double low = Math.Log(from) - 0.01, high = Math.Log(10 / target);
+        if (!Brent.TryFindRoot(Residue, low, high, 1e-10, 200, out var root))
+            throw new InvalidOperationException($"No time constant from {Face.Of(lasting)} upwards lets a note of {Face.Of(V_p)} at {Face.Of(f)} begin without tripping at {Face.Of(V_th)}.");
+        return Duration.FromSeconds(Math.Exp(root) / (2 * Math.PI * f.Hertz));
+    }
+
+    // The filter's answer to e^(jωt) from rest is |H|·|e^(jωt) − transient|; its magnitude is the worst over the phases of the beginning.
+    private static double Share(double wt, int poles)
+    {
+        double At(double angle)
+        {
+            var decay = Math.Exp(-angle / wt);
+            var pole = new Complex(1, wt);
+            var carrier = Complex.FromPolarCoordinates(1, angle);
+            return poles == 1
+                ? Complex.Abs((carrier - decay) / pole)
+                : Complex.Abs((carrier - (decay * (1 + (pole * (angle / wt))))) / (pole * pole));
+        }
+
+        // The greatest lies within the first period or near t = τ, with one ripple a period: a scan, then a golden section around its best.
+        var lasting = Math.Pow(1 + (wt * wt), -poles / 2.0);
+        double best = 0, at = 0;
+        var end = (4 * Math.PI) + (2 * wt);
+        var step = Math.Min(0.1, wt / 20);
+        for (var angle = step; angle <= end; angle += step)
+        {
+            Work.Checkpoint();
+            var value = At(angle);
+            if (value > best)
+                (best, at) = (value, angle);
+        }
+
+        double a = at - step, b = at + step, golden = (Math.Sqrt(5) - 1) / 2;
+        for (var i = 0; i < 40; i++)
+        {
+            double c = b - (golden * (b - a)), d = a + (golden * (b - a));
+            if (At(c) > At(d))
+                b = d;
+            else
+                a = c;
+        }
+
+        return Math.Max(Math.Max(best, At((a + b) / 2)), lasting);
+    }
+}

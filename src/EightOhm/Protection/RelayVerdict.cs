@@ -1,0 +1,50 @@
+using EightOhm.Quantities;
+using UnitsNet;
+
+namespace EightOhm.Protection;
+
+/// <summary>Whether a loudspeaker relay can break the dc of a stuck output.</summary>
+/// <remarks>
+/// An alternating current goes out at its zero; a direct one keeps an arc burning between the contacts when voltage and current suffice. Many relays sold for 250 V ac
+/// are rated for 30 V dc (common practice, no source), and their maker's curve allows less current at more voltage. A relay that cannot break opens, arcs
+/// and may weld: the loudspeaker burns behind an open contact. Cures: contacts in series, the moving contact tied to ground so that the arc ends there, a relay with a
+/// dc curve above this point, or a crowbar with fuses.
+/// </remarks>
+public sealed record RelayVerdict
+{
+    private RelayVerdict(ElectricPotential rail, ElectricCurrent current, ElectricPotential ratedVoltage, ElectricCurrent ratedCurrent) =>
+        (Rail, Current, RatedVoltage, RatedCurrent) = (rail, current, ratedVoltage, ratedCurrent);
+
+    /// <summary>The voltage to break: the rail.</summary>
+    public ElectricPotential Rail { get; }
+
+    /// <summary>The current to break.</summary>
+    public ElectricCurrent Current { get; }
+
+    /// <summary>The relay's dc voltage rating.</summary>
+    public ElectricPotential RatedVoltage { get; }
+
+    /// <summary>The relay's dc breaking current at that voltage.</summary>
+    public ElectricCurrent RatedCurrent { get; }
+
+    /// <summary>Whether both voltage and current are within the rating.</summary>
+    public bool Breaks => Rail <= RatedVoltage && Current <= RatedCurrent;
+
+    /// <summary>Judges a relay.</summary>
+    /// <param name="rail">The rail at high mains; greater than 0 V.</param>
+    /// <param name="R_vc">The voice coil's dc resistance; greater than 0 Ω.</param>
+    /// <param name="ratedVoltage">The dc voltage up to which the relay breaks, from its datasheet's dc curve (not its ac rating); greater than 0 V.</param>
+    /// <param name="ratedCurrent">The dc current that it breaks at that voltage; greater than 0 A.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    public static RelayVerdict Judge(ElectricPotential rail, ElectricResistance R_vc, ElectricPotential ratedVoltage, ElectricCurrent ratedCurrent) =>
+        new(Guard.Positive(rail), LoudspeakerFault.Current(rail, R_vc), Guard.Positive(ratedVoltage), Guard.Positive(ratedCurrent));
+
+    /// <summary>The verdict in words.</summary>
+    public override string ToString() => (Rail > RatedVoltage, Current > RatedCurrent) switch
+    {
+        (false, false) => $"breaks: {Face.Of(Current)} at {Face.Of(Rail)} is within {Face.Of(RatedCurrent)} at {Face.Of(RatedVoltage)} dc",
+        (true, false) => $"may not break: {Face.Of(Rail)} is above the {Face.Of(RatedVoltage)} dc of its rating, so the arc of {Face.Of(Current)} may burn on",
+        (false, true) => $"may not break: {Face.Of(Current)} is above the {Face.Of(RatedCurrent)} dc of its rating",
+        _ => $"does not break by its rating: {Face.Of(Current)} at {Face.Of(Rail)}, rated {Face.Of(RatedCurrent)} at {Face.Of(RatedVoltage)} dc",
+    };
+}

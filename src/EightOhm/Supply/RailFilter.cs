@@ -1,0 +1,53 @@
+using EightOhm.Quantities;
+using EightOhm.Working;
+using UnitsNet;
+using static EightOhm.Quantities.Constants;
+using static EightOhm.Quantities.Maths;
+
+namespace EightOhm.Supply;
+
+/// <summary>A resistor and a capacitor between a rail and the front end that it feeds.</summary>
+public static partial class RailFilter
+{
+    /// <summary>By how much it weakens a frequency: √(1 + (2·π·f·R·C)²), a ratio above 1 with its decibels.</summary>
+    /// <param name="f">Frequency, twice the mains for ripple; 0 Hz or more.</param>
+    /// <param name="R">Filter resistor; greater than 0 Ω.</param>
+    /// <param name="C">Filter capacitor, its ESR left out; greater than 0 F.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("J. Fiore, Op Amps and Linear Integrated Circuits, ch. 1: first-order low pass", Symbol = "R_f")]
+    public static Gain Rejection(Frequency f, ElectricResistance R, ElectricCapacitance C)
+    {
+        Guard.NotNegative(f);
+        Guard.Positive(R);
+        Guard.Positive(C);
+        var f_c = 1 / (2 * pi * (R * C));
+        var u = f / f_c;
+        return Gain.FromRatio(Sqrt(1 + u * u));
+    }
+
+    /// <summary>What it costs of the swing: I·R.</summary>
+    /// <param name="I">Current of the front end and second stage through it, mean; 0 A or more.</param>
+    /// <param name="R">Filter resistor; 0 Ω or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
+    [Formula("Ohm's law across the filter resistor", Symbol = "V_f")]
+    public static ElectricPotential Drop(ElectricCurrent I, ElectricResistance R)
+    {
+        Guard.NotNegative(I);
+        Guard.NotNegative(R);
+        return I * R;
+    }
+
+    /// <summary>The mean voltage behind it into a load that is a resistor: V·R_x/(R + R_x).</summary>
+    /// <param name="V">Mean voltage before it; 0 V or more.</param>
+    /// <param name="R">Filter resistor; 0 Ω or more.</param>
+    /// <param name="R_x">What it feeds, as a resistor; greater than 0 Ω.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("R. L. Boylestad & L. Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 15", Symbol = "V_x")]
+    public static ElectricPotential MeanBehind(ElectricPotential V, ElectricResistance R, ElectricResistance R_x)
+    {
+        Guard.NotNegative(V);
+        Guard.NotNegative(R);
+        Guard.Positive(R_x);
+        return V * (R_x / (R + R_x));
+    }
+}

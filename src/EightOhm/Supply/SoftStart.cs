@@ -1,0 +1,134 @@
+using EightOhm.Quantities;
+using UnitsNet;
+
+namespace EightOhm.Supply;
+
+/// <summary>Switch-on followed in time: empty dual reservoirs charge through limiter, transformer and bridge, then the limiter is bypassed.</summary>
+/// <remarks>
+/// A sine behind resistances; each half-cycle both half windings charge, one a rail (a bridge on a centre-tapped winding), so the primary carries
+/// 2·I_s/N_r. Diodes drop a constant voltage. Leakage inductance is left out, which makes the peaks a little high, and so is the core, whose bound is
+/// <see cref="Inrush.CoreBound"/>. Marched in steps of 1/4000 of a mains period by the midpoint rule.
+/// The mains side of an amplifier kills: local codes and licensed practice come first.
+/// </remarks>
+public sealed record SoftStart
+{
+    private const int StepsPerPeriod = 4000;
+    private const double ZeroCelsius = 273.15;
+
+    private SoftStart(SwitchOn on, March march)
+    {
+        (double vs, double share) = (Math.Sqrt(2) * on.HalfWinding.Volts, 0.9);
+        FinalRail = ElectricPotential.FromVolts(vs - on.Diode.Volts);
+        Peak = ElectricCurrent.FromAmperes(march.Peak);
+        TimeTo90Percent = march.Reached >= 0
+            ? Duration.FromSeconds(march.Reached)
+            : throw new InvalidOperationException($"The rails did not reach {share * 100:0} % of {Face.Of(FinalRail)} before the bypass at {Face.Of(on.Bypass)}: they stood at {Face.Of(ElectricPotential.FromVolts(march.AtBypass))}. Bypass later, take a smaller limiter, or keep the load off until then.");
+        LimiterEnergy = Energy.FromJoules(march.Heat);
+        LimiterAtBypass = ElectricResistance.FromOhms(march.Limiter);
+        RailAtBypass = ElectricPotential.FromVolts(march.AtBypass);
+        BypassPeak = ElectricCurrent.FromAmperes(march.SecondPeak);
+        Stored = Discharge.StoredEnergy(on.Reservoir, FinalRail) * 2;
+        LimiterEnergyByStep = Stored * (on.Limiter.Cold / (on.Limiter.Cold + on.Primary.Ohms + Inrush.ReflectedHalves(on.HalfResistance, on.Turns).Ohms));
+        Pulse = new JouleIntegral(march.SquareTime);
+    }
+
+    /// <summary>The rail that the reservoirs would reach without load.</summary>
+    public ElectricPotential FinalRail { get; }
+
+    /// <summary>The greatest primary current before the bypass, peak.</summary>
+    public ElectricCurrent Peak { get; }
+
+    /// <summary>When the rails first reach 90 % of <see cref="FinalRail"/>.</summary>
+    public Duration TimeTo90Percent { get; }
+
+    /// <summary>The heat in the limiter until the bypass.</summary>
+    public Energy LimiterEnergy { get; }
+
+    /// <summary>What the trade's estimate says instead: the energy stored in both reservoirs at the end, times the limiter's share of all resistance. It is for a step of
+    /// voltage; a sine rises with the capacitors and wastes less.</summary>
+    public Energy LimiterEnergyByStep { get; }
+
+    /// <summary>The energy stored in both reservoirs at <see cref="FinalRail"/>.</summary>
+    public Energy Stored { get; }
+
+    /// <summary>The limiter's resistance when the bypass closes: less than at the start for a thermistor.</summary>
+    public ElectricResistance LimiterAtBypass { get; }
+
+    /// <summary>The rails when the bypass closes.</summary>
+    public ElectricPotential RailAtBypass { get; }
+
+    /// <summary>The second surge: the greatest primary current in the five mains periods after the bypass, peak.</summary>
+    public ElectricCurrent BypassPeak { get; }
+
+    /// <summary>I²t of the primary until the bypass: what the fuse sees.</summary>
+    public JouleIntegral Pulse { get; }
+
+    /// <summary>Follows a switch-on.</summary>
+    /// <param name="on">What is switched on.</param>
+    /// <exception cref="InvalidOperationException">The rails do not reach 90 % before the bypass; the message says how far they came.</exception>
+    public static SoftStart Of(SwitchOn on)
+    {
+        ArgumentNullException.ThrowIfNull(on);
+        return new SoftStart(on, Run(on));
+    }
+
+    private static March Run(SwitchOn on)
+    {
+        double f = on.Mains.Hertz, step = 1 / (StepsPerPeriod * f), turns = on.Turns, c = on.Reservoir.Farads, idle = on.Idle.Amperes;
+        double crest = Math.Sqrt(2) * on.HalfWinding.Volts, drop = on.Diode.Volts, goal = 0.9 * (crest - drop), begin = on.Closes.Radians;
+        double Resistance(double limiter) => on.HalfResistance.Ohms + (2 * (on.Primary.Ohms + limiter) / (turns * turns));
+        double Charging(double t, double rail, double r) => Math.Max((crest * Math.Abs(Math.Sin((2 * Math.PI * f * t) + begin)) - drop - rail) / r, 0);
+
+        double v = 0, kelvin = ZeroCelsius + 25, ambient = kelvin, limiter = on.Limiter.Cold;
+        var march = new March { Reached = -1 };
+        var before = (long)Math.Ceiling(on.Bypass.Seconds / step);
+        for (long k = 0; k < before + (5L * StepsPerPeriod); k++)
+        {
+            if ((k & 1023) == 0)
+                Work.Checkpoint();
+            var through = k >= before;
+            if (k == before)
+                (march.AtBypass, march.Limiter) = (v, limiter);
+            double t = k * step, r = Resistance(through ? 0 : limiter);
+            double Slope(double at, double rail) => (Charging(at, rail, r) - (rail > 0 ? idle : 0)) / c;
+            var primary = 2 * Charging(t, v, r) / turns;
+            if (through)
+                march.SecondPeak = Math.Max(march.SecondPeak, primary);
+            else
+                march.Peak = Math.Max(march.Peak, primary);
+            var half = v + (step / 2 * Slope(t, v));
+            var middle = 2 * Charging(t + (step / 2), half, r) / turns;
+            v = Math.Max(v + (step * Slope(t + (step / 2), half)), 0);
+            if (through)
+                continue;
+            var heat = middle * middle * limiter * step;
+            march.Heat += heat;
+            march.SquareTime += middle * middle * step;
+            if (march.Reached < 0 && v >= goal)
+                march.Reached = t + step;
+            if (!on.Limiter.Warms)
+                continue;
+            kelvin += (heat - (on.Limiter.LossPerKelvin * (kelvin - ambient) * step)) / on.Limiter.HeatCapacity;
+            limiter = on.Limiter.Cold * Math.Exp(on.Limiter.B * ((1 / kelvin) - (1 / ambient)));
+        }
+
+        return march;
+    }
+
+    private sealed class March
+    {
+        public double Peak { get; set; }
+
+        public double SecondPeak { get; set; }
+
+        public double Reached { get; set; }
+
+        public double Heat { get; set; }
+
+        public double SquareTime { get; set; }
+
+        public double AtBypass { get; set; }
+
+        public double Limiter { get; set; }
+    }
+}

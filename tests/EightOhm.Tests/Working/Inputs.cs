@@ -12,6 +12,8 @@ internal static class Inputs
     private static readonly Dictionary<(Type Type, string Name), Func<Random, object>> ByName = new()
     {
         [(typeof(double), "cos_phi")] = r => r.NextDouble(),
+        [(typeof(double), "k_th")] = r => r.NextDouble(),
+        [(typeof(double), "k_SB")] = r => r.NextDouble(),
         [(typeof(double), "L_p")] = r => 60 + (60 * r.NextDouble()),
         [(typeof(double), "L_1")] = r => 80 + (30 * r.NextDouble()),
         [(typeof(ElectricPotential), "V_T")] = r => Decades(r, 0.02, 0.04).V,
@@ -37,6 +39,7 @@ internal static class Inputs
         [typeof(Duration)] = r => Decades(r, 1e-6, 10).s,
         [typeof(Temperature)] = r => (-40 + (120 * r.NextDouble())).degC,
         [typeof(TemperatureDelta)] = r => Decades(r, 0.1, 100).K,
+        [typeof(VoltageDrift)] = r => (-1 - (3 * r.NextDouble())).mV_per_K,
         [typeof(HeatResistance)] = r => Decades(r, 0.01, 10).K_per_W,
         [typeof(VoltageNoiseDensity)] = r => Decades(r, 0.1, 100).nV_rtHz,
         [typeof(CurrentNoiseDensity)] = r => Decades(r, 0.1, 100).pA_rtHz,

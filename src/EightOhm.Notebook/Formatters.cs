@@ -4,6 +4,9 @@ using EightOhm.Display.Figures;
 using EightOhm.Display.Formulas;
 using EightOhm.Display.Tables;
 using EightOhm.Noise;
+using EightOhm.OutputStage;
+using EightOhm.Parts;
+using EightOhm.Protection;
 using EightOhm.Quantities;
 using EightOhm.Record;
 using EightOhm.Teaching;
@@ -35,6 +38,13 @@ internal static class Formatters
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
         Tables<NoiseBudget>(NoiseTables.Budget);
+        Tables<PowerTransistorCard>(SafeAreaTables.WithWords);
+        Tables<DeratedArea>(SafeAreaTables.WithWords);
+        Tables<LoadEllipse>(SafeAreaTables.WithWords);
+        Tables<SafeAreaUse>(SafeAreaTables.WithWords);
+        Tables<PairCount>(SafeAreaTables.Pairs);
+        Tables<VoltageCurrentLimiter>(SafeAreaTables.WithWords);
+        Tables<LimiterVerdict>(SafeAreaTables.Verdict);
         Tables<Requirement>(r => RecordTables.Compliance([r]));
         Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsWords))
@@ -67,7 +77,7 @@ internal static class Formatters
     // What speaks for itself in words: a sheet, its audit, a budget.
     private static bool IsWords(Type type) =>
         type is { IsClass: true, IsAbstract: false } && !typeof(Delegate).IsAssignableFrom(type) && !typeof(Attribute).IsAssignableFrom(type)
-        && type != typeof(NoiseBudget) && type.Namespace is "EightOhm.Ratings" or "EightOhm.Noise" && !IsFacts(type)
+        && type != typeof(NoiseBudget) && type.Namespace is "EightOhm.Ratings" or "EightOhm.Noise" or "EightOhm.OutputStage" or "EightOhm.Parts" or "EightOhm.Protection" && !IsFacts(type)
         && type.GetMethod(nameof(ToString), Type.EmptyTypes)!.DeclaringType == type;
 
     // A quantity outside the house's table: UnitsNet's own words, in the invariant culture.

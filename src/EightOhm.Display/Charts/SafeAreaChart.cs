@@ -8,9 +8,10 @@ namespace EightOhm.Display.Figures;
 /// <summary>Charts of the trade, one file each.</summary>
 public static partial class Charts
 {
-    private const double LeastVoltage = 1;
+    private const double LeastVoltage = 2;
     private const double LeastCurrent = 0.1;
     private const int LocusStyle = 5;
+    private const int MarkAt = 12;
 
     /// <summary>The safe area of one transistor: its derated lines for dc and for a pulse, the half-waves of loads, and the band of a limiter's locus between a cold and a hot sense junction.</summary>
     /// <remarks>All of one transistor, over its own collector-emitter voltage, both axes logarithmic. A load is safe while its curve is below a line, a limiter while it is between loads and line.</remarks>
@@ -30,6 +31,7 @@ public static partial class Charts
         if (pulse is { } t)
             lines.Add(Area(area.For(T_C, t), Face.Of(t)) with { Style = 1 });
         lines.AddRange(loads.Select((load, i) => Load(load) with { Style = 2 + (i % 3) }));
+        var marks = new List<Mark>();
         if (limiter is not null)
         {
             // The band is its two edges: what lies between them is where the locus wanders as the sense junction warms.
@@ -37,6 +39,8 @@ public static partial class Charts
             lines.Add(Locus(area, limiter, cold) with { Style = LocusStyle });
             if (hot > cold)
                 lines.Add(Locus(area, limiter, hot) with { Style = LocusStyle });
+            // Both edges wear one style: their names stand at them.
+            marks.AddRange(lines.Where(l => l.Style == LocusStyle).Zip([cold, hot], (line, T) => new Mark(line.X[MarkAt], line.Y[MarkAt], Face.Of(T))));
         }
 
         return Figure.Line(
@@ -46,6 +50,7 @@ public static partial class Charts
             [.. lines]) with
         {
             Subtitle = loads.Count > 0 ? $"{Face.Of(loads[0].Rail)} rail, {Face.Of(loads[0].PeakVoltage)} peak, {loads[0].Pairs} {(loads[0].Pairs == 1 ? "pair" : "pairs")}" : null,
+            Marks = marks,
             Note = area.Card.Invented ? "The transistor is invented." : null,
         };
     }
@@ -66,14 +71,14 @@ public static partial class Charts
     {
         var ratio = area.Card.MostVoltage.Volts / LeastVoltage;
         double[] v = [.. Enumerable.Range(0, 161).Select(k => LeastVoltage * Math.Pow(ratio, k / 160.0))];
-        return Visible($"limiter, {Face.Of(T)}", v, v.Select(x => limiter.CurrentAtTransistor(ElectricPotential.FromVolts(x), T).Amperes));
+        return Visible($"limiter, {Face.Of(T)}", v, v.Select(x => limiter.CurrentAtTransistor(ElectricPotential.FromVolts(x), T).Amperes), MarkAt);
     }
 
     // A logarithmic chart has no zero: the ends of a half-wave and of a locus run down to the frame's edge and stop there.
-    private static LineSeries Visible(string name, IEnumerable<double> v, IEnumerable<double> i)
+    private static LineSeries Visible(string name, IEnumerable<double> v, IEnumerable<double> i, int least = 0)
     {
         var seen = v.Zip(i).Where(p => p.First >= LeastVoltage && p.Second >= LeastCurrent / 2).ToArray();
-        return seen.Length > 0
+        return seen.Length > least
             ? new(name, seen.Select(p => p.First), seen.Select(p => p.Second))
             : throw new RefusedValueException(name, $"{name} must come above {LeastVoltage} V and {LeastCurrent} A somewhere to be seen on this chart.");
     }

@@ -79,7 +79,8 @@ public sealed class DeratedArea
         if (v > _most)
             return SafeAreaBound.Voltage;
         var (top, heat, broken) = Bounds(Math.Log(v));
-        return top <= Math.Min(heat, broken) ? SafeAreaBound.Current : heat <= broken ? SafeAreaBound.Heat : SafeAreaBound.SecondBreakdown;
+        // At a corner of two the first named is named, whatever the last bit says.
+        return top <= Math.Min(heat, broken) + 1e-12 ? SafeAreaBound.Current : heat <= broken + 1e-12 ? SafeAreaBound.Heat : SafeAreaBound.SecondBreakdown;
     }
 
     /// <summary>The line as a chart draws it: voltages in volts, in equal ratios from a least voltage to V_CEO, and the currents allowed in amperes.</summary>

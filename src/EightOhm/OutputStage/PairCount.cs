@@ -14,6 +14,7 @@ namespace EightOhm.OutputStage;
 /// <param name="HeatOfOne">Average heat of one transistor with the deciding number of pairs, at the worst level.</param>
 /// <param name="HeatAllowed">What the case temperature allows one transistor.</param>
 /// <param name="CurrentOfOne">Peak current of one transistor with the deciding number of pairs.</param>
+/// <param name="CurrentAllowed">Peak current that one transistor may carry.</param>
 /// <param name="Area">Use of the safe area with the deciding number of pairs.</param>
 /// <param name="OnePairFewer">Use of the safe area with one pair fewer; null where one pair is enough or so few do not even fit under the rail.</param>
 public sealed record PairCount(
@@ -23,6 +24,7 @@ public sealed record PairCount(
     [property: Symbol("P_one")] Power HeatOfOne,
     [property: Symbol("P_D")] Power HeatAllowed,
     [property: Symbol("I_p")] ElectricCurrent CurrentOfOne,
+    ElectricCurrent CurrentAllowed,
     SafeAreaUse Area,
     SafeAreaUse? OnePairFewer)
 {
@@ -60,7 +62,7 @@ public sealed record PairCount(
         var byArea = Fewest("safe area", n => Use(n) is { Inside: true });
         var byCurrent = Fewest("peak current", n => load.PeakCurrent / n <= each);
         var pairs = Math.Max(byHeat, Math.Max(byArea, byCurrent));
-        return new(byHeat, byArea, byCurrent, heat / (2 * pairs), allowed, load.PeakCurrent / pairs, Use(pairs)!, pairs > 1 ? Use(pairs - 1) : null);
+        return new(byHeat, byArea, byCurrent, heat / (2 * pairs), allowed, load.PeakCurrent / pairs, each, Use(pairs)!, pairs > 1 ? Use(pairs - 1) : null);
 
         // Null where the drop of so few emitter resistors does not fit under the rail, or the average heat alone is too much to start from.
         SafeAreaUse? Use(int n)

@@ -5,6 +5,8 @@ using UnitsNet;
 namespace EightOhm.OutputStage;
 
 /// <summary>How much of its safe area a transistor uses at the worst point of all half-waves up to full level.</summary>
+/// <remarks>Lower levels are searched and not assumed away. On one rail they fill the inside of the full half-wave and are never worse (into a resistor the worst
+/// point is passed at many levels, and full level is named); but a supply's rail rises at a lower level, so ask again with that rail and that peak.</remarks>
 /// <param name="Use">Current over the current allowed at that voltage: at most 1 is inside.</param>
 /// <param name="Voltage">Collector to emitter there.</param>
 /// <param name="Current">The transistor's current there.</param>

@@ -4,6 +4,8 @@ using EightOhm.Display.Figures;
 using EightOhm.Display.Formulas;
 using EightOhm.Display.Tables;
 using EightOhm.Noise;
+using EightOhm.OutputStage;
+using EightOhm.Parts;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
@@ -34,6 +36,9 @@ internal static class Formatters
         Both(typeof(Figure), v => FigureHtml.Render((Figure)v), v => ((Figure)v).AltText);
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsFacts))
             Both(type, v => Facts.Of(v).ToHtml(), v => Facts.Of(v).ToString());
+        // What a type has of its own, below, comes after and wins.
+        foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsWords))
+            Both(type, Words, v => v.ToString()!);
         Tables<DesignRecord>(r => RecordTables.Entries(r.Entries, r.Name));
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
@@ -46,10 +51,15 @@ internal static class Formatters
         Tables<InrushPeaks>(SupplyTables.Inrush);
         Tables<RelayVerdict>(ProtectionTables.Relay);
         Tables<FaultTable>(ProtectionTables.Faults);
+        Tables<PowerTransistorCard>(SafeAreaTables.WithWords);
+        Tables<DeratedArea>(SafeAreaTables.WithWords);
+        Tables<LoadEllipse>(SafeAreaTables.WithWords);
+        Tables<SafeAreaUse>(SafeAreaTables.WithWords);
+        Tables<PairCount>(SafeAreaTables.Pairs);
+        Tables<VoltageCurrentLimiter>(SafeAreaTables.WithWords);
+        Tables<LimiterVerdict>(SafeAreaTables.Verdict);
         Tables<Requirement>(r => RecordTables.Compliance([r]));
         Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);
-        foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsWords))
-            Both(type, Words, v => v.ToString()!);
         Lists.Register();
     }
 
@@ -70,16 +80,18 @@ internal static class Formatters
         Formatter.SetPreferredMimeTypesFor(type, latex is null ? [Html, Plain] : [Html, Tex, Plain]);
     }
 
-    private static bool IsFacts(Type type) =>
-        !type.IsAbstract && !type.IsGenericTypeDefinition && QuantityKinds.Find(type) is null
-        && type.Namespace is "EightOhm.Ratings" or "EightOhm.OutputStage" or "EightOhm.Supply" or "EightOhm.Protection" or "EightOhm.Thermal"
-        && Facts.Has(type);
+    private static readonly string[] Subjects = ["Ratings", "Noise", "Feedback", "Loads", "Supply", "OutputStage", "Thermal", "Protection", "Parts"];
 
-    // What speaks for itself in words: a sheet, its audit, a budget.
+    private static bool IsFacts(Type type) =>
+        !type.IsAbstract && !type.IsGenericTypeDefinition && QuantityKinds.Find(type) is null && IsOfASubject(type) && Facts.Has(type);
+
+    // What speaks for itself in words: a sheet, a budget, a verdict.
     private static bool IsWords(Type type) =>
         type is { IsClass: true, IsAbstract: false } && !typeof(Delegate).IsAssignableFrom(type) && !typeof(Attribute).IsAssignableFrom(type)
-        && type != typeof(NoiseBudget) && type != typeof(SheetComparison) && type != typeof(SheetAudit) && type.Namespace is "EightOhm.Ratings" or "EightOhm.Noise" && !IsFacts(type)
+        && IsOfASubject(type) && !IsFacts(type)
         && type.GetMethod(nameof(ToString), Type.EmptyTypes)!.DeclaringType == type;
+
+    private static bool IsOfASubject(Type type) => type.Namespace is { } space && Subjects.Any(s => space == $"EightOhm.{s}");
 
     private static string Words(object value) => $"<pre class=\"eo-words\" style=\"white-space:pre-wrap\">{WebUtility.HtmlEncode(value.ToString())}</pre>";
 

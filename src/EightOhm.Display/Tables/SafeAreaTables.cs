@@ -1,0 +1,43 @@
+using EightOhm.OutputStage;
+using EightOhm.Protection;
+using EightOhm.Quantities;
+
+namespace EightOhm.Display.Tables;
+
+/// <summary>Cards, safe areas, pairs and limiters as tables whose caption is the verdict in words.</summary>
+public static class SafeAreaTables
+{
+    /// <summary>A value's figures under its own words: a card says there that it is invented, a use whether it is inside.</summary>
+    /// <param name="value">A value of ours with words of its own.</param>
+    public static Table WithWords(object value)
+    {
+        ArgumentNullException.ThrowIfNull(value);
+        return Facts.Of(value) with { Caption = value.ToString()! };
+    }
+
+    /// <summary>The number of pairs by each criterion, and what is left of it with the number decided on.</summary>
+    /// <param name="pairs">The decision.</param>
+    public static Table Pairs(PairCount pairs)
+    {
+        ArgumentNullException.ThrowIfNull(pairs);
+        List<IReadOnlyList<string>> rows =
+        [
+            ["average heat", Face.Of(pairs.ByHeat), Face.Of(pairs.HeatOfOne, 3), Face.Of(pairs.HeatAllowed, 3)],
+            ["safe area", Face.Of(pairs.BySafeArea), Face.Of(pairs.Area.Current, 3), $"{Face.Of(pairs.Area.Allowed, 3)} at {Face.Of(pairs.Area.Voltage, 3)}"],
+            ["peak current", Face.Of(pairs.ByCurrent), Face.Of(pairs.CurrentOfOne, 3), Face.Of(pairs.CurrentAllowed, 3)],
+        ];
+        return new Table(["by", "pairs needed", $"one transistor of {pairs.Pairs} {(pairs.Pairs == 1 ? "pair" : "pairs")}", "allowed"], rows, [1, 2, 3], $"{pairs.Pairs} {(pairs.Pairs == 1 ? "pair" : "pairs")}; what decides is {pairs.Decides}");
+    }
+
+    /// <summary>A limiter against the safe area and each load.</summary>
+    /// <param name="verdict">The verdict.</param>
+    public static Table Verdict(LimiterVerdict verdict)
+    {
+        ArgumentNullException.ThrowIfNull(verdict);
+        return new Table(
+            ["against", "margin", "at V_CE", "limiter", "area or load", "sense junction", "verdict"],
+            [.. verdict.Loads.Prepend(verdict.Area).Select(IReadOnlyList<string> (m) => [m.To, Face.Of(m.Margin, 3), Face.Of(m.Voltage, 3), Face.Of(m.Locus, 3), Face.Of(m.Other, 3), Face.Of(m.Sense), m.Passes ? "passes" : "does not pass"])],
+            [1, 2, 3, 4, 5],
+            verdict.Says);
+    }
+}

@@ -1,0 +1,28 @@
+using EightOhm.Quantities;
+using EightOhm.Working;
+using UnitsNet;
+
+namespace EightOhm.Protection;
+
+/// <summary>How close a limiter's locus comes to one thing: the safe area that it must stay below, or a load that it must stay above.</summary>
+/// <param name="To">The safe area, or the load in words.</param>
+/// <param name="Margin">Area over locus, or locus over load: at least 1 passes.</param>
+/// <param name="Voltage">Collector to emitter where it is tightest.</param>
+/// <param name="Locus">The limiter's current there, of one transistor.</param>
+/// <param name="Other">The current that the area allows, or that the load needs, there.</param>
+/// <param name="Sense">The sense junction's temperature at which it is tightest.</param>
+public sealed record LimiterMargin(
+    string To,
+    [property: Symbol("m")] double Margin,
+    [property: Symbol("V_CE")] ElectricPotential Voltage,
+    [property: Symbol("I_lim")] ElectricCurrent Locus,
+    ElectricCurrent Other,
+    [property: Symbol("T")] Temperature Sense)
+{
+    /// <summary>Whether it passes.</summary>
+    public bool Passes => Margin >= 1;
+
+    /// <inheritdoc/>
+    public override string ToString() =>
+        $"{To}: {(Passes ? "passes" : "does not pass")}, {Face.Of(Margin, 3)} at {Face.Of(Voltage, 3)} ({Face.Of(Locus, 3)} against {Face.Of(Other, 3)}, sense junction at {Face.Of(Sense)})";
+}

@@ -1,0 +1,44 @@
+using EightOhm.Quantities;
+using EightOhm.Working;
+using UnitsNet;
+
+namespace EightOhm.Protection;
+
+/// <summary>Whether a limiter threads between silicon and loads: below the safe area when its sense junction is coldest, above every load when it is hottest.</summary>
+/// <param name="Area">Against the safe area.</param>
+/// <param name="Loads">Against each load.</param>
+public sealed record LimiterVerdict(LimiterMargin Area, IReadOnlyList<LimiterMargin> Loads)
+{
+    /// <summary>Whether all pass.</summary>
+    public bool Passes => Tightest.Passes;
+
+    /// <summary>The tightest of all.</summary>
+    public LimiterMargin Tightest => Loads.Append(Area).MinBy(m => m.Margin)!;
+
+    /// <summary>The tightest margin; below 1 it does not pass.</summary>
+    [Symbol("m")]
+    public double TightestMargin => Tightest.Margin;
+
+    /// <summary>Collector to emitter where it is tightest.</summary>
+    [Symbol("V_CE")]
+    public ElectricPotential Where => Tightest.Voltage;
+
+    /// <summary>The verdict in words.</summary>
+    public string Says
+    {
+        get
+        {
+            var failed = Loads.Prepend(Area).Where(m => !m.Passes).ToList();
+            return failed.Count == 0
+                ? $"Passes: the tightest is {Tightest}."
+                : $"Does not pass: {string.Join("; ", failed.Select(Why))}.";
+        }
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => Says;
+
+    private string Why(LimiterMargin m) => ReferenceEquals(m, Area)
+        ? $"the limiter lets the transistor out of its safe area at {Face.Of(m.Voltage, 3)}, where it allows {Face.Of(m.Locus, 3)} and the area {Face.Of(m.Other, 3)} (margin {Face.Of(m.Margin, 3)}, sense junction at {Face.Of(m.Sense)})"
+        : $"the limiter cuts into {m.To} at {Face.Of(m.Voltage, 3)}, where the load needs {Face.Of(m.Other, 3)} of each transistor and gets {Face.Of(m.Locus, 3)} (margin {Face.Of(m.Margin, 3)}, sense junction at {Face.Of(m.Sense)})";
+}

@@ -102,6 +102,35 @@ public sealed class DualRailSupply
         return PhaseScan.Lowest(Mains, load, phases, l => SteadyState(l, l).AtOwnPeak);
     }
 
+    /// <summary>A burst after long idle.</summary>
+    /// <param name="idle">What each rail gives away at idle.</param>
+    /// <param name="peak">Peak of the burst's half-waves on each rail, all channels together; greater than 0 A.</param>
+    /// <param name="length">How long it lasts, at least half a cycle; such as 20.ms.</param>
+    /// <param name="signal">Frequency of the burst; such as 1.kHz.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the burst empties the reservoir.</exception>
+    /// <exception cref="InvalidOperationException">No steady state was found at idle, or the rail does not recover.</exception>
+    public SupplyBurst Burst(ElectricCurrent idle, ElectricCurrent peak, Duration length, Frequency signal) => new(Idling(idle), peak, signal, length);
+
+    /// <summary>The largest unclipped burst after long idle.</summary>
+    /// <param name="idle">What each rail gives away at idle.</param>
+    /// <param name="load">The load of one channel, resistive; greater than 0 Ω.</param>
+    /// <param name="length">How long it lasts, at least half a cycle; such as 20.ms.</param>
+    /// <param name="losses">What must stay between rail and output at the peak: the swing ledger's losses; 0 V or more.</param>
+    /// <param name="channels">How many channels play the burst at once; 1 or more.</param>
+    /// <param name="signal">Frequency of the burst; such as 1.kHz.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <exception cref="InvalidOperationException">No such burst was found.</exception>
+    public BurstPower LargestBurst(ElectricCurrent idle, ElectricResistance load, Duration length, ElectricPotential losses, int channels, Frequency signal) =>
+        new(Idling(idle), load, length, losses, channels, signal);
+
+    private RailNetwork Idling(ElectricCurrent idle)
+    {
+        var at = LoadCurrent.Constant(Guard.NotNegative(idle, nameof(idle)));
+        var network = Network(at, at, null);
+        SupplySolver.RefuseOverload(network, idle.Amperes, network.Own + network.Shared);
+        return network;
+    }
+
     internal RailNetwork Network(LoadCurrent positive, LoadCurrent negative, LoadCurrent? playing) => new()
     {
         Rails = 2,

@@ -50,7 +50,7 @@ public record RailFigures
     [Symbol("I_C")]
     public ElectricCurrent CapacitorRipple { get; internal init; }
 
-    internal RailSolution Solution { get; init; } = null!;
+    internal IRailSolution Solution { get; init; } = null!;
 
     /// <summary>The rail's waveform over one cycle of the mains, or over the period that signal and mains share when that is longer.</summary>
     /// <param name="points">How many points; 2 or more.</param>

@@ -1,7 +1,7 @@
 namespace EightOhm.Supply;
 
 /// <summary>Means, extremes and charging time of a march, taken from the exact pieces.</summary>
-internal sealed class RailMeasure(RailNetwork network) : ISegmentVisitor
+internal class RailMeasure(RailNetwork network) : ISegmentVisitor
 {
     // Gauss's rule of five points is exact to rounding on pieces this short.
     private const int Panels = 8;

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace EightOhm.Supply;
 
 /// <summary>A solved periodic state and how to look at it again.</summary>
-internal sealed record RailSolution(RailNetwork Network, double U1, double U2, int HalfCycles, int Rail)
+internal sealed record RailSolution(RailNetwork Network, double U1, double U2, int HalfCycles, int Rail) : IRailSolution
 {
     public RailWaveform Waveform(int points)
     {

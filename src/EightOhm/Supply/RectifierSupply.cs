@@ -27,8 +27,22 @@ public sealed partial class RectifierSupply
         Reservoir = Guard.Positive(reservoir, nameof(reservoir), "Without a reservoir there is no rail to speak of.");
     }
 
+    /// <summary>Makes a supply whose diodes follow the exponential law.</summary>
+    /// <param name="secondary">Emf of the winding, rms; greater than 0 V.</param>
+    /// <param name="mains">Mains frequency; greater than 0 Hz.</param>
+    /// <param name="sourceResistance">Winding with the reflected primary and the wires; greater than 0 Ω.</param>
+    /// <param name="diode">All diodes that conduct at once.</param>
+    /// <param name="reservoir">The reservoir; greater than 0 F.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    public RectifierSupply(ElectricPotential secondary, Frequency mains, ElectricResistance sourceResistance, ExponentialDiode diode, ElectricCapacitance reservoir)
+        : this(secondary, mains, sourceResistance, default(ElectricPotential), reservoir) =>
+        Diode = diode ?? throw new ArgumentNullException(nameof(diode));
+
     /// <summary>Emf of the winding, rms.</summary>
     public ElectricPotential Secondary { get; }
+
+    /// <summary>The diodes by the exponential law; null when they take a constant drop.</summary>
+    public ExponentialDiode? Diode { get; }
 
     /// <summary>Mains frequency.</summary>
     public Frequency Mains { get; }
@@ -64,8 +78,52 @@ public sealed partial class RectifierSupply
         var halves = CommonPeriod.HalfCycles(Mains.Hertz, load.Signal.Hertz);
         var network = Network(halves > 0 ? load : load.AsMean());
         SupplySolver.RefuseOverload(network, load.Mean.Amperes, network.Own);
-        var (figures, _, _) = SupplySolver.Solve(network, Math.Max(1, halves));
+        var figures = Diode is null ? SupplySolver.Solve(network, Math.Max(1, halves)).First : ExponentialSolver.Solve(network, Diode, Math.Max(1, halves));
         return new SteadySupply(figures) { Secondary = Secondary, Supply = this, Load = load, ByMeanCurrent = halves == 0 };
+    }
+
+    /// <summary>The lowest that the rail gets while it carries its own peak, over all phases between mains and signal.</summary>
+    /// <remarks>Signal and mains drift through all phases sooner or later: this is the rail to count on.</remarks>
+    /// <param name="load">The half-waves that the rail carries.</param>
+    /// <param name="phases">How many phases to try over a half-cycle of the mains; 8 or more.</param>
+    /// <inheritdoc cref="SteadyState(LoadCurrent)"/>
+    public ElectricPotential LowestAtOwnPeak(LoadCurrent load, int phases = 40)
+    {
+        ArgumentNullException.ThrowIfNull(load);
+        Guard.Between(phases, 8, 10_000);
+        return PhaseScan.Lowest(Mains, load, phases, l => SteadyState(l).AtOwnPeak);
+    }
+
+    /// <summary>A burst after long idle.</summary>
+    /// <param name="idle">What the rail gives away at idle.</param>
+    /// <param name="peak">Peak of the burst's half-waves on the rail, all channels together; greater than 0 A.</param>
+    /// <param name="length">How long it lasts, at least half a cycle; such as 20.ms.</param>
+    /// <param name="signal">Frequency of the burst; such as 1.kHz.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the burst empties the reservoir.</exception>
+    /// <exception cref="InvalidOperationException">No steady state was found at idle, or the rail does not recover.</exception>
+    public SupplyBurst Burst(ElectricCurrent idle, ElectricCurrent peak, Duration length, Frequency signal) => new(Idling(idle), peak, signal, length);
+
+    /// <summary>The largest unclipped burst after long idle.</summary>
+    /// <param name="idle">What the rail gives away at idle.</param>
+    /// <param name="load">The load of one channel, resistive; greater than 0 Ω.</param>
+    /// <param name="length">How long it lasts, at least half a cycle; such as 20.ms.</param>
+    /// <param name="losses">What must stay between rail and output at the peak: the swing ledger's losses; 0 V or more.</param>
+    /// <param name="channels">How many channels play the burst at once; 1 or more.</param>
+    /// <param name="signal">Frequency of the burst; such as 1.kHz.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <exception cref="InvalidOperationException">No such burst was found.</exception>
+    public BurstPower LargestBurst(ElectricCurrent idle, ElectricResistance load, Duration length, ElectricPotential losses, int channels, Frequency signal) =>
+        new(Idling(idle), load, length, losses, channels, signal);
+
+    // Exponential diodes are for the steady state; a burst takes a constant drop.
+    private RailNetwork Idling(ElectricCurrent idle)
+    {
+        if (Diode is not null)
+            throw new InvalidOperationException("A burst is solved for diodes of a constant drop: make the supply with a drop, such as that of the diodes at the charging peak.");
+        var at = LoadCurrent.Constant(Guard.NotNegative(idle, nameof(idle)));
+        var network = Network(at);
+        SupplySolver.RefuseOverload(network, idle.Amperes, network.Own + network.Shared);
+        return network;
     }
 
     internal RailNetwork Network(LoadCurrent load) => new()

@@ -6,6 +6,7 @@ using EightOhm.Display.Tables;
 using EightOhm.Noise;
 using EightOhm.Quantities;
 using EightOhm.Record;
+using EightOhm.Supply;
 using EightOhm.Teaching;
 using EightOhm.Working;
 using Microsoft.DotNet.Interactive.Formatting;
@@ -29,12 +30,14 @@ internal static class Formatters
         Both(typeof(Explanation), v => ExplanationHtml.Write((Explanation)v), v => v.ToString()!, v => Latex.Write((Explanation)v));
         Both(typeof(Table), v => ((Table)v).ToHtml(), v => v.ToString()!);
         Both(typeof(Figure), v => FigureHtml.Render((Figure)v), v => ((Figure)v).AltText);
+        Both(typeof(StackedFigures), v => FigureHtml.Render((StackedFigures)v), v => ((StackedFigures)v).AltText);
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsFacts))
             Both(type, v => Facts.Of(v).ToHtml(), v => Facts.Of(v).ToString());
         Tables<DesignRecord>(r => RecordTables.Entries(r.Entries, r.Name));
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
         Tables<NoiseBudget>(NoiseTables.Budget);
+        Tables<SupplyEstimates>(SupplyTables.Estimates);
         Tables<Requirement>(r => RecordTables.Compliance([r]));
         Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsWords))

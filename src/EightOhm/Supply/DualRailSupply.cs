@@ -87,7 +87,7 @@ public sealed class DualRailSupply
         SupplySolver.RefuseOverload(network, Math.Max(positive.Mean.Amperes, negative.Mean.Amperes), network.Own + network.Shared);
         halves = Math.Max(1, halves);
         var (first, second, measure) = SupplySolver.Solve(network, halves);
-        return new DualSteadySupply(first, second, halves, halves * network.Half, measure) { HalfEmf = Half, ByMeanCurrent = playing is not null && network.SignalOmega == 0 };
+        return new DualSteadySupply(first, second, halves, halves * network.Half, measure) { Supply = this, HalfEmf = Half, ByMeanCurrent = playing is not null && network.SignalOmega == 0 };
     }
 
     /// <summary>The lowest that a rail gets while it carries its own peak, over all phases between mains and signal.</summary>

@@ -65,5 +65,11 @@ public sealed record DualSteadySupply
     /// <summary>Whether playing loads were replaced by their mean currents.</summary>
     public bool ByMeanCurrent { get; internal init; }
 
+    /// <summary>The positive rail's figures beside the estimates of textbooks and makers.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no load on it.</exception>
+    public SupplyEstimates BesideTextbook() => new(Positive, HalfEmf, Supply.Mains, Supply.Drop, Supply.Reservoir);
+
+    internal DualRailSupply Supply { get; init; } = null!;
+
     internal ElectricPotential HalfEmf { get; init; }
 }

@@ -22,6 +22,10 @@ public sealed record SteadySupply : RailFigures
     /// <summary>Whether a playing load was replaced by its mean current.</summary>
     public bool ByMeanCurrent { get; internal init; }
 
+    /// <summary>These figures beside the estimates of textbooks and makers.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no load.</exception>
+    public SupplyEstimates BesideTextbook() => new(this, Secondary, Supply.Mains, Supply.Diode?.At(WindingPeak) ?? Supply.Drop, Supply.Reservoir);
+
     internal ElectricPotential Secondary { get; init; }
 
     internal RectifierSupply Supply { get; init; } = null!;

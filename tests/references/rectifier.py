@@ -222,9 +222,21 @@ def ripple():
     write("ripple.csv", ["V_m", "I", "f", "C", "full", "half_wave", "mean", "rms", "factor"], rows, "A reservoir charged in an instant and emptied by a constant current: its sawtooth, integrated", SCRIPT)
 
 
+def peak_rectifier():
+    """The capacitor follows the sine from where it meets it: its current there is the slope of the sine times C, for a vanishing ripple."""
+    rows = []
+    for vp, i, f in [(100.0, 0.01, 60), (47.9, 3.0, 50), (25.0, 0.8, 60)]:
+        vr = vp * 1e-7
+        c = i / (2 * f * vr)
+        meets = optimize.brentq(lambda x: 2 * vp * numpy.sin(x / 2) ** 2 - vr, 0, 0.1, xtol=1e-18, rtol=1e-15)
+        rows.append((i, vp, vr, i + c * 2 * numpy.pi * f * vp * numpy.sin(meets)))
+    write("peak-rectifier.csv", ["I", "V_p", "V_r", "peak"], rows, "An ideal full-wave peak rectifier with vanishing ripple: capacitor and load current at the instant of charging, from the slope of the sine", SCRIPT)
+
+
 if __name__ == "__main__":
     transformer()
     ripple()
+    peak_rectifier()
     single()
     exponential_law()
     dual()

@@ -41,6 +41,7 @@ internal static class Inputs
         [typeof(VoltageNoiseDensity)] = r => Decades(r, 0.1, 100).nV_rtHz,
         [typeof(CurrentNoiseDensity)] = r => Decades(r, 0.1, 100).pA_rtHz,
         [typeof(Ratio)] = r => Ratio.FromDecimalFractions(Decades(r, 1e-5, 0.2)),
+        [typeof(ElectricApparentPower)] = r => Decades(r, 10, 3000).VA,
         [typeof(Gain)] = r => Decades(r, 0.1, 1000).ratio,
         [typeof(OutputRating)] = r => new OutputRating(Decades(r, 0.1, 1000).W, Decades(r, 1, 100).Ohm),
     };

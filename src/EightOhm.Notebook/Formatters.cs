@@ -34,11 +34,13 @@ internal static class Formatters
         Both(typeof(Explanation), v => ExplanationHtml.Write((Explanation)v), v => v.ToString()!, v => Latex.Write((Explanation)v));
         Both(typeof(Table), v => ((Table)v).ToHtml(), v => v.ToString()!);
         Both(typeof(Figure), v => FigureHtml.Render((Figure)v), v => ((Figure)v).AltText);
+        Both(typeof(StackedFigures), v => FigureHtml.Render((StackedFigures)v), v => ((StackedFigures)v).AltText);
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsFacts))
             Both(type, v => Facts.Of(v).ToHtml(), v => Facts.Of(v).ToString());
         // What a type has of its own, below, comes after and wins.
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsWords))
             Both(type, Words, v => v.ToString()!);
+        // What a type has of its own, below, comes after and wins.
         Tables<DesignRecord>(r => RecordTables.Entries(r.Entries, r.Name));
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
@@ -58,6 +60,7 @@ internal static class Formatters
         Tables<PairCount>(SafeAreaTables.Pairs);
         Tables<VoltageCurrentLimiter>(SafeAreaTables.WithWords);
         Tables<LimiterVerdict>(SafeAreaTables.Verdict);
+        Tables<SupplyEstimates>(RectifierTables.Estimates);
         Tables<Requirement>(r => RecordTables.Compliance([r]));
         Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);
         Lists.Register();
@@ -82,6 +85,8 @@ internal static class Formatters
 
     private static readonly string[] Subjects = ["Ratings", "Noise", "Feedback", "Loads", "Supply", "OutputStage", "Thermal", "Protection", "Parts"];
 
+    private static readonly string[] Subjects = ["Ratings", "Noise", "Feedback", "Loads", "Supply", "OutputStage", "Thermal", "Protection", "Parts"];
+
     private static bool IsFacts(Type type) =>
         !type.IsAbstract && !type.IsGenericTypeDefinition && QuantityKinds.Find(type) is null && IsOfASubject(type) && Facts.Has(type);
 
@@ -90,6 +95,8 @@ internal static class Formatters
         type is { IsClass: true, IsAbstract: false } && !typeof(Delegate).IsAssignableFrom(type) && !typeof(Attribute).IsAssignableFrom(type)
         && IsOfASubject(type) && !IsFacts(type)
         && type.GetMethod(nameof(ToString), Type.EmptyTypes)!.DeclaringType == type;
+
+    private static bool IsOfASubject(Type type) => type.Namespace is { } space && Subjects.Any(s => space == $"EightOhm.{s}");
 
     private static bool IsOfASubject(Type type) => type.Namespace is { } space && Subjects.Any(s => space == $"EightOhm.{s}");
 

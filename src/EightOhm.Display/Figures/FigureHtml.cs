@@ -13,7 +13,19 @@ public static class FigureHtml
     public static string Render(Figure figure)
     {
         ArgumentNullException.ThrowIfNull(figure);
-        var scenes = Scene.Both(figure);
+        return Render(figure, Scene.Both(figure));
+    }
+
+    /// <summary>The figures of a stack one under another, their frames in line.</summary>
+    /// <exception cref="ArgumentException">A value cannot be shown on its axis.</exception>
+    public static string Render(StackedFigures stack)
+    {
+        ArgumentNullException.ThrowIfNull(stack);
+        return string.Join("\n", stack.Figures.Zip(Scene.InLine(stack.Figures), Render));
+    }
+
+    private static string Render(Figure figure, (Scene Wide, Scene Narrow) scenes)
+    {
         var picture = Convert.ToBase64String(Encoding.UTF8.GetBytes(SvgWriter.Write(figure, scenes)));
         // Within a script element only "<" can end it or hide it.
         var spec = PlotlyFigure.Json(figure, scenes).Replace("<", "\\u003c", StringComparison.Ordinal);

@@ -8,9 +8,10 @@ internal sealed class SceneBuilder
     private readonly Figure figure;
     private readonly FigureRulers rulers;
     private readonly double width, height, font;
+    private readonly Sides least;
 
-    private SceneBuilder(Figure figure, FigureRulers rulers, double width, double height, double font) =>
-        (this.figure, this.rulers, this.width, this.height, this.font) = (figure, rulers, width, height, font);
+    private SceneBuilder(Figure figure, FigureRulers rulers, double width, double height, double font, Sides least) =>
+        (this.figure, this.rulers, this.width, this.height, this.font, this.least) = (figure, rulers, width, height, font, least);
 
     private double Row => font * TextBlock.LineHeight;
 
@@ -22,9 +23,15 @@ internal sealed class SceneBuilder
     private static int StyleOf(Series series, int place) => Palette.Turn(series.Style ?? place);
 
     /// <summary>The figure at a size; names stand at the line ends when they can, else in a legend.</summary>
-    public static Scene Build(Figure figure, FigureRulers rulers, double width, double height, double font)
+    /// <param name="figure">The figure.</param>
+    /// <param name="rulers">Its axes.</param>
+    /// <param name="width">Of the picture.</param>
+    /// <param name="height">Of the picture.</param>
+    /// <param name="font">Size of the words.</param>
+    /// <param name="least">Room beside the frame that must be left at least, so that figures in a stack stand in line.</param>
+    public static Scene Build(Figure figure, FigureRulers rulers, double width, double height, double font, Sides least = default)
     {
-        var builder = new SceneBuilder(figure, rulers, width, height, font);
+        var builder = new SceneBuilder(figure, rulers, width, height, font, least);
         return (figure.IsBars ? null : builder.Lay(legend: false)) ?? builder.Lay(legend: true)!;
     }
 
@@ -41,8 +48,8 @@ internal sealed class SceneBuilder
         var names = figure.Series.Select(s => TextMetrics.Wrap(s.Name, font, width * MostEndShare)).ToArray();
         var endWidth = legend || !IsNamed ? 0 : names.Max(n => TextBlock.Extent(n, font).Width) + EndGap;
         var lastTick = rulers.X.Ticks.Count > 0 ? TextMetrics.Width(rulers.X.Ticks[^1].Text, font) / 2 : 0;
-        var left = Pad + TickGap + rulers.Y.Ticks.Select(t => TextMetrics.Width(t.Text, font)).DefaultIfEmpty(0).Max();
-        var right = width - Pad - Math.Max(endWidth, figure.IsBars ? 0 : lastTick);
+        var left = Math.Max(least.Left, Pad + TickGap + rulers.Y.Ticks.Select(t => TextMetrics.Width(t.Text, font)).DefaultIfEmpty(0).Max());
+        var right = width - Math.Max(least.Right, Pad + Math.Max(endWidth, figure.IsBars ? 0 : lastTick));
 
         var xTicks = XTicks(right - left);
         var note = TextMetrics.Wrap(figure.Note, font - 1, room);

@@ -77,8 +77,22 @@ internal static class Published
     public static void Computed<T>(Reference reference, Expression<Func<ReferenceRow, T>> ours, string column, double relative = 1e-9)
         where T : struct
     {
-        var functions = Functions(ours);
-        var compute = ours.Compile();
+        Compare(reference, Functions(ours), ours.Compile(), column, relative);
+    }
+
+    /// <summary>A figure of a solver's result equals what an independent program of tests/references computed, at every row of its file.</summary>
+    /// <remarks>A solver of many unknowns has no one balance for an expression to be read from, so it is named.</remarks>
+    /// <param name="solver">The solver, as "Type.Method".</param>
+    /// <param name="reference">The file's rows.</param>
+    /// <param name="ours">The figure for a row, in SI units.</param>
+    /// <param name="column">The column of the program's value, in SI units.</param>
+    /// <param name="relative">The accuracy that both methods honestly have.</param>
+    public static void Solved(string solver, Reference reference, Func<ReferenceRow, double> ours, string column, double relative) =>
+        Compare(reference, [solver], ours, column, relative);
+
+    private static void Compare<T>(Reference reference, IReadOnlyList<string> functions, Func<ReferenceRow, T> compute, string column, double relative)
+        where T : struct
+    {
         var kind = QuantityKinds.Of(typeof(T));
         var worst = 0.0;
         foreach (var row in reference.Rows)

@@ -48,6 +48,7 @@ internal static class Inputs
         [typeof(Ratio)] = r => Ratio.FromDecimalFractions(Decades(r, 1e-5, 0.2)),
         [typeof(ElectricApparentPower)] = r => Decades(r, 1, 5000).VA,
         [typeof(JouleIntegral)] = r => new JouleIntegral(Decades(r, 1e-4, 1e3)),
+        [typeof(ElectricApparentPower)] = r => Decades(r, 10, 3000).VA,
         [typeof(Gain)] = r => Decades(r, 0.1, 1000).ratio,
         [typeof(ElectricCharge)] = r => ElectricCharge.FromCoulombs(Decades(r, 1e-9, 1)),
         [typeof(Energy)] = r => Decades(r, 1e-3, 1e3).J,

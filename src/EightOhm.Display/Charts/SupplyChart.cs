@@ -1,0 +1,38 @@
+using EightOhm.Display.Figures;
+using EightOhm.Quantities;
+using EightOhm.Supply;
+using UnitsNet;
+
+namespace EightOhm.Display;
+
+/// <summary>The charts of the trade.</summary>
+public static partial class Charts
+{
+    /// <summary>Rail and winding current on one time axis, with levels across the rail: the swing ledger's, or any other.</summary>
+    /// <param name="wave">The rail over time.</param>
+    /// <param name="levels">Name and level of each line, such as ("peak output", 40.V); none when left away.</param>
+    /// <param name="title">What the figure says; made from the rail when not given.</param>
+    public static StackedFigures Supply(RailWaveform wave, IReadOnlyList<(string Name, ElectricPotential Level)>? levels = null, string? title = null)
+    {
+        ArgumentNullException.ThrowIfNull(wave);
+        double low = wave.Rail.Min(), high = wave.Rail.Max();
+        var time = new Axis("time", "s");
+        return new StackedFigures(
+            Figure.Line(title ?? $"The rail: {Face.Of(ElectricPotential.FromVolts(low), 3)} at its trough, {Face.Of(ElectricPotential.FromVolts(high), 3)} at its crest", time, new Axis("rail", "V"), new LineSeries("rail", wave.Time, wave.Rail)) with
+            {
+                Limits = [.. (levels ?? []).Select(l => Limit.Horizontal(l.Level.Volts, $"{l.Name}, {Face.Of(l.Level, 3)}"))],
+            },
+            Figure.Line($"The winding feeds it in pulses of {Face.Of(ElectricCurrent.FromAmperes(wave.Winding.Max()), 3)}", time, new Axis("current", "A"),
+                new LineSeries("winding", wave.Time, wave.Winding), new LineSeries("load", wave.Time, wave.Load)));
+    }
+
+    /// <summary>Rail and winding current of a solved rail over one cycle, with levels across the rail.</summary>
+    /// <param name="at">The rail in its steady state.</param>
+    /// <param name="levels">Name and level of each line; none when left away.</param>
+    /// <param name="title">What the figure says; made from the rail when not given.</param>
+    public static StackedFigures Supply(RailFigures at, IReadOnlyList<(string Name, ElectricPotential Level)>? levels = null, string? title = null)
+    {
+        ArgumentNullException.ThrowIfNull(at);
+        return Supply(at.OverOneCycle(401), levels, title);
+    }
+}

@@ -1,0 +1,53 @@
+namespace EightOhm.Supply;
+
+/// <summary>Looks at a rail while its own half-wave is within 2 % of its top.</summary>
+/// <remarks>A window and not the instant alone: at a low frequency the trough beside the top catches a swing that is still there.</remarks>
+internal sealed class PeakLook(RailNetwork network, int rail, double from) : ISegmentVisitor
+{
+    /// <summary>The part of the peak that counts as the peak.</summary>
+    public const double Near = 0.98;
+
+    private const int Looks = 6;
+
+    private readonly int sign = rail == 1 ? network.Load1.Sign : network.Load2.Sign;
+    private readonly Highest low = new();
+
+    /// <summary>The lowest rail seen; infinite when no peak was met.</summary>
+    public double Found
+    {
+        get
+        {
+            low.Sharpen(rail == 1 ? Look.LowRail1 : Look.LowRail2);
+            return -low.Value;
+        }
+    }
+
+    /// <summary>The lowest rail at its own peaks over a stretch of a march.</summary>
+    public static double Lowest(RailNetwork network, RailSolution solution, double from, double to)
+    {
+        var look = new PeakLook(network, solution.Rail, from);
+        double u1 = solution.U1, u2 = solution.U2;
+        new RailMarch(network).Run(ref u1, ref u2, from, to, look);
+        return look.Found;
+    }
+
+    public void Visit(ref RailSegment segment, double length)
+    {
+        // Ω·t + φ = ±π/2 + 2π·k at the tops.
+        double turn = 2 * Math.PI, w = network.SignalOmega, width = Math.Acos(Near) / w, first = (sign * Math.PI / 2) - network.SignalPhase;
+        var end = segment.Start + length;
+        for (var k = Math.Ceiling(((w * (Math.Max(from, segment.Start) - width)) - first) / turn); ; k++)
+        {
+            var top = (first + (turn * k)) / w;
+            if (top - width > end)
+                return;
+            double a = Math.Max(top - width, segment.Start) - segment.Start, b = Math.Min(top + width, end) - segment.Start, step = (b - a) / Looks;
+            for (var i = 0; i <= Looks; i++)
+            {
+                var tau = a + (i * step);
+                segment.At(tau);
+                low.See(rail == 1 ? -segment.V1 : -segment.V2, tau, Math.Max(a, tau - step), Math.Min(b, tau + step), ref segment);
+            }
+        }
+    }
+}

@@ -1,0 +1,85 @@
+using EightOhm.Quantities;
+using EightOhm.Working;
+using UnitsNet;
+using static EightOhm.Quantities.Constants;
+using static EightOhm.Quantities.Maths;
+
+namespace EightOhm.Supply;
+
+/// <summary>The ideal half-wave peak rectifier of the textbook, with small ripple: what the diode must carry.</summary>
+/// <remarks>For a full-wave rectifier put half the ripple-to-peak ratio: V_p/(2·V_r) where V_p/V_r stands (see the full-wave forms).
+/// Without source resistance the pulses are too high and too short.</remarks>
+public static partial class PeakRectifier
+{
+    private const string Source = "Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 3: the peak rectifier";
+
+    /// <summary>The reservoir for a ripple, half-wave: V_p/(f·R·V_r).</summary>
+    /// <param name="V_p">Peak of the sine; greater than 0 V.</param>
+    /// <param name="R">Load; greater than 0 Ω.</param>
+    /// <param name="f">Mains frequency; greater than 0 Hz.</param>
+    /// <param name="V_r">Ripple, peak to peak; greater than 0 V.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    [Formula(Source, Symbol = "C")]
+    public static ElectricCapacitance HalfWaveReservoir(ElectricPotential V_p, ElectricResistance R, Frequency f, ElectricPotential V_r)
+    {
+        Guard.Positive(V_p);
+        Guard.Positive(R);
+        Guard.Positive(f);
+        Guard.Positive(V_r);
+        return V_p / R / (V_r * f);
+    }
+
+    /// <summary>Conduction angle: √(2·V_r/V_p) radians before the peak.</summary>
+    /// <param name="V_r">Ripple, peak to peak; greater than 0 V, small beside the peak.</param>
+    /// <param name="V_p">Peak of the sine; greater than 0 V.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    [Formula(Source, Symbol = "theta_c")]
+    public static Angle ConductionAngle(ElectricPotential V_r, ElectricPotential V_p)
+    {
+        Guard.Positive(V_r);
+        Guard.Positive(V_p);
+        return Angle.FromRadians(Sqrt(2 * V_r / V_p));
+    }
+
+    /// <summary>Mean diode current while it conducts, half-wave: I·(1 + π·√(2·V_p/V_r)).</summary>
+    /// <param name="I">Load current; 0 A or more.</param>
+    /// <param name="V_p">Peak of the sine; greater than 0 V.</param>
+    /// <param name="V_r">Ripple, peak to peak; greater than 0 V.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula(Source, Symbol = "i_D_av")]
+    public static ElectricCurrent HalfWaveMean(ElectricCurrent I, ElectricPotential V_p, ElectricPotential V_r)
+    {
+        Guard.NotNegative(I);
+        Guard.Positive(V_p);
+        Guard.Positive(V_r);
+        return I * (1 + pi * Sqrt(2 * V_p / V_r));
+    }
+
+    /// <summary>Peak diode current, half-wave: I·(1 + 2·π·√(2·V_p/V_r)).</summary>
+    /// <param name="I">Load current; 0 A or more.</param>
+    /// <param name="V_p">Peak of the sine; greater than 0 V.</param>
+    /// <param name="V_r">Ripple, peak to peak; greater than 0 V.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula(Source, Symbol = "i_D_max")]
+    public static ElectricCurrent HalfWavePeak(ElectricCurrent I, ElectricPotential V_p, ElectricPotential V_r)
+    {
+        Guard.NotNegative(I);
+        Guard.Positive(V_p);
+        Guard.Positive(V_r);
+        return I * (1 + 2 * pi * Sqrt(2 * V_p / V_r));
+    }
+
+    /// <summary>Peak diode current, full-wave: I·(1 + 2·π·√(V_p/(2·V_r))).</summary>
+    /// <param name="I">Load current; 0 A or more.</param>
+    /// <param name="V_p">Peak at the reservoir; greater than 0 V.</param>
+    /// <param name="V_r">Ripple, peak to peak; greater than 0 V.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula(Source, Symbol = "i_D_max")]
+    public static ElectricCurrent FullWavePeak(ElectricCurrent I, ElectricPotential V_p, ElectricPotential V_r)
+    {
+        Guard.NotNegative(I);
+        Guard.Positive(V_p);
+        Guard.Positive(V_r);
+        return I * (1 + 2 * pi * Sqrt(V_p / (2 * V_r)));
+    }
+}

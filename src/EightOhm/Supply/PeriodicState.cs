@@ -1,0 +1,47 @@
+namespace EightOhm.Supply;
+
+/// <summary>Finds the state that a period brings back to itself: Newton's method on the map of the period.</summary>
+/// <remarks>
+/// The map's derivative comes with the march, exactly: the currents are continuous at every event, so the pieces' sensitivities
+/// multiply. The capacitors' gain over a period falls and flattens as their voltage rises, so Newton from below climbs to the root.
+/// </remarks>
+internal static class PeriodicState
+{
+    private const int MostSteps = 60;
+
+    /// <summary>The state at t = 0.</summary>
+    /// <param name="network">The network.</param>
+    /// <param name="period">The common period of mains and load, s.</param>
+    /// <param name="steps">How many periods were marched.</param>
+    /// <exception cref="InvalidOperationException">No periodic state was found; the message gives the last.</exception>
+    public static (double U1, double U2) Find(RailNetwork network, double period, out int steps)
+    {
+        var march = new RailMarch(network);
+        double start = Math.Max(0, 0.8 * (network.Peak - network.Drop)), u1 = start, u2 = network.Rails > 1 ? start : 0, off = double.NaN;
+        for (steps = 1; steps <= MostSteps; steps++)
+        {
+            double a = u1, b = u2;
+            march.Run(ref a, ref b, 0, period, null);
+            double g1 = a - u1, g2 = network.Rails > 1 ? b - u2 : 0;
+            off = Math.Max(Math.Abs(g1), Math.Abs(g2));
+            if (off < 1e-11 * network.Peak)
+                return (a, b);
+            var m = march.Sensitivity;
+            double d11 = 1 - m.M11, d12 = -m.M12, d21 = -m.M21, d22 = network.Rails > 1 ? 1 - m.M22 : 1;
+            var det = (d11 * d22) - (d12 * d21);
+            // Where a rail was not charged at all its state drifts by as much wherever it starts: Newton has no root there, so march on.
+            if (!(Math.Abs(det) > 1e-9))
+            {
+                (u1, u2) = (a, b);
+                continue;
+            }
+
+            double s1 = ((d22 * g1) - (d12 * g2)) / det, s2 = ((d11 * g2) - (d21 * g1)) / det;
+            u1 += Math.Clamp(s1, -network.Peak / 2, network.Peak / 2);
+            u2 += Math.Clamp(s2, -network.Peak / 2, network.Peak / 2);
+        }
+
+        throw new InvalidOperationException(
+            $"No steady state was found in {MostSteps} steps: the last began at {u1:g8} V{(network.Rails > 1 ? $" and {u2:g8} V" : "")} and missed itself by {off:g3} V a period. Check that the load is one that the winding can carry.");
+    }
+}

@@ -1,0 +1,176 @@
+namespace EightOhm.Supply;
+
+/// <summary>Told of each finished piece of a march.</summary>
+internal interface ISegmentVisitor
+{
+    /// <summary>A piece is complete.</summary>
+    /// <param name="segment">Its solution; evaluating it does not disturb the march.</param>
+    /// <param name="length">How long it lasted, s.</param>
+    void Visit(ref RailSegment segment, double length);
+}
+
+/// <summary>Marches the network from event to event; between events the solution is exact, so there is no step to choose.</summary>
+/// <remarks>Events are the beginning and end of charging, found to rounding, and the zeros of both sines, which are known.</remarks>
+internal sealed class RailMarch(RailNetwork network)
+{
+    // Twelve looks a half-cycle see every pulse: one that would hide between two looks is asked for by its neighbours.
+    private const int Looks = 12, MostEvents = 40;
+
+    /// <summary>How the state at the end moves with that at the start, after <see cref="Run"/>: the product of all pieces.</summary>
+    public (double M11, double M12, double M21, double M22) Sensitivity { get; private set; } = (1, 0, 0, 1);
+
+    /// <summary>Marches from one instant to another.</summary>
+    /// <param name="u1">The first capacitor's inner voltage: at the start, then at the end.</param>
+    /// <param name="u2">The second's.</param>
+    /// <param name="from">Start, s.</param>
+    /// <param name="to">End, s.</param>
+    /// <param name="visitor">Told of each piece; may be null.</param>
+    /// <exception cref="InvalidOperationException">The diodes chatter: more events in a half-cycle than can be.</exception>
+    public void Run(ref double u1, ref double u2, double from, double to, ISegmentVisitor? visitor)
+    {
+        Sensitivity = (1, 0, 0, 1);
+        double half = network.Half, signal = network.SignalOmega, phase = network.SignalPhase, least = half * 1e-12;
+        var halfCycle = (int)Math.Floor((from / half) + 1e-9);
+        var signalHalf = signal > 0 ? (int)Math.Floor((((signal * from) + phase) / Math.PI) + 1e-9) : 0;
+        var mask = -1;
+        var t = from;
+        while (t < to - least)
+        {
+            Work.Checkpoint();
+            var mains = (halfCycle + 1) * half;
+            var next = Math.Min(mains, to);
+            var turn = signal > 0 ? (((signalHalf + 1) * Math.PI) - phase) / signal : double.PositiveInfinity;
+            next = Math.Min(next, turn);
+            if (mask < 0)
+                mask = MaskAt(t, halfCycle, signalHalf, u1, u2);
+            Smooth(ref u1, ref u2, ref mask, t, next, halfCycle, signalHalf, visitor);
+            if (mains - next < least)
+                halfCycle++;
+            if (turn - next < least)
+                signalHalf++;
+            t = next;
+        }
+    }
+
+    // From one known instant to the next, events between.
+    private void Smooth(ref double u1, ref double u2, ref int mask, double from, double to, int halfCycle, int signalHalf, ISegmentVisitor? visitor)
+    {
+        var t = from;
+        for (var events = 0; t < to; events++)
+        {
+            if (events > MostEvents)
+                throw new InvalidOperationException($"The diodes switch without end at {t:g6} s (rail {u1:g6} V{(network.Rails > 1 ? $" and {u2:g6} V" : "")}). Give the path some resistance or the reservoir more capacitance.");
+            var segment = RailSegment.Begin(network, mask, t, halfCycle, signalHalf, u1, u2);
+            var (length, change) = FirstEvent(ref segment, to - t);
+            segment.At(length);
+            (u1, u2) = (segment.U1, segment.U2);
+            Multiply(segment.Sensitivity(length));
+            if (length > 0)
+                visitor?.Visit(ref segment, length);
+            mask ^= change;
+            t = change == 0 ? to : t + length;
+        }
+    }
+
+    private (double Length, int Change) FirstEvent(ref RailSegment s, double length)
+    {
+        var looks = Math.Max(1, (int)Math.Ceiling(length / network.Half * Looks));
+        var step = length / looks;
+        s.At(0);
+        double a1 = s.Blocked1, a2 = s.Blocked2, before1 = double.NegativeInfinity, before2 = double.NegativeInfinity;
+        for (var i = 1; i <= looks; i++)
+        {
+            double a = (i - 1) * step, b = i == looks ? length : i * step;
+            s.At(b);
+            double b1 = s.Blocked1, b2 = s.Blocked2;
+            var when = double.PositiveInfinity;
+            var change = 0;
+            if (b1 > 0)
+                (when, change) = (Root(ref s, 1, a, b, a1, b1), 1);
+            if (b2 > 0 && Root(ref s, 2, a, b, a2, b2) is var second && second < when)
+                (when, change) = (second, 2);
+            // The middle of three looks is the nearest to an event: the top between may have passed it.
+            if (change == 0 && i > 1 && a1 > before1 && a1 > b1 && Top(ref s, 1, a - step, b) is var top1 && top1 >= 0)
+                (when, change) = (Root(ref s, 1, a - step, top1, before1, 1), 1);
+            if (change == 0 && i > 1 && a2 > before2 && a2 > b2 && Top(ref s, 2, a - step, b) is var top2 && top2 >= 0)
+                (when, change) = (Root(ref s, 2, a - step, top2, before2, 1), 2);
+            if (change != 0)
+                return (when, change);
+            (before1, before2, a1, a2) = (a1, a2, b1, b2);
+        }
+
+        return (length, 0);
+    }
+
+    private static double Blocked(ref RailSegment s, int rail, double tau)
+    {
+        s.At(tau);
+        return rail == 1 ? s.Blocked1 : s.Blocked2;
+    }
+
+    // Where the blocked quantity turns positive: false position with halving (Illinois).
+    private double Root(ref RailSegment s, int rail, double a, double b, double atA, double atB)
+    {
+        if (atA >= 0)
+            return a;
+        atB = atB == 1 ? Blocked(ref s, rail, b) : atB;
+        var tolerance = network.Half * 1e-14;
+        for (var i = 0; i < 60 && b - a > tolerance; i++)
+        {
+            var c = ((a * atB) - (b * atA)) / (atB - atA);
+            var atC = Blocked(ref s, rail, c);
+            if (atC == 0)
+                return c;
+            if (atC > 0)
+                (b, atB, atA) = (c, atC, i > 0 ? atA / 2 : atA);
+            else
+                (a, atA, atB) = (c, atC, i > 0 ? atB / 2 : atB);
+        }
+
+        return b;
+    }
+
+    // The place of a positive top between two looks, or −1: golden section, which stops as soon as it stands on a positive value.
+    private static double Top(ref RailSegment s, int rail, double a, double b)
+    {
+        const double golden = 0.6180339887498949;
+        double c = b - (golden * (b - a)), d = a + (golden * (b - a));
+        double fc = Blocked(ref s, rail, c), fd = Blocked(ref s, rail, d);
+        for (var i = 0; i < 24; i++)
+        {
+            if (fc > 0 || fd > 0)
+                return fc > 0 ? c : d;
+            if (fc > fd)
+                (b, d, fd, c, fc) = (d, c, fc, d - (golden * (d - a)), double.NaN);
+            else
+                (a, c, fc, d, fd) = (c, d, fd, c + (golden * (b - c)), double.NaN);
+            if (double.IsNaN(fc))
+                fc = Blocked(ref s, rail, c);
+            else
+                fd = Blocked(ref s, rail, d);
+        }
+
+        return -1;
+    }
+
+    // Of the four sets the one that contradicts nothing.
+    private int MaskAt(double t, int halfCycle, int signalHalf, double u1, double u2)
+    {
+        var (best, least) = (0, double.PositiveInfinity);
+        for (var mask = 0; mask < (network.Rails > 1 ? 4 : 2); mask++)
+        {
+            var s = RailSegment.Begin(network, mask, t, halfCycle, signalHalf, u1, u2);
+            s.At(0);
+            if (Math.Max(s.Blocked1, s.Blocked2) is var worst && worst < least)
+                (best, least) = (mask, worst);
+        }
+
+        return best;
+    }
+
+    private void Multiply((double M11, double M12, double M22) m)
+    {
+        var x = Sensitivity;
+        Sensitivity = ((m.M11 * x.M11) + (m.M12 * x.M21), (m.M11 * x.M12) + (m.M12 * x.M22), (m.M12 * x.M11) + (m.M22 * x.M21), (m.M12 * x.M12) + (m.M22 * x.M22));
+    }
+}

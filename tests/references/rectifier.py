@@ -1,0 +1,242 @@
+"""Independent values for the rectifier and reservoir checks of tests/EightOhm.Published:
+
+    /usr/bin/python3 tests/references/rectifier.py
+
+The circuit's differential equation, with the diodes as currents that never reverse, integrated by an adaptive explicit method
+of order eight at tight tolerance, piece by piece between the corners of mains and signal, in steps of at most a hundredth of a half-cycle; marched from
+above until it repeats itself (no shooting, no exact pieces, no formula of the product).
+"""
+
+import numpy
+from scipy import integrate, optimize
+
+from values import write
+
+SCRIPT = "rectifier.py"
+RTOL, ATOL = 1e-11, 1e-12
+
+
+def diode_current(drive, r, shared):
+    """Currents of one or two diodes that drive[k] = r*i[k] + shared*sum(i), i >= 0 (complementarity, by trying the sets)."""
+    if len(drive) == 1:
+        return numpy.array([max(0.0, drive[0] / (r + shared))])
+    a, b = drive
+    m = numpy.array([[r + shared, shared], [shared, r + shared]])
+    both = numpy.linalg.solve(m, drive)
+    if both.min() >= 0:
+        return both
+    one = max(0.0, a / (r + shared))
+    if b - shared * one <= 0:
+        return numpy.array([one, 0.0])
+    return numpy.array([0.0, max(0.0, b / (r + shared))])
+
+
+class Circuit:
+    def __init__(self, emf, f, own, shared, drop, c, esr, loads, resistor=0.0, law=None):
+        self.peak, self.w, self.own, self.shared, self.drop, self.c, self.esr = emf * numpy.sqrt(2), 2 * numpy.pi * f, own, shared, drop, c, esr
+        self.loads, self.g, self.law = loads, (1 / resistor if resistor else 0.0), law
+        self.half = 0.5 / f
+
+    def outputs(self, t, u):
+        e = self.peak * abs(numpy.sin(self.w * t))
+        s = numpy.array([idle + peak * max(0.0, sign * numpy.sin(2 * numpy.pi * fs * t)) for idle, peak, fs, sign in self.loads])
+        b = 1 / (1 + self.esr * self.g)
+        drive = e - b * (u - self.esr * s)
+        r = self.own + b * self.esr
+        if self.law is None:
+            i = diode_current(drive - self.drop, r, self.shared)
+        else:
+            i = numpy.array([exponential(drive[0], r + self.shared, *self.law)])
+        v = b * (u + self.esr * (i - s))
+        return i, v, s + self.g * v
+
+    def march(self, period, corners, periods):
+        """The last period, as solutions of pieces, after so many periods."""
+        u = numpy.full(len(self.loads), 0.95 * self.peak)
+        cuts = numpy.unique(numpy.round(numpy.concatenate([[0, period], corners[(corners > 0) & (corners < period)]]), 14))
+        previous = u
+        for n in range(periods):
+            pieces = []
+            for a, b in zip(cuts, cuts[1:]):
+                solution = integrate.solve_ivp(self.slope, (a, b), u, method="DOP853", rtol=RTOL, atol=ATOL, max_step=self.half / 100, dense_output=True)
+                pieces.append((a, b, solution.sol))
+                u = solution.y[:, -1]
+            if numpy.abs(u - previous).max() < 2e-9:
+                return pieces
+            previous = u
+        raise RuntimeError(f"not settled after {periods} periods")
+
+    def slope(self, t, u):
+        i, _, load = self.outputs(t, u)
+        return (i - load) / self.c
+
+
+def exponential(drive, r, saturation, slope):
+    """i r + slope ln(1 + i/I_s) = drive."""
+    if drive <= 0:
+        return saturation * numpy.expm1(drive / slope)
+    top = min(drive / slope, numpy.log1p(drive / (r * saturation)))
+    w = optimize.brentq(lambda x: r * saturation * numpy.expm1(x) + slope * x - drive, 0, top + 1e-12, xtol=1e-15, rtol=1e-14)
+    return saturation * numpy.expm1(w)
+
+
+def measure(circuit, pieces, period, k):
+    """Simpson's rule on a fine grid of each piece, extremes polished by a bounded search."""
+    total = numpy.zeros(5)
+    grid_t, grid_v, grid_i = [], [], []
+    for a, b, sol in pieces:
+        t = numpy.linspace(a, b, 2 * max(200, int((b - a) / circuit.half * 2000)) + 1)
+        out = [circuit.outputs(x, sol(x)) for x in t]
+        i, v, load = (numpy.array([o[j][k] for o in out]) for j in range(3))
+        total += [integrate.simpson(y, x=t) for y in (v, i * i, i, (i - load) ** 2, (i > 0).astype(float))]
+        grid_t.extend(t), grid_v.extend(v), grid_i.extend(i)
+    t, v, i = map(numpy.array, (grid_t, grid_v, grid_i))
+
+    def at(x):
+        a, b, sol = next(p for p in pieces if p[0] - 1e-15 <= x <= p[1] + 1e-15)
+        i, v, _ = circuit.outputs(x, sol(x))
+        return i[k], v[k]
+
+    def polish(place, f):
+        lo, hi = t[max(place - 2, 0)], t[min(place + 2, len(t) - 1)]
+        found = optimize.minimize_scalar(f, bounds=(lo, hi), method="bounded", options={"xatol": 1e-9})
+        return min(found.fun, f(t[place]))
+
+    low = polish(v.argmin(), lambda x: at(x)[1])
+    high = -polish(v.argmax(), lambda x: -at(x)[1])
+    peak = -polish(i.argmax(), lambda x: -at(x)[0])
+    mean, square, current, capacitor, _ = total / period
+    # Edges of charging by root finding on the sign of the current.
+    on = i > 0
+    edges = numpy.flatnonzero(on[1:] != on[:-1])
+    length, start = 0.0, (0.0 if on[0] else None)
+    for e in edges:
+        x = bisect(lambda s: at(s)[0] > 0, t[e], t[e + 1])
+        if on[e + 1]:
+            start = x
+        else:
+            length += x - start
+            start = None
+    if start is not None:
+        length += period - start
+    charging = 180 * length / period
+    return mean, low, high, numpy.sqrt(square), peak, numpy.sqrt(capacitor), charging, current
+
+
+def bisect(holds, a, b):
+    at_a = holds(a)
+    for _ in range(60):
+        m = (a + b) / 2
+        if holds(m) == at_a:
+            a = m
+        else:
+            b = m
+    return (a + b) / 2
+
+
+COLUMNS = ["mean", "trough", "crest", "rms", "peak", "capacitor", "angle", "dc"]
+
+
+def single():
+    rows = []
+    for emf, f, rs, drop, c, esr, i, r in [
+        (35, 50, 0.5, 1.6, 10e-3, 0.0, 3.0, 0),
+        (37.1, 50, 0.2037, 0.9, 30e-3, 0.0, 3.233, 0),
+        (35, 50, 0.204, 0.9, 30e-3, 0.010, 3.233, 0),
+        (18, 60, 0.8, 1.4, 4.7e-3, 0.035, 0.8, 0),
+        (35, 50, 0.5, 1.6, 10e-3, 0.02, 0.0, 14.0),
+        (9, 60, 1.5, 1.4, 1e-3, 0.0, 0.0, 47.0),
+        (48, 50, 0.12, 1.0, 68e-3, 0.004, 9.0, 0),
+        (35, 50, 2.0, 1.6, 1e-3, 0.0, 5.0, 0),
+    ]:
+        circuit = Circuit(emf, f, rs, 0.0, drop, c, esr, [(i, 0.0, 1.0, 1)], r)
+        pieces = circuit.march(circuit.half, numpy.array([]), 400)
+        rows.append((emf, f, rs, drop, c, esr, i, r, *measure(circuit, pieces, circuit.half, 0)))
+        print(rows[-1])
+    write("rectifier.csv", ["emf", "f", "R_s", "drop", "C", "esr", "I", "R_L", *COLUMNS], rows,
+          "Full-wave rectifier with reservoir: mean, trough, crest, winding rms and peak, capacitor ripple current, conduction angle in degrees; the differential equation integrated until it repeats", SCRIPT)
+
+
+def dual():
+    rows = []
+    for emf, f, half, shared, drop, c, esr, fs, p, idle_p, n, idle_n in [
+        (34.9, 50, 0.085, 0.0425, 0.9, 30e-3, 0.0, 20, 10, 0.7, 10, 0.7),
+        (34.9, 50, 0.085, 0.0425, 0.9, 30e-3, 0.0, 1000, 10, 0.7, 10, 0.7),
+        (37.1, 50, 0.092, 0.046, 0.9, 30e-3, 0.010, 25, 7, 0.5, 0, 2.0),
+        (28.0, 60, 0.150, 0.090, 1.0, 15e-3, 0.020, 30, 4, 0.3, 4, 0.3),
+        (37.1, 50, 0.092, 0.046, 0.9, 30e-3, 0.0, 0, 0, 3.0, 0, 1.0),
+    ]:
+        loads = [(idle_p, p, fs or 1.0, 1), (idle_n, n, fs or 1.0, -1)]
+        circuit = Circuit(emf, f, half, shared, drop, c, esr, loads)
+        period = {20: 0.1, 1000: 0.02, 25: 0.04, 30: 1 / 30, 0: 1 / f}[fs]
+        corners = [k * circuit.half for k in range(50)] + ([k * 0.5 / fs for k in range(200)] if fs else [])
+        pieces = circuit.march(period, numpy.array(corners), 120)
+        a, b = measure(circuit, pieces, period, 0), measure(circuit, pieces, period, 1)
+        rows.append((emf, f, half, shared, drop, c, esr, fs, p, idle_p, n, idle_n, *a, *b))
+        print(rows[-1])
+    write("dual-rail.csv", ["emf", "f", "half", "shared", "drop", "C", "esr", "signal", "peak_p", "idle_p", "peak_n", "idle_n", *[x + "_p" for x in COLUMNS], *[x + "_n" for x in COLUMNS]], rows,
+          "Two rails from a centre-tapped winding whose reflected primary they share, each with its own load, half-waves of one signal or a constant current", SCRIPT)
+
+
+def exponential_law():
+    rows = []
+    for emf, f, rs, saturation, n, t, series, c, i in [(35, 50, 0.5, 5e-9, 1.8, 75, 2, 10e-3, 3.0), (37.1, 50, 0.2, 2e-8, 1.7, 60, 1, 30e-3, 3.2), (12, 60, 1.0, 1e-9, 1.9, 40, 2, 2.2e-3, 0.4)]:
+        slope = series * n * 1.380649e-23 * (t + 273.15) / 1.602176634e-19
+        circuit = Circuit(emf, f, rs, 0.0, 0.0, c, 0.0, [(i, 0.0, 1.0, 1)], law=(saturation, slope))
+        pieces = circuit.march(circuit.half, numpy.array([]), 400)
+        rows.append((emf, f, rs, saturation, n, t, series, c, i, *measure(circuit, pieces, circuit.half, 0)[:6]))
+        print(rows[-1])
+    write("rectifier-exponential.csv", ["emf", "f", "R_s", "I_s", "n", "t_C", "series", "C", "I", *COLUMNS[:6]], rows,
+          "The same with diodes of the exponential law", SCRIPT)
+
+
+def transformer():
+    """Primary and two secondaries by node equations, referred to one secondary: both halves loaded by resistors at rated current."""
+    rows = []
+    for v, reg, s in [(35, 0.06, 800), (25, 0.10, 160), (45, 0.045, 1200)]:
+        rated = s / (2 * v)
+        # Equal loss in primary and secondaries: (2 I)^2 x = 2 I^2 h, h = 2 x; find x such that the loaded voltage is v.
+        def loaded(x):
+            load = v / rated
+            # unknowns: both half currents; emf = h*i + x*(i1+i2) + load*i
+            m = numpy.array([[2 * x + x + load, x], [x, 2 * x + x + load]])
+            i = numpy.linalg.solve(m, numpy.full(2, v * (1 + reg)))
+            return i[0] * load
+        x = optimize.brentq(lambda y: loaded(y) - v, 1e-6, 10, xtol=1e-15, rtol=1e-14)
+        alone = optimize.brentq(lambda r: (v * (1 + reg)) * (v / (s / v)) / (r + v / (s / v)) - v, 1e-9, 100, xtol=1e-15, rtol=1e-14)
+        rows.append((v, reg, s, v * (1 + reg), 4 * x, 2 * x, x, alone))
+    write("source-resistance.csv", ["V", "reg", "S", "V_0", "R_s", "R_half", "R_shared", "R_alone"], rows,
+          "Resistance behind each rail of a transformer with two equal windings at full load, by solving its network for the rated voltage; and of a single winding", SCRIPT)
+
+
+def ripple():
+    """The instantly charged reservoir: mean and rms of a sawtooth, integrated."""
+    rows = []
+    for vm, i, f, c in [(30, 0.05, 60, 100e-6), (47.9, 3, 50, 10e-3), (51.6, 3.233, 50, 30e-3)]:
+        period = 0.5 / f
+        def v(t):
+            return vm - i * t / c
+        mean = integrate.quad(v, 0, period)[0] / period
+        rms = numpy.sqrt(integrate.quad(lambda t: (v(t) - mean) ** 2, 0, period, epsabs=0, epsrel=1e-12)[0] / period)
+        rows.append((vm, i, f, c, v(0) - v(period), vm - (vm - i / (f * c)), mean, rms, rms / mean))
+    write("reservoir-ripple.csv", ["V_m", "I", "f", "C", "full", "half_wave", "mean", "rms", "factor"], rows, "A reservoir charged in an instant and emptied by a constant current: its sawtooth, integrated", SCRIPT)
+
+
+def peak_rectifier():
+    """The capacitor follows the sine from where it meets it: its current there is the slope of the sine times C, for a vanishing ripple."""
+    rows = []
+    for vp, i, f in [(100.0, 0.01, 60), (47.9, 3.0, 50), (25.0, 0.8, 60)]:
+        vr = vp * 1e-7
+        c = i / (2 * f * vr)
+        meets = optimize.brentq(lambda x: 2 * vp * numpy.sin(x / 2) ** 2 - vr, 0, 0.1, xtol=1e-18, rtol=1e-15)
+        rows.append((i, vp, vr, i + c * 2 * numpy.pi * f * vp * numpy.sin(meets)))
+    write("peak-rectifier.csv", ["I", "V_p", "V_r", "peak"], rows, "An ideal full-wave peak rectifier with vanishing ripple: capacitor and load current at the instant of charging, from the slope of the sine", SCRIPT)
+
+
+if __name__ == "__main__":
+    transformer()
+    ripple()
+    peak_rectifier()
+    single()
+    exponential_law()
+    dual()

@@ -7,7 +7,7 @@ solver, inductance by the mean of a logarithm over two round wires; no formula o
 """
 
 import numpy
-from scipy import integrate, optimize, signal
+from scipy import integrate, interpolate, optimize, signal
 
 from values import mean, write
 
@@ -25,14 +25,11 @@ DRIVERS = [
 
 
 def network(rvc, fs, qms, qes):
-    """R_es, C_mes, L_ces from what the Q factors mean, as the solution of three equations in their logarithms."""
-
-    def off(x):
-        r, c, l = numpy.exp(x)
-        w = 1 / numpy.sqrt(l * c)
-        return [numpy.log(w / (2 * numpy.pi * fs)), numpy.log(w * c * r / qms), numpy.log(w * c * rvc / qes)]
-
-    return numpy.exp(optimize.fsolve(off, numpy.log([30.0, 3e-4, 3e-2]), xtol=1e-15))
+    """R_es, C_mes, L_ces from what resonance and Q mean, three equations that are linear in the logarithms:
+    w sqrt(L C) = 1, w C R = Q_ms, w C R_vc = Q_es."""
+    w = 2 * numpy.pi * fs
+    equations = numpy.array([[0, 0.5, 0.5], [1, 1, 0], [0, 1, 0]])
+    return numpy.exp(numpy.linalg.solve(equations, -numpy.log([w, w / qms, w * rvc / qes])))
 
 
 def impedance(driver, f):
@@ -109,13 +106,10 @@ def least(function, low, high):
     return min((found.fun, numpy.exp(found.x)), (y[0], low), (y[-1], high))
 
 
-def fast_factors():
-    """Mean and peak heat tabled over the phase, so that a band can be scanned; cubic between 2001 phases."""
-    from scipy.interpolate import CubicSpline
-
+def peak_table():
+    """Peak heat over the phase, cubic between 2001 phases, so that a band can be scanned."""
     phases = numpy.linspace(0, numpy.pi / 2, 2001)
-    peaks = numpy.array([peak_heat(p, 1.0, 1.0) if False else one_side_max(p) for p in phases])
-    return CubicSpline(phases, peaks)
+    return interpolate.CubicSpline(phases, [one_side_max(p) for p in phases])
 
 
 def one_side_max(phase):
@@ -130,7 +124,7 @@ def one_side_max(phase):
 
 
 def minima():
-    table = fast_factors()
+    table = peak_table()
     rows = []
     for d in DRIVERS:
         r, c, l = network(d[0], *d[2:])
@@ -141,7 +135,7 @@ def minima():
 
         whole, at_whole = least(lambda f: abs(z(f)), 10, 2e4)
         peak, at_peak = least(lambda f: abs(z(f)) * 0.25 / float(table(abs(numpy.angle(z(f))))), 10, 2e4)
-        # The mean heat costs an integral a point: scan coarsely, refine finely.
+        # The mean heat costs an integral a point: two coarse scans, each refined.
         average, at_average = min((least_average(z, a, b) for a, b in ((10, 200), (200, 2e4))), key=lambda t: t[0])
         rows.append((*d, whole, at_whole, average, at_average, peak, at_peak))
     write("driver-minima.csv", ["R_vc", "L", "f_s", "Q_ms", "Q_es", "Z", "f_Z", "average", "f_average", "peak", "f_peak"], rows,
@@ -170,13 +164,12 @@ def state_space(d):
     return a, numpy.array([1 / coil, 0, 0])
 
 
-def absolute_area(a, b):
-    """The integral of |y|: the response stepped by its matrix exponential, zeros by root finding, areas by the state's own integral."""
-    rates = numpy.linalg.eigvals(a)
-    fast, slow = max(abs(rates)), min(abs(rates.real))
-    times = numpy.unique(numpy.concatenate([[0], numpy.geomspace(1e-4 / fast, 40 / slow, 60000), numpy.linspace(0, 40 / slow, 60000)]))
+def absolute_area(a, b, c):
+    """The integral of |c exp(at) b|: the response by eigenvectors, its zeros by root finding, areas by the modes' own integrals."""
     values, vectors = numpy.linalg.eig(a)
-    weights = vectors[0] * numpy.linalg.solve(vectors, b.astype(complex))
+    weights = (c @ vectors) * numpy.linalg.solve(vectors, b.astype(complex))
+    fast, slow = max(abs(values)), min(abs(values.real))
+    times = numpy.unique(numpy.concatenate([[0], numpy.geomspace(1e-4 / fast, 40 / slow, 60000), numpy.linspace(0, 40 / slow, 60000)]))
 
     def y(t):
         return (weights * numpy.exp(values * t)).sum().real
@@ -194,7 +187,7 @@ def programme():
     rows = []
     for d in DRIVERS:
         a, b = state_space(d)
-        exact = absolute_area(a, b)
+        exact = absolute_area(a, b, numpy.array([1.0, 0, 0]))
         # A second way, stepping the impulse response over the whole of its life (trapezoid; good to three digits).
         t = numpy.linspace(0, 14 / min(abs(numpy.linalg.eigvals(a).real)), 2000001)
         if d[1] > 1e-5:
@@ -205,11 +198,12 @@ def programme():
           "The integral of the magnitude of a driver's admittance impulse response: state space by eigenvectors, its zeros by root finding; checked against scipy.signal.impulse", SCRIPT)
     rows = []
     for rvc, fs, qms, qes in [(5.8, 45, 3, 0.6), (6.4, 70, 0.6, 0.5), (3.5, 60, 1.2, 1.5)]:
-        # No coil: what is left of the impulse when the coil goes to nothing, extrapolated from two small ones.
-        small, smaller = (absolute_area(*state_space((rvc, x, fs, qms, qes))) for x in (2e-9 * rvc, 1e-9 * rvc))
-        rows.append((rvc, fs, qms, qes, 2 * smaller - small))
+        # No coil: the current is (v - v_motional)/R_vc, so its response begins with an impulse of 1/R_vc.
+        r, c, l = network(rvc, fs, qms, qes)
+        a = numpy.array([[-(1 / rvc + 1 / r) / c, -1 / c], [1 / l, 0]])
+        rows.append((rvc, fs, qms, qes, 1 / rvc + absolute_area(a, numpy.array([1 / (rvc * c), 0]), numpy.array([-1 / rvc, 0]))))
     write("programme-current-no-coil.csv", ["R_vc", "f_s", "Q_ms", "Q_es", "per_volt"], rows,
-          "The same for a driver without coil inductance, as the limit of a vanishing one", SCRIPT)
+          "The same for a driver without coil inductance: an impulse and the response of two states", SCRIPT)
 
 
 def ellipses():
@@ -235,20 +229,16 @@ def two_wires():
 
         own = integrate.quad(lambda rho: 2 * rho / a**2 * ring_log(rho), 0, a, epsabs=0, epsrel=1e-11)[0]
 
-        # Between the discs, by Gauss over radius and equal steps over angle of each.
-        x, w = numpy.polynomial.legendre.leggauss(40)
-        rad = (x + 1) / 2 * a
-        wr = w / 2 * a * 2 * rad / a**2
-        ang = (numpy.arange(256) + 0.5) / 256 * 2 * numpy.pi
-        p = (rad[:, None] * numpy.exp(1j * ang)[None, :]).ravel()
-        wp = numpy.repeat(wr / len(ang), len(ang))
-        # From one point outside, a uniform disc looks like its centre line only if that is true: integrate it as well.
-        coarse_a = (numpy.arange(48) + 0.5) / 48 * 2 * numpy.pi
-        xc, wc = numpy.polynomial.legendre.leggauss(10)
-        rc = (xc + 1) / 2 * a
-        q = spacing + (rc[:, None] * numpy.exp(1j * coarse_a)[None, :]).ravel()
-        wq = numpy.repeat(wc / 2 * a * 2 * rc / a**2 / len(coarse_a), len(coarse_a))
-        mutual = sum(weight * numpy.dot(wp, numpy.log(abs(p - point))) for point, weight in zip(q, wq))
+        # Between the discs: points of one against points of the other, Gauss over the radius, equal steps over the angle.
+        def disc(radii, angles):
+            x, w = numpy.polynomial.legendre.leggauss(radii)
+            r = (x + 1) / 2 * a
+            turn = numpy.exp(2j * numpy.pi * (numpy.arange(angles) + 0.5) / angles)
+            return (r[:, None] * turn[None, :]).ravel(), numpy.repeat(w * r / a / angles, angles)
+
+        near, near_weights = disc(40, 256)
+        far, far_weights = disc(10, 48)
+        mutual = sum(w * numpy.dot(near_weights, numpy.log(abs(near - spacing - p))) for p, w in zip(far, far_weights))
         rows.append((d, spacing, 4e-7 * (mutual - own)))
     write("two-wire-inductance.csv", ["d", "D", "L_per_m"], rows,
           "Inductance of a metre of go and return wire at low frequency: mean logarithms of the distances within and between two round wires, by quadrature", SCRIPT)

@@ -7,7 +7,7 @@ using static EightOhm.Quantities.Maths;
 namespace EightOhm.Loads;
 
 /// <summary>Copper conductors: gauge, resistance, temperature; and two of them as a cable.</summary>
-/// <remarks>Resistance at dc; annealed copper of 100 % conductivity (IEC 60028: 0.017241 Ω·mm²/m at 20 °C).</remarks>
+/// <remarks>Resistance at dc; annealed copper of 100 % conductivity (IEC 60028: 1/58 Ω·mm²/m, 0.017241, at 20 °C).</remarks>
 public static partial class CopperWire
 {
     /// <summary>Diameter of a solid wire of an American gauge: 0.127 mm·92^((36 − n)/39).</summary>
@@ -20,7 +20,7 @@ public static partial class CopperWire
         return 0.127.mm * Pow(92, (36.0 - n_AWG) / 39);
     }
 
-    /// <summary>Resistance of a kilometre of wire at 20 °C: 17.241 Ω over the area in mm².</summary>
+    /// <summary>Resistance of a kilometre of wire at 20 °C: 1000/58 Ω over the area in mm².</summary>
     /// <param name="d">Diameter of the copper, solid or that of the same area; greater than 0 m.</param>
     /// <exception cref="ArgumentOutOfRangeException">The diameter is not positive.</exception>
     [Formula("IEC 60028, resistance of copper at 20 °C", Symbol = "R_km")]
@@ -28,7 +28,7 @@ public static partial class CopperWire
     {
         Guard.Positive(d);
         var A = pi / 4 * (d * d);
-        return 17.241.Ohm / (A / 1.mm2);
+        return 1000.Ohm / 58 / (A / 1.mm2);
     }
 
     /// <summary>How much more copper resists when it is warm: (234.5 + t)/254.5.</summary>

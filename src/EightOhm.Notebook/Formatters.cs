@@ -61,7 +61,7 @@ internal static class Formatters
 
     private static bool IsFacts(Type type) =>
         !type.IsAbstract && !type.IsGenericTypeDefinition && QuantityKinds.Find(type) is null
-        && type.Namespace is "EightOhm.Ratings" or "EightOhm.OutputStage" or "EightOhm.Supply" or "EightOhm.Thermal"
+        && type.Namespace is "EightOhm.Ratings" or "EightOhm.Loads" or "EightOhm.OutputStage" or "EightOhm.Supply" or "EightOhm.Thermal"
         && Facts.Has(type);
 
     // What speaks for itself in words: a sheet, its audit, a budget.

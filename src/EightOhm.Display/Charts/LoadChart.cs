@@ -40,7 +40,8 @@ public static partial class Charts
         {
             Title = least.PeakEquivalent < 0.999 * least.Impedance ? figure.Title : $"{Face.Of(least.Impedance)}, to a transistor as well",
             Subtitle = currents,
-            Marks =
+            // A load that is the same at every frequency has no frequency to point at.
+            Marks = sweep.Ohms.Max() < 1.001 * sweep.Ohms.Min() ? [] :
             [
                 new Mark(least.ImpedanceAt.Hertz, least.Impedance.Ohms, $"{Face.Of(least.Impedance)} at {Face.Of(least.ImpedanceAt)}"),
                 new Mark(least.PeakEquivalentAt.Hertz, least.PeakEquivalent.Ohms, $"{Face.Of(least.PeakEquivalent)} at {Face.Of(least.PeakEquivalentAt)}"),

@@ -44,7 +44,7 @@ public static partial class CopperWire
     /// <summary>The factor that takes a measured resistance to 20 °C as the cable standard tables it: 250/(230 + t).</summary>
     /// <param name="T">Temperature of the conductor, from 0 to 100 °C.</param>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is out of range.</exception>
-    [Formula("IEC 60228, temperature correction factors for conductor resistance (their three digits are those of this form)", Symbol = "k_t")]
+    [Formula("IEC 60228, temperature correction factors for conductor resistance (0.004 per kelvin: 1/(1 + 0.004·(t − 20)))", Symbol = "k_t")]
     public static double StandardFactor(Temperature T)
     {
         Guard.Between(T, 0.degC, 100.degC, hint: "The standard tables 0 to 100 °C.");

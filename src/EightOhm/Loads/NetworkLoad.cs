@@ -1,5 +1,6 @@
 using System.Numerics;
 using EightOhm.Quantities;
+using EightOhm.Working;
 using UnitsNet;
 
 namespace EightOhm.Loads;
@@ -14,6 +15,7 @@ public abstract class NetworkLoad : Load
     /// <summary>∫|y(t)|dt, y being the admittance as an impulse response: current per volt of a signal that is always at its bound.</summary>
     /// <remarks>From the poles and residues of the admittance, between the zeros of y; good to 1 in 10⁷. Without series inductance y begins with an
     /// impulse of 1/R, which is in the area.</remarks>
+    [Symbol("G_abs")]
     public ElectricConductance AbsoluteArea => ImpulseArea.PerVolt(Network).S;
 
     /// <summary>The greatest current that any signal of bounded voltage drives, in either direction.</summary>

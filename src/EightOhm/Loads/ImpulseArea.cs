@@ -20,7 +20,7 @@ internal static class ImpulseArea
             return (1 + (g * Area(new(0, -1, b + g, 1, 1, -(b + g) / 2)))) / n.R;
         var response = Decompose(tau, g, b) ?? Decompose(tau, g, b * (1 + Near))
             ?? throw new InvalidOperationException(FormattableString.Invariant($"The poles of the admittance could not be told apart: L·ω/R = {tau:g9}, Z/R = {g:g9}, 1/Q = {b:g9}."));
-        return Area(response) / (tau * n.R);
+        return Area(response) / n.R;
     }
 
     // The response of D/(monic cubic): the pole farthest from the other two stands alone.
@@ -44,7 +44,8 @@ internal static class ImpulseArea
         // u = 1 + τ·p₀ without its cancellation; the rest follows from it.
         var u = -g * p / D(p, b);
         double a = u / tau * (p - (1 / p)) / q, constant = (-(u / (tau * p)) - (a * gamma)) / p, sigma = -beta / 2;
-        return new(1 - a, p, beta, gamma, a, constant + (a * sigma));
+        // Over τ, so that the slow part is of the order of g: Brent takes a value far below 1 for a zero.
+        return new((1 - a) / tau, p, beta, gamma, a / tau, (constant + (a * sigma)) / tau);
     }
 
     private static (double Beta, double Gamma) Rest(double p, double tau, double g, double b)

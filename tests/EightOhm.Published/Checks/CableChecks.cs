@@ -12,6 +12,7 @@ public class CableChecks
     private static readonly Source Wires = Source.Secondhand("HyperPhysics, American wire gauge table (NBS values at 20 °C)", "table");
     private static readonly Source Standard = Source.Secondhand("IEC 60228, Conductors of insulated cables, as three cable makers' pages reprint it", "maximum dc resistance at 20 °C");
     private static readonly Source Chart = Source.Datasheet("MISUMI, AWG chart", "resistance columns");
+    private static readonly Source Code = Source.Secondhand("NFPA 70 (NEC), chapter 9, table 8, as sfasoft.com reprints it", "dc resistance at 75 °C, solid, uncoated copper");
     private static readonly Source Hifi = Source.Secondhand("ohmicaudio.com, damping factor reference", "worked example");
     private static readonly Source Qubix = Source.Secondhand("qubixhifi.com, damping factor and cable", "worked example");
     private static readonly Source Das = Source.Datasheet("D.A.S. Audio, Energy series manual", "p. 21, cable table");
@@ -38,6 +39,16 @@ public class CableChecks
         Check.Disagrees(() => CopperWire.WarmFactor(hot) * cold, "1.868 Ohm", "1.8688 Ohm", Chart,
             "The chart calls its first column 25 °C, but the ratio of its columns, 1.1763, is that from 20 to 65 °C (0.00392 per kelvin; 0.00393 gives 1.1768); from 25 °C it would be 1.154.");
         Assert.NotEqual(1.868, 1.588 * CopperWire.WarmFactor(hot) / CopperWire.WarmFactor(room), 0.03);
+
+        // Solid and uncoated; the table's 16 and 18 AWG are of circular mils rounded down.
+        const double thousandFeet = 0.3048;
+        var installed = 75.degC;
+        Check.Check(() => CopperWire.PerKilometre(CopperWire.Diameter(8)) * thousandFeet * CopperWire.WarmFactor(installed), "0.764 Ohm", Code, "8 AWG, 1000 ft");
+        Check.Check(() => CopperWire.PerKilometre(CopperWire.Diameter(10)) * thousandFeet * CopperWire.WarmFactor(installed), "1.21 Ohm", Code, "10 AWG, 1000 ft");
+        Check.Check(() => CopperWire.PerKilometre(CopperWire.Diameter(12)) * thousandFeet * CopperWire.WarmFactor(installed), "1.93 Ohm", Code, "12 AWG, 1000 ft");
+        Check.Against(() => CopperWire.PerKilometre(CopperWire.Diameter(14)) * thousandFeet * CopperWire.WarmFactor(installed),
+            CopperWire.PerKilometre(CopperWire.Diameter(14)) * thousandFeet * CopperWire.WarmFactor(installed) / CopperWire.WarmFactor(room), "the table of 20 °C taken for one of 25 °C", "3.07 Ohm", Code);
+        Check.Disagrees(() => CopperWire.PerKilometre(CopperWire.Diameter(18)) * thousandFeet * CopperWire.WarmFactor(installed), "7.77 Ohm", "7.765 Ohm", Code, "The table's wire has 1620 circular mils, where the gauge's formula gives 1624.");
     }
 
     [Fact]

@@ -41,6 +41,7 @@ internal static class Formatters
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsWords))
             Both(type, Words, v => v.ToString()!);
         // What a type has of its own, below, comes after and wins.
+        // What a type has of its own, below, comes after and wins.
         Tables<DesignRecord>(r => RecordTables.Entries(r.Entries, r.Name));
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
@@ -84,7 +85,6 @@ internal static class Formatters
     }
 
     private static readonly string[] Subjects = ["Ratings", "Noise", "Feedback", "Loads", "Supply", "OutputStage", "Thermal", "Protection", "Parts"];
-
     private static readonly string[] Subjects = ["Ratings", "Noise", "Feedback", "Loads", "Supply", "OutputStage", "Thermal", "Protection", "Parts"];
 
     private static bool IsFacts(Type type) =>
@@ -95,6 +95,8 @@ internal static class Formatters
         type is { IsClass: true, IsAbstract: false } && !typeof(Delegate).IsAssignableFrom(type) && !typeof(Attribute).IsAssignableFrom(type)
         && IsOfASubject(type) && !IsFacts(type)
         && type.GetMethod(nameof(ToString), Type.EmptyTypes)!.DeclaringType == type;
+
+    private static bool IsOfASubject(Type type) => type.Namespace is { } space && Subjects.Any(s => space == $"EightOhm.{s}");
 
     private static bool IsOfASubject(Type type) => type.Namespace is { } space && Subjects.Any(s => space == $"EightOhm.{s}");
 

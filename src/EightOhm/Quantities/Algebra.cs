@@ -72,6 +72,9 @@ public static class Algebra
         /// <summary>R / L = 1/s: over 2π the corner of an inductor and a resistor.</summary>
         public static Frequency operator /(ElectricResistance r, ElectricInductance l) => Frequency.FromHertz(r.Ohms / l.Henries);
 
+        /// <summary>R / f = L: over 2π the inductance of a reactance.</summary>
+        public static ElectricInductance operator /(ElectricResistance r, Frequency f) => ElectricInductance.FromHenries(r.Ohms / f.Hertz);
+
         /// <summary>R · W = V².</summary>
         public static SquaredVoltage operator *(ElectricResistance r, Power p) => new(r.Ohms * (double)p.Watts);
 
@@ -335,6 +338,9 @@ public static class Algebra
 
         /// <summary>S / F = 1/s: over 2π the unity-gain frequency of a transconductance and a capacitor.</summary>
         public static Frequency operator /(ElectricConductance g, ElectricCapacitance c) => Frequency.FromHertz(g.Siemens / c.Farads);
+
+        /// <summary>S / f = F: over 2π the capacitance of a susceptance.</summary>
+        public static ElectricCapacitance operator /(ElectricConductance g, Frequency f) => ElectricCapacitance.FromFarads(g.Siemens / f.Hertz);
 
         /// <summary>1 / S = R.</summary>
         public static ElectricResistance operator /(double number, ElectricConductance g) => ElectricResistance.FromOhms(number / g.Siemens);

@@ -21,6 +21,7 @@ internal static class Inputs
         [(typeof(ElectricPotential), "V_T")] = r => Decades(r, 0.02, 0.04).V,
         [(typeof(ElectricCurrent), "I_s")] = r => Decades(r, 1e-16, 1e-9).A,
         [(typeof(int), "n")] = r => r.Next(1, 11),
+        [(typeof(int), "n_AWG")] = r => r.Next(-3, 41),
         [(typeof(Temperature), "T_J")] = r => (80 + (120 * r.NextDouble())).degC,
     };
 
@@ -37,6 +38,7 @@ internal static class Inputs
         [typeof(ElectricPotentialChangeRate)] = r => Decades(r, 0.1, 1000).V_per_us,
         [typeof(Power)] = r => Decades(r, 1e-3, 1e3).W,
         [typeof(Length)] = r => Decades(r, 0.5, 100).m,
+        [typeof(Angle)] = r => (-90 + (180 * r.NextDouble())).deg,
         [typeof(Frequency)] = r => Decades(r, 1, 1e6).Hz,
         [typeof(Duration)] = r => Decades(r, 1e-6, 10).s,
         [typeof(Temperature)] = r => (-40 + (120 * r.NextDouble())).degC,

@@ -1,0 +1,48 @@
+using EightOhm.Quantities;
+using EightOhm.Working;
+using UnitsNet;
+
+namespace EightOhm.Loads;
+
+/// <summary>What a cable takes from a resistive load. Three figures that are easily confused, each under its own name.</summary>
+public static partial class CableLoss
+{
+    private const string Divider = "Boylestad & Nashelsky, Electronic Devices and Circuit Theory, 11th ed., voltage divider";
+
+    /// <summary>Cable over load, R_c/R_L: the figure that makers of cable and loudspeakers print as loss.</summary>
+    /// <remarks>It is the power in the cable over the power in the load, and so a little more than the true share of the amplifier's power.</remarks>
+    /// <param name="R_c">Cable, both conductors; 0 Ω or more.</param>
+    /// <param name="R_L">Load; greater than 0 Ω.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("D.A.S. Audio, Energy series manual, p. 21", Symbol = "p_n")]
+    public static Ratio Nominal(ElectricResistance R_c, ElectricResistance R_L)
+    {
+        Guard.NotNegative(R_c);
+        Guard.Positive(R_L);
+        return Ratio.FromDecimalFractions(R_c / R_L);
+    }
+
+    /// <summary>The share of the amplifier's power that heats the cable: R_c/(R_c + R_L).</summary>
+    /// <param name="R_c">Cable, both conductors; 0 Ω or more.</param>
+    /// <param name="R_L">Load; greater than 0 Ω.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula(Divider, Symbol = "p_c")]
+    public static Ratio Share(ElectricResistance R_c, ElectricResistance R_L)
+    {
+        Guard.NotNegative(R_c);
+        Guard.Positive(R_L);
+        return Ratio.FromDecimalFractions(R_c / (R_c + R_L));
+    }
+
+    /// <summary>What is left of the voltage at the load: R_L/(R_c + R_L).</summary>
+    /// <param name="R_c">Cable, both conductors; 0 Ω or more.</param>
+    /// <param name="R_L">Load; greater than 0 Ω.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula(Divider, Symbol = "A_c")]
+    public static Gain Level(ElectricResistance R_c, ElectricResistance R_L)
+    {
+        Guard.NotNegative(R_c);
+        Guard.Positive(R_L);
+        return Gain.FromRatio(R_L / (R_c + R_L));
+    }
+}

@@ -1,0 +1,92 @@
+using System.Numerics;
+using EightOhm.Quantities;
+using UnitsNet;
+
+namespace EightOhm.Loads;
+
+/// <summary>What an amplifier drives: an impedance over frequency, and what it asks of a class-B stage.</summary>
+/// <remarks>Linear and passive. The phase is that of the impedance: positive where the current lags, as in an inductor. A load of one's own,
+/// measured perhaps, is a class that gives <see cref="Impedance"/>.</remarks>
+public abstract class Load
+{
+    // Rounding may carry a pure reactance past a quarter turn by a hair.
+    private const double Hair = 1e-9;
+
+    /// <summary>The impedance in ohms, its real part 0 or more.</summary>
+    /// <param name="hertz">Frequency in hertz; greater than 0.</param>
+    protected internal abstract Complex Impedance(double hertz);
+
+    /// <summary>Magnitude of the impedance.</summary>
+    /// <param name="f">Frequency; greater than 0 Hz.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
+    public ElectricResistance Magnitude(Frequency f) => Polar(Guard.Positive(f).Hertz).Ohms.Ohm;
+
+    /// <summary>Phase of the impedance, from −90° to 90°; positive where the current lags.</summary>
+    /// <param name="f">Frequency; greater than 0 Hz.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
+    public Angle Phase(Frequency f) => (Polar(Guard.Positive(f).Hertz).Radians * (180 / Math.PI)).deg;
+
+    /// <summary>The resistor that heats a class-B pair as much on average, each at its worst level.</summary>
+    /// <param name="f">Frequency; greater than 0 Hz.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
+    public ElectricResistance AverageEquivalent(Frequency f) => EquivalentResistor.Average(Magnitude(f), Phase(f));
+
+    /// <summary>The resistor whose hottest instant in one device is as hot, at full swing.</summary>
+    /// <param name="f">Frequency; greater than 0 Hz.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
+    public ElectricResistance PeakEquivalent(Frequency f) => EquivalentResistor.Peak(Magnitude(f), Phase(f));
+
+    /// <summary>Peak current of a sine of that frequency.</summary>
+    /// <param name="V_p">Peak voltage (not rms); 0 V or more.</param>
+    /// <param name="f">Frequency; greater than 0 Hz.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    public ElectricCurrent SineCurrent(ElectricPotential V_p, Frequency f) => LoadCurrent.Sine(V_p, Magnitude(f));
+
+    /// <summary>Voltage across and current through one side of a class-B stage over the half cycle in which it conducts.</summary>
+    /// <param name="V">One rail (not rail to rail); greater than 0 V.</param>
+    /// <param name="V_p">Peak output voltage; from 0 V to the rail.</param>
+    /// <param name="f">Frequency; greater than 0 Hz.</param>
+    /// <param name="points">How many points the curve has; 3 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    public LoadEllipse Ellipse(ElectricPotential V, ElectricPotential V_p, Frequency f, int points = 181) =>
+        LoadEllipse.Of(V, V_p, Magnitude(f), Phase(f), points);
+
+    /// <summary>Impedance and both equivalent resistors over frequency, as columns to draw.</summary>
+    /// <param name="from">Lowest frequency; greater than 0 Hz.</param>
+    /// <param name="to">Highest frequency; above the lowest.</param>
+    /// <param name="points">How many points, equally far apart on a logarithmic axis; 2 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    public LoadSweep Sweep(Frequency from, Frequency to, int points = 400) => new(this, from, to, points);
+
+    /// <summary>The least impedance and the least equivalent resistors of the audio band, 10 Hz to 20 kHz, and where they are.</summary>
+    public LeastLoad Least() => Least(10.Hz, 20.kHz);
+
+    /// <summary>The least impedance and the least equivalent resistors of a band, and where they are.</summary>
+    /// <remarks>A thousand points a decade, then a search around the lowest: finds resonances up to a Q of about 100.</remarks>
+    /// <param name="from">Lowest frequency; greater than 0 Hz.</param>
+    /// <param name="to">Highest frequency; above the lowest.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    public LeastLoad Least(Frequency from, Frequency to) => LeastLoad.Of(this, from, to);
+
+    /// <summary>This load at the end of a cable.</summary>
+    /// <param name="cable">The cable.</param>
+    public virtual Load Through(Cable cable) => new CabledLoad(this, cable);
+
+    /// <summary>Magnitude and phase in plain numbers, refused where they are not those of a passive load.</summary>
+    /// <exception cref="InvalidOperationException">The load is shorted, open or active at this frequency.</exception>
+    internal (double Ohms, double Radians) Polar(double hertz)
+    {
+        var z = Impedance(hertz);
+        var ohms = z.Magnitude;
+        if (!(ohms > 0) || !double.IsFinite(ohms) || z.Real < -Hair * ohms)
+            throw new InvalidOperationException($"{GetType().Name} has no passive impedance at {Face.Of(hertz.Hz)}: its real part must be 0 Ω or more and its magnitude above 0 Ω.");
+        return (ohms, Math.Clamp(z.Phase, -Math.PI / 2, Math.PI / 2));
+    }
+
+    internal static (double From, double To) Band(Frequency from, Frequency to)
+    {
+        Guard.Positive(from);
+        Guard.Positive((to - from).Hertz, "to − from", "The band ends above where it begins.");
+        return (from.Hertz, to.Hertz);
+    }
+}

@@ -6,23 +6,31 @@ namespace EightOhm.Thermal;
 
 /// <summary>The loop of junction temperature, current and heat, stepped through time by the network's modes.</summary>
 /// <remarks>In a step the heat is taken as straight from its begin to its end, and the end is found by repetition: exact for the network, second
-/// order for the current.</remarks>
+/// order for the current. Steps are short after each change of the music and grow with the time since, as the temperatures slow down.</remarks>
 internal static class BiasSteps
 {
     // Beyond this nothing of silicon is left: the transistor has run away.
-    private const double Destroyed = 300, MostSteps = 4e6;
+    private const double Destroyed = 300;
 
-    public static BiasOverTime Run(BiasTracking bias, double end, IReadOnlyList<HeatProfile> music, NodeTemperatures start, int points, int? steps)
+    public static BiasOverTime Run(BiasTracking bias, double end, IReadOnlyList<HeatProfile> music, NodeTemperatures start, int points, double fineness)
     {
         var modes = bias.Network.Modes();
-        var count = Guard.Positive(steps ?? (int)Math.Clamp(Math.Ceiling(10 * end * modes.Rates.Max()), 4 * points, MostSteps), nameof(steps));
         foreach (var heat in music)
             if (bias.Network.Place(heat.Node) < 0)
                 throw new ArgumentException("Heat into the ambient warms nothing: give it to a node.", nameof(music));
         if (start.Network != bias.Network || start.Rises.Length != modes.Rates.Length)
             throw new ArgumentException("The temperatures at the start must be of this network, with all its nodes.", nameof(start));
-        var grid = Enumerable.Range(0, count + 1).Select(i => end * i / count).Concat(music.SelectMany(h => h.Times).Where(t => t > 0 && t < end)).Distinct().Order().ToArray();
-        return new Stepper(bias, modes, music, start).Follow(grid, Math.Max(1, count / points));
+        double least = Math.Min(2 * fineness / modes.Rates.Max(), end / points), most = end / points;
+        List<double> grid = [0];
+        double[] changes = [0, .. music.SelectMany(h => h.Times).Where(t => t > 0 && t < end).Distinct().Order(), end];
+        for (var i = 0; i + 1 < changes.Length; i++)
+        {
+            for (var t = changes[i] + least; t < changes[i + 1] - (least / 2); t += Math.Clamp(fineness * (t - changes[i]), least, most))
+                grid.Add(t);
+            grid.Add(changes[i + 1]);
+        }
+
+        return new Stepper(bias, modes, music, start).Follow([.. grid]);
     }
 
     private sealed class Stepper
@@ -50,42 +58,36 @@ internal static class BiasSteps
             (_tc, _tcSensor, _ambient) = (bias.JunctionDrift.Si, bias.SensorDrift.Si, bias.Network.AmbientTemperature.Kelvins - Constants.ZeroCelsius);
         }
 
-        public BiasOverTime Follow(double[] grid, int every)
+        public BiasOverTime Follow(double[] grid)
         {
-            var told = Enumerable.Range(0, grid.Length).Where(k => k % every == 0 || k == grid.Length - 1).ToArray();
-            double[] seconds = new double[told.Length], current = new double[told.Length];
-            var rises = _design.Select(_ => new double[told.Length]).ToArray();
-            int row = 0, kept = 0;
-            double? gone = null;
-            Heats(0, _state, _before, true);
-            for (var k = 0; k < grid.Length && gone is null; k++)
+            var current = new double[grid.Length];
+            var rises = _design.Select(_ => new double[grid.Length]).ToArray();
+            var kept = 0;
+            Heats(0, _state, _before);
+            while (kept < grid.Length && (kept == 0 || Hot(_state) <= Destroyed))
             {
-                if (k > 0)
-                    Step(grid[k - 1], grid[k]);
-                if (row < told.Length && told[row] == k || Hottest() > Destroyed)
-                {
-                    (seconds[row], current[row]) = (grid[k], _currents[0]);
-                    for (var i = 0; i < rises.Length; i++)
-                        rises[i][row] = NetworkSteps.At(_modes, _state, i);
-                    kept = ++row;
-                }
-
-                gone = Hottest() > Destroyed ? grid[k] : null;
+                if (kept > 0)
+                    Step(grid[kept - 1], grid[kept], 0);
+                current[kept] = _currents[0];
+                for (var i = 0; i < rises.Length; i++)
+                    rises[i][kept] = NetworkSteps.At(_modes, _state, i);
+                kept++;
             }
 
-            var transient = new ThermalTransient(_bias.Network, seconds[..kept], [.. rises.Select(r => r[..kept])]);
+            double? gone = Hot(_state) > Destroyed ? grid[kept - 1] : null;
+            var transient = new ThermalTransient(_bias.Network, grid[..kept], [.. rises.Select(r => r[..kept])]);
             return new BiasOverTime(_bias, transient, current[..kept], gone);
         }
 
-        private void Step(double from, double to)
+        private void Step(double from, double to, int halved)
         {
             Work.Checkpoint();
             var h = to - from;
             for (var m = 0; m < _state.Length; m++)
                 (_gone[m], _ramp[m]) = (Decay.Gone(_modes.Rates[m] * h), Decay.Ramp(_modes.Rates[m] * h));
-            Heats(from, _state, _before, false);
+            Heats(from, _state, _before);
             Array.Copy(_before, _after, _after.Length);
-            var last = double.PositiveInfinity;
+            var moved = double.PositiveInfinity;
             for (var pass = 0; pass < 60; pass++)
             {
                 for (var m = 0; m < _state.Length; m++)
@@ -96,21 +98,29 @@ internal static class BiasSteps
                     _trial[m] = _state[m] + (_gone[m] * ((a / _modes.Rates[m]) - _state[m])) + (_ramp[m] * (b - a) / _modes.Rates[m]);
                 }
 
-                var moved = Heats(from, _trial, _after, false);
-                if (moved <= 1e-11 * (1 + _voltage * _idle) || Hot(_trial) > Destroyed)
+                moved = Heats(from, _trial, _after);
+                if (moved <= 1e-11 * (1 + (_voltage * _idle)))
                 {
                     Array.Copy(_trial, _state, _state.Length);
                     return;
                 }
-
-                last = moved;
             }
 
-            throw new InvalidOperationException(FormattableString.Invariant($"The idle current did not settle in the step to {to:G6} s: it was {_currents[0]:G6} A with the junction at {Hot(_trial):G5} °C and the heat still moving by {last:G3} W. Take more steps."));
+            // A stage that runs away is steep: half the step twice. Beyond the end of silicon it need not settle.
+            if (halved < 40 && Hot(_state) <= Destroyed)
+            {
+                var middle = from + (h / 2);
+                Step(from, middle, halved + 1);
+                Step(middle, to, halved + 1);
+            }
+            else if (Hot(_state) <= Destroyed)
+            {
+                throw new InvalidOperationException(FormattableString.Invariant($"The idle current did not settle in the step to {to:G6} s: it was {_currents[0]:G6} A with the junction at {Hot(_trial):G5} °C and the heat still moving by {moved:G3} W."));
+            }
         }
 
         /// <summary>The heat into each node for the temperatures of a state, the music being that of an instant; returns the greatest change.</summary>
-        private double Heats(double at, double[] state, double[] heats, bool first)
+        private double Heats(double at, double[] state, double[] heats)
         {
             Array.Clear(_played);
             for (var i = 0; i < _music.Count; i++)
@@ -127,14 +137,12 @@ internal static class BiasSteps
             var moved = 0.0;
             for (var i = 0; i < heats.Length; i++)
             {
-                moved = first ? 0 : Math.Max(moved, Math.Abs(_played[i] - heats[i]));
+                moved = Math.Max(moved, Math.Abs(_played[i] - heats[i]));
                 heats[i] = _played[i];
             }
 
             return moved;
         }
-
-        private double Hottest() => Hot(_state);
 
         private double Hot(double[] state)
         {

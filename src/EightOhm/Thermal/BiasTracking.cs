@@ -69,14 +69,17 @@ public sealed class BiasTracking
     [Working.Symbol("tc_s")]
     public VoltageDrift SensorDrift { get; }
 
-    /// <summary>The first junction's time constants seen from its own heat, and so how finely time must be divided.</summary>
+    /// <summary>Follows temperatures and idle current through time.</summary>
     /// <param name="until">The end; greater than 0 s.</param>
     /// <param name="music">The heat of the music into the junctions (and any other heat into other nodes); idle everywhere when empty.</param>
-    /// <param name="start">The temperatures at 0 s; the design's when not given, the ambient's for a cold start: <c>network.Steady()</c>.</param>
-    /// <param name="points">Instants told; 1 or more.</param>
-    /// <param name="steps">Steps of time; as many as make the fastest mode's step one tenth of its time constant, at least four a point, when not given.</param>
+    /// <param name="start">The temperatures at 0 s; the design's when not given. For a cold start: <c>network.Steady()</c>.</param>
+    /// <param name="points">Steps at least, without those after each change of the music; 1 or more.</param>
+    /// <param name="fineness">The length of a step over the time since the last change; from 0.0001 to 0.2. The error falls with its square, and is about 1 in 10⁴ at 0.02.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">The current and the heat of a step did not settle; the message gives the last state.</exception>
-    public BiasOverTime Follow(Duration until, IReadOnlyList<HeatProfile> music, NodeTemperatures? start = null, int points = 400, int? steps = null) =>
-        BiasSteps.Run(this, Guard.Positive(until).Seconds, music ?? throw new ArgumentNullException(nameof(music)), start ?? Design, Guard.Positive(points), steps);
+    public BiasOverTime Follow(Duration until, IReadOnlyList<HeatProfile> music, NodeTemperatures? start = null, int points = 400, double fineness = 0.02)
+    {
+        ArgumentNullException.ThrowIfNull(music);
+        return BiasSteps.Run(this, Guard.Positive(until).Seconds, music, start ?? Design, Guard.Positive(points), Guard.Between(fineness, 1e-4, 0.2));
+    }
 }

@@ -7,6 +7,7 @@ using EightOhm.Noise;
 using EightOhm.Quantities;
 using EightOhm.Record;
 using EightOhm.Teaching;
+using EightOhm.Thermal;
 using EightOhm.Working;
 using Microsoft.DotNet.Interactive.Formatting;
 using UnitsNet;
@@ -35,6 +36,11 @@ internal static class Formatters
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
         Tables<NoiseBudget>(NoiseTables.Budget);
+        Tables<NodeTemperatures>(ThermalTables.Nodes);
+        Tables<CauerLadder>(l => ThermalTables.Rungs(l.Rungs));
+        Tables<FosterImpedance>(z => ThermalTables.Terms(z.Terms));
+        TablesOfMany<LadderRung>(ThermalTables.Rungs);
+        TablesOfMany<FosterTerm>(ThermalTables.Terms);
         Tables<Requirement>(r => RecordTables.Compliance([r]));
         Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsWords))

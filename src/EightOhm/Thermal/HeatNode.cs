@@ -65,6 +65,10 @@ public sealed class HeatProfile
     /// <summary>Where the heat flows in.</summary>
     public HeatNode Node { get; }
 
+    /// <summary>The highest power.</summary>
+    [Working.Symbol("P_max")]
+    public Power Highest => Power.FromWatts(Watts.DefaultIfEmpty(0).Max());
+
     internal double[] Times { get; }
 
     internal double[] Watts { get; }

@@ -108,7 +108,7 @@ public class ThermalImpedanceChecks
         foreach (var r in Reference.Read("bias-tracking.csv").Rows)
         {
             // Each instant as the end of a run of its own.
-            var run = tracking.Follow(Duration.FromSeconds(r["t"]), music, fineness: 0.004);
+            var run = tracking.Follow(Duration.FromSeconds(r["t"]), music, fineness: 0.01);
             var i = run.Seconds.Count - 1;
             Near(r["I"], run.Amperes[i], 5e-5);
             Assert.Equal(r["junction"] + 35, run.Temperatures.Celsius("junction 1")[i], 1e-3);

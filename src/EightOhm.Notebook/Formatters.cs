@@ -12,6 +12,7 @@ using EightOhm.Ratings;
 using EightOhm.Record;
 using EightOhm.Supply;
 using EightOhm.Teaching;
+using EightOhm.Thermal;
 using EightOhm.Working;
 using Microsoft.DotNet.Interactive.Formatting;
 using UnitsNet;
@@ -42,6 +43,7 @@ internal static class Formatters
             Both(type, Words, v => v.ToString()!);
         // What a type has of its own, below, comes after and wins.
         // What a type has of its own, below, comes after and wins.
+        // What a type has of its own, below, comes after and wins.
         Tables<DesignRecord>(r => RecordTables.Entries(r.Entries, r.Name));
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
@@ -62,6 +64,11 @@ internal static class Formatters
         Tables<VoltageCurrentLimiter>(SafeAreaTables.WithWords);
         Tables<LimiterVerdict>(SafeAreaTables.Verdict);
         Tables<SupplyEstimates>(RectifierTables.Estimates);
+        Tables<NodeTemperatures>(ThermalTables.Nodes);
+        Tables<CauerLadder>(l => ThermalTables.Rungs(l.Rungs));
+        Tables<FosterImpedance>(z => ThermalTables.Terms(z.Terms));
+        TablesOfMany<LadderRung>(ThermalTables.Rungs);
+        TablesOfMany<FosterTerm>(ThermalTables.Terms);
         Tables<Requirement>(r => RecordTables.Compliance([r]));
         Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);
         Lists.Register();
@@ -85,7 +92,6 @@ internal static class Formatters
     }
 
     private static readonly string[] Subjects = ["Ratings", "Noise", "Feedback", "Loads", "Supply", "OutputStage", "Thermal", "Protection", "Parts"];
-    private static readonly string[] Subjects = ["Ratings", "Noise", "Feedback", "Loads", "Supply", "OutputStage", "Thermal", "Protection", "Parts"];
 
     private static bool IsFacts(Type type) =>
         !type.IsAbstract && !type.IsGenericTypeDefinition && QuantityKinds.Find(type) is null && IsOfASubject(type) && Facts.Has(type);
@@ -95,10 +101,6 @@ internal static class Formatters
         type is { IsClass: true, IsAbstract: false } && !typeof(Delegate).IsAssignableFrom(type) && !typeof(Attribute).IsAssignableFrom(type)
         && IsOfASubject(type) && !IsFacts(type)
         && type.GetMethod(nameof(ToString), Type.EmptyTypes)!.DeclaringType == type;
-
-    private static bool IsOfASubject(Type type) => type.Namespace is { } space && Subjects.Any(s => space == $"EightOhm.{s}");
-
-    private static bool IsOfASubject(Type type) => type.Namespace is { } space && Subjects.Any(s => space == $"EightOhm.{s}");
 
     private static bool IsOfASubject(Type type) => type.Namespace is { } space && Subjects.Any(s => space == $"EightOhm.{s}");
 

@@ -150,6 +150,25 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
     }
 
     [Fact]
+    public async Task A_thermal_network_its_temperatures_its_layers_and_its_chart_are_shown()
+    {
+        const string Network = """
+            var net = new ThermalNetwork(ambient: 35.degC);
+            var sink = net.Node("sink", 1250.J_per_K); var housing = net.Node("case", 6.J_per_K); var j1 = net.Node("junction", 0.05.J_per_K);
+            net.Link(j1, housing, 0.83.K_per_W); net.Link(housing, sink, 0.35.K_per_W); net.Link(sink, net.Ambient, 0.40.K_per_W);
+
+            """;
+        var rest = await cells.Shown(Network + "net.Steady(new Heat(j1, 20.W))");
+        Assert.Matches("(?s)sink +43 °C.*junction +66.6 °C.*ambient +35 °C", rest["text/plain"]);
+        var layers = await cells.Shown("new FosterImpedance((0.08.K_per_W, 1.2.ms), (0.17.K_per_W, 11.ms)).ToLadder()");
+        Assert.Contains("to the next", layers["text/plain"], StringComparison.Ordinal);
+        var chart = await cells.Shown(Network + "Charts.WarmUp(net.Transient(600.s, [HeatProfile.Burst(j1, 5.W, 60.W, 60.s, 180.s)]))");
+        Assert.Contains("junction reaches", chart["text/plain"], StringComparison.Ordinal);
+        var profile = await cells.Shown(Network + "HeatProfile.Constant(j1, 5.W)");
+        Assert.All(new[] { rest, layers, chart, profile }, shown => Assert.DoesNotContain("dni-", shown["text/html"], StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task A_dimension_error_is_a_compile_error_that_names_both_quantities()
     {
         var complaint = await cells.Complaint("100.W + 8.Ohm");

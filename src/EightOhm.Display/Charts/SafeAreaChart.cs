@@ -1,9 +1,10 @@
+using EightOhm.Display.Figures;
 using EightOhm.OutputStage;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 using UnitsNet;
 
-namespace EightOhm.Display.Figures;
+namespace EightOhm.Display;
 
 /// <summary>Charts of the trade, one file each.</summary>
 public static partial class Charts

@@ -48,8 +48,8 @@ public abstract class Load
     /// <param name="f">Frequency; greater than 0 Hz.</param>
     /// <param name="points">How many points the curve has; 3 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public LoadEllipse Ellipse(ElectricPotential V, ElectricPotential V_p, Frequency f, int points = 181) =>
-        LoadEllipse.Of(V, V_p, Magnitude(f), Phase(f), points);
+    public SideEllipse Ellipse(ElectricPotential V, ElectricPotential V_p, Frequency f, int points = 181) =>
+        SideEllipse.Of(V, V_p, Magnitude(f), Phase(f), points);
 
     /// <summary>Impedance and both equivalent resistors over frequency, as columns to draw.</summary>
     /// <param name="from">Lowest frequency; greater than 0 Hz.</param>

@@ -157,6 +157,18 @@ public static class Algebra
         public static Duration operator *(HeatResistance r, Entropy c) => Duration.FromSeconds(r.Si * c.JoulesPerKelvin);
     }
 
+    extension(Length)
+    {
+        /// <summary>m over W/(m·K): a layer's resistance for a unit of area.</summary>
+        public static SurfaceHeatResistance operator /(Length thickness, ThermalConductivity k) => new(thickness.Meters / k.WattsPerMeterKelvin);
+    }
+
+    extension(SurfaceHeatResistance)
+    {
+        /// <summary>m²·K/W over m² = K/W.</summary>
+        public static HeatResistance operator /(SurfaceHeatResistance r, Area a) => HeatResistance.FromSi(r.Si / a.SquareMeters);
+    }
+
     extension(TemperatureDelta)
     {
         /// <summary>K / W: the thermal resistance that a rise allows.</summary>

@@ -57,9 +57,9 @@ public static class Maths
     public static double Log10(double number) => Math.Log10(Guard.Positive(number, "the number under log₁₀"));
 
     /// <summary>e to a power.</summary>
-    /// <param name="exponent">From −700 to 700.</param>
+    /// <param name="exponent">At most 700; a very negative one gives 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The exponent is out of range.</exception>
-    public static double Exp(double exponent) => Math.Exp(Guard.Between(exponent, -700, 700, "the exponent of e"));
+    public static double Exp(double exponent) => Math.Exp(Guard.Between(exponent, double.MinValue, 700, "the exponent of e"));
 
     /// <summary>A positive number to a power.</summary>
     /// <param name="number">Greater than 0.</param>

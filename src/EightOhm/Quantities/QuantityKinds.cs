@@ -48,6 +48,7 @@ public static class QuantityKinds
         Kind<ElectricPotentialChangeRate>("V/s", 0, 0, v => v.VoltsPerSeconds, x => ElectricPotentialChangeRate.FromVoltsPerSeconds(x), ("V/µs", 1e6), ("V/us", 1e6)) with { Spoken = (1e6, "V/µs") },
         Kind<VoltageDrift>("V/K", -6, 0, v => v.Si, VoltageDrift.FromSi),
         Kind<HeatResistance>("K/W", 0, 0, v => v.Si, HeatResistance.FromSi, ("mK/W", 1e-3), ("°C/W", 1), ("degC/W", 1)) with { NeverNegative = true },
+        Kind<ThermalConductivity>("W/(m·K)", 0, 0, v => v.WattsPerMeterKelvin, x => ThermalConductivity.FromWattsPerMeterKelvin(x), ("W/m/K", 1), ("W/mK", 1)) with { NeverNegative = true },
         Kind<VoltageNoiseDensity>("V/√Hz", -15, 0, v => v.Si, VoltageNoiseDensity.FromSi, ("V/sqrt(Hz)", 1), ("V/rtHz", 1)) with { NeverNegative = true },
         Kind<CurrentNoiseDensity>("A/√Hz", -15, 0, v => v.Si, CurrentNoiseDensity.FromSi, ("A/sqrt(Hz)", 1), ("A/rtHz", 1)) with { NeverNegative = true },
         Kind<Gain>("", 0, 0, v => v.Ratio, Gain.FromRatio) with { Style = FaceStyle.Gain },
@@ -62,6 +63,7 @@ public static class QuantityKinds
         Intermediate<SquaredDuration>(),
         Intermediate<SquaredResistance>(),
         Intermediate<JouleIntegral>(),
+        Intermediate<SurfaceHeatResistance>(),
     ];
 
     private static QuantityKind Kind<T>(string symbol, int least, int most, Func<T, double> to, Func<double, T> from, params (string Text, double Factor)[] spellings)

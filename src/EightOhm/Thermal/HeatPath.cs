@@ -22,19 +22,14 @@ public static partial class HeatPath
         return T_a + rise;
     }
 
-    /// <summary>The sink that a junction limit allows: (T_J − T_a)/P − θ_JC − θ_CS.</summary>
+    /// <summary>The sink that a junction limit allows one device: <see cref="SharedSink.AllowedSink"/> for one device and no other heat.</summary>
     /// <param name="T_J">Junction limit.</param>
     /// <param name="T_a">Ambient temperature; below the limit.</param>
     /// <param name="P">Heat; greater than 0 W.</param>
-    /// <param name="theta_JC">Junction to case.</param>
-    /// <param name="theta_CS">Case to sink.</param>
+    /// <param name="theta_JC">Junction to case; 0 K/W or more.</param>
+    /// <param name="theta_CS">Case to sink; 0 K/W or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">No sink can do it, or an input is out of range.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14", Symbol = "theta_SA")]
-    public static HeatResistance AllowedSink(Temperature T_J, Temperature T_a, Power P, HeatResistance theta_JC, HeatResistance theta_CS)
-    {
-        Guard.Positive(P);
-        Guard.Between(T_a, default, T_J, hint: "The air must be cooler than the junction limit.");
-        Guard.NotNegative((T_J - T_a) / P - theta_JC - theta_CS, "the sink's resistance", "No sink can be this good: spread the heat over more devices, or use a better insulator.");
-        return (T_J - T_a) / P - theta_JC - theta_CS;
-    }
+    public static HeatResistance AllowedSink(Temperature T_J, Temperature T_a, Power P, HeatResistance theta_JC, HeatResistance theta_CS) =>
+        SharedSink.AllowedSink(T_J, T_a, P, 1, 0.W, theta_JC, theta_CS);
 }

@@ -1,3 +1,4 @@
+using EightOhm.Display;
 using EightOhm.Display.Figures;
 using EightOhm.OutputStage;
 using EightOhm.Parts;

@@ -23,6 +23,12 @@ internal static class Books
 
     public static Source Beasley(string place) => Source.Companion("J. S. Beasley & G. M. Miller, Modern Electronic Communication", place);
 
+    public static Source Cengel(string place) => Source.Companion("Y. A. Çengel, Heat and Mass Transfer", place);
+
+    public static Source Incropera(string place) => Source.Companion("F. P. Incropera & D. P. DeWitt, Fundamentals of Heat and Mass Transfer", place);
+
+    public static Source Holman(string place) => Source.Companion("J. P. Holman, Heat Transfer", place);
+
     public static Source Lm3876 { get; } = Source.Datasheet("National Semiconductor, LM3876 datasheet", "application section, gain and input sensitivity");
 
     public static Source Sta540 { get; } = Source.Datasheet("STMicroelectronics, STA540 datasheet, Doc ID 13907 Rev 6", "sec. 5.1, p. 15-16");

@@ -90,7 +90,7 @@ public class LoadChecks
         var rows = Reference.Read("load-ellipse.csv");
         Check.Computed(rows, r => LoadCurrent.Sine(ElectricPotential.FromVolts(r["V_p"]), Ohms(r["Z"])), "peak_current");
         foreach (var r in rows.Rows)
-            Near(r["peak_heat"], (double)LoadEllipse.Of(r["V"].V, r["V_p"].V, r["Z"].Ohm, r["phase_deg"].deg).PeakHeat.Watts, 1e-9);
+            Near(r["peak_heat"], (double)SideEllipse.Of(r["V"].V, r["V_p"].V, r["Z"].Ohm, r["phase_deg"].deg).PeakHeat.Watts, 1e-9);
     }
 
     [Fact]

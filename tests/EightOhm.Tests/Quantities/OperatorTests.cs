@@ -41,11 +41,16 @@ public class OperatorTests
         [typeof(SquaredResistance)] = (2, -2, 0, 0),
         [typeof(JouleIntegral)] = (0, 2, 1, 0),
         [typeof(VoltageDrift)] = (1, 0, 0, -1),
+        // Lengths are not counted.
+        [typeof(Length)] = (0, 0, 0, 0),
+        [typeof(Area)] = (0, 0, 0, 0),
+        [typeof(ThermalConductivity)] = (1, 1, 0, -1),
+        [typeof(SurfaceHeatResistance)] = (-1, -1, 0, 1),
     };
 
     private static readonly Type[] Ours = [typeof(Gain), typeof(HeatResistance), typeof(VoltageNoiseDensity), typeof(CurrentNoiseDensity),
         typeof(SquaredVoltage), typeof(SquaredCurrent), typeof(SquaredVoltageDensity), typeof(SquaredCurrentDensity), typeof(RootFrequency),
-        typeof(SquaredDuration), typeof(SquaredResistance), typeof(JouleIntegral), typeof(VoltageDrift)];
+        typeof(SquaredDuration), typeof(SquaredResistance), typeof(JouleIntegral), typeof(VoltageDrift), typeof(SurfaceHeatResistance)];
 
     public static TheoryData<string> Operators
     {

@@ -1,6 +1,7 @@
 using System.Reflection;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
+using EightOhm.Thermal;
 using UnitsNet;
 
 namespace EightOhm.Tests.Working;
@@ -20,6 +21,15 @@ internal static class Inputs
         [(typeof(double), "L_1")] = r => 80 + (30 * r.NextDouble()),
         [(typeof(ElectricPotential), "V_T")] = r => Decades(r, 0.02, 0.04).V,
         [(typeof(ElectricCurrent), "I_s")] = r => Decades(r, 1e-16, 1e-9).A,
+        [(typeof(double), "Ra")] = r => Decades(r, 1e4, 1e9),
+        [(typeof(double), "El")] = r => Decades(r, 0.1, 1e5),
+        [(typeof(double), "m_L")] = r => Decades(r, 1e-3, 300),
+        [(typeof(double), "epsilon")] = r => r.NextDouble(),
+        [(typeof(double), "A_max")] = r => Decades(r, 1.01, 100),
+        [(typeof(TemperatureDelta), "dT_s")] = r => Decades(r, 5, 60).K,
+        [(typeof(Temperature), "T_air")] = r => (10 + (35 * r.NextDouble())).degC,
+        [(typeof(ElectricCurrent), "I_1")] = r => Decades(r, 0.1, 100).A,
+        [(typeof(ElectricCurrent), "I_q")] = r => Decades(r, 1e-3, 1).A,
         [(typeof(int), "n")] = r => r.Next(1, 11),
         [(typeof(int), "n_AWG")] = r => r.Next(-3, 41),
         [(typeof(Temperature), "T_J")] = r => (80 + (120 * r.NextDouble())).degC,
@@ -50,12 +60,10 @@ internal static class Inputs
         [typeof(Ratio)] = r => Ratio.FromDecimalFractions(Decades(r, 1e-5, 0.2)),
         [typeof(ElectricApparentPower)] = r => Decades(r, 1, 5000).VA,
         [typeof(JouleIntegral)] = r => new JouleIntegral(Decades(r, 1e-4, 1e3)),
-        [typeof(ElectricApparentPower)] = r => Decades(r, 10, 3000).VA,
         [typeof(Gain)] = r => Decades(r, 0.1, 1000).ratio,
         [typeof(ElectricCharge)] = r => ElectricCharge.FromCoulombs(Decades(r, 1e-9, 1)),
         [typeof(Energy)] = r => Decades(r, 1e-3, 1e3).J,
         [typeof(Entropy)] = r => Decades(r, 1e-2, 1e4).J_per_K,
-        [typeof(VoltageDrift)] = r => Decades(r, 0.1, 10).mV_per_K,
         [typeof(SquaredVoltage)] = r => new SquaredVoltage(Decades(r, 1e-12, 1e4)),
         [typeof(SquaredCurrent)] = r => new SquaredCurrent(Decades(r, 1e-18, 1e3)),
         [typeof(SquaredVoltageDensity)] = r => new SquaredVoltageDensity(Decades(r, 1e-20, 1e-14)),
@@ -63,7 +71,12 @@ internal static class Inputs
         [typeof(SquaredDuration)] = r => new SquaredDuration(Decades(r, 1e-18, 1e-6)),
         [typeof(SquaredResistance)] = r => new SquaredResistance(Decades(r, 1e-2, 1e8)),
         [typeof(RootFrequency)] = r => new RootFrequency(Decades(r, 1, 1e3)),
-        [typeof(JouleIntegral)] = r => new JouleIntegral(Decades(r, 1e-3, 1e3)),
+        [typeof(Area)] = r => Decades(r, 0.1, 1e3).cm2,
+        [typeof(ThermalConductivity)] = r => ThermalConductivity.FromWattsPerMeterKelvin(Decades(r, 0.02, 400)),
+        [typeof(SurfaceHeatResistance)] = r => new SurfaceHeatResistance(Decades(r, 1e-5, 0.1)),
+        [typeof(PlateFinSink)] = r => new PlateFinSink(Decades(r, 0.1, 0.4).m, Decades(r, 0.05, 0.2).m, 40.mm, 2.mm, r.Next(6, 16), r.NextDouble()),
+        [typeof(FosterImpedance)] = r => new FosterImpedance([.. Enumerable.Range(0, r.Next(1, 6)).Select(_ => new FosterTerm(Decades(r, 0.01, 1).K_per_W, Decades(r, 1e-3, 10).s))]),
+        [typeof(SpreaderSplit)] = r => new SpreaderSplit(Decades(r, 2, 5).V, Decades(r, 0.5, 0.8).V, Decades(r, 1, 3).mV_per_K, r.Next(1, 3)),
         [typeof(OutputRating)] = r => new OutputRating(Decades(r, 0.1, 1000).W, Decades(r, 1, 100).Ohm),
     };
 

@@ -7,9 +7,9 @@ namespace EightOhm.Loads;
 /// <summary>The path of one side of a class-B stage in the plane of its safe area: the half cycle in which it conducts.</summary>
 /// <remarks>v_CE = V − V_p·sin(α + φ), i = V_p/|Z|·sin α, α from 0° to 180°. The other side's is the same. All the devices of the side together:
 /// with n in parallel, each carries the n-th part of the current. No bias, no emitter resistors.</remarks>
-public sealed class LoadEllipse
+public sealed class SideEllipse
 {
-    private LoadEllipse(double[] volts, double[] amperes, ElectricCurrent peak, (double V, double I) hottest)
+    private SideEllipse(double[] volts, double[] amperes, ElectricCurrent peak, (double V, double I) hottest)
     {
         (Volts, Amperes, PeakCurrent) = (volts, amperes, peak);
         (HottestVoltage, HottestCurrent) = (hottest.V.V, hottest.I.A);
@@ -23,7 +23,7 @@ public sealed class LoadEllipse
     /// <param name="phi">Phase of the load, from −90° to 90°.</param>
     /// <param name="points">How many points the curve has; 3 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static LoadEllipse Of(ElectricPotential V, ElectricPotential V_p, ElectricResistance Z, Angle phi, int points = 181)
+    public static SideEllipse Of(ElectricPotential V, ElectricPotential V_p, ElectricResistance Z, Angle phi, int points = 181)
     {
         double rail = Guard.Positive(V).Volts, level = Guard.Positive(Guard.Between(V_p, default, V, hint: "The output cannot swing past its rail.")).Volts;
         double ohms = Guard.Positive(Z).Ohms, phase = Guard.Between(phi, (-90).deg, 90.deg, hint: EquivalentResistor.NotPassive).Radians;

@@ -1,0 +1,27 @@
+using EightOhm.Quantities;
+using EightOhm.Thermal;
+
+namespace EightOhm.Display.Tables;
+
+/// <summary>Temperatures of a network, layers of a ladder and terms of an impedance as tables.</summary>
+public static class ThermalTables
+{
+    /// <summary>The temperatures, node by node, and the ambient's.</summary>
+    /// <param name="temperatures">The temperatures.</param>
+    public static Table Nodes(NodeTemperatures temperatures)
+    {
+        ArgumentNullException.ThrowIfNull(temperatures);
+        IEnumerable<IReadOnlyList<string>> rows = temperatures.Nodes.Select(IReadOnlyList<string> (n) => [n.Name, Face.Of(temperatures[n])]);
+        return new Table(["node", "temperature"], [.. rows, ["ambient", Face.Of(temperatures.Ambient)]], [1], "Temperatures");
+    }
+
+    /// <summary>The layers, the junction first.</summary>
+    /// <param name="rungs">The layers.</param>
+    public static Table Rungs(IEnumerable<LadderRung> rungs) =>
+        new(["layer", "stores", "to the next"], [.. rungs.Select((r, i) => (IReadOnlyList<string>)[FormattableString.Invariant($"{i + 1}"), Face.Of(r.C), Face.Of(r.R)])], [1, 2], "Layers from the junction on");
+
+    /// <summary>The exponentials. They are no layers.</summary>
+    /// <param name="terms">The terms.</param>
+    public static Table Terms(IEnumerable<FosterTerm> terms) =>
+        new(["term", "R", "τ"], [.. terms.Select((t, i) => (IReadOnlyList<string>)[FormattableString.Invariant($"{i + 1}"), Face.Of(t.R), Face.Of(t.Tau)])], [1, 2], "Exponentials of a thermal impedance");
+}

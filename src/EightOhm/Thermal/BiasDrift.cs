@@ -1,0 +1,79 @@
+using EightOhm.Quantities;
+using EightOhm.Working;
+using UnitsNet;
+using static EightOhm.Quantities.Maths;
+
+namespace EightOhm.Thermal;
+
+/// <summary>What an error of the bias voltage does to the idle current of one output transistor.</summary>
+/// <remarks>An error comes from a junction that is hotter than the spreader knows: tc·ΔT. The resistance is all that is in series with one
+/// junction's share: its emitter resistor and what of the transistor's own resistances counts at its emitter.</remarks>
+public static partial class BiasDrift
+{
+    private const string Source = "Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 3: exponential model with a series resistor";
+
+    /// <summary>The change for a small error: tc·ΔT/(R_E + r_int + V_T/I_q). For a larger one it is too small, see <see cref="Current"/>.</summary>
+    /// <param name="tc">How much V_BE falls for a kelvin, as a positive value; greater than 0 V/K.</param>
+    /// <param name="dT">How much hotter the junction is than the spreader knows.</param>
+    /// <param name="R_E">Emitter resistor of one transistor; 0 Ω or more.</param>
+    /// <param name="r_int">The transistor's own resistance, seen at its emitter; 0 Ω or more.</param>
+    /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
+    /// <param name="I_q">Idle current of one transistor; greater than 0 A.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula(Source + ", linearised at I_q", Symbol = "dI_q")]
+    public static ElectricCurrent Small(VoltageDrift tc, TemperatureDelta dT, ElectricResistance R_E, ElectricResistance r_int, ElectricPotential V_T, ElectricCurrent I_q)
+    {
+        Guard.Positive(tc);
+        Guard.NotNegative(R_E);
+        Guard.NotNegative(r_int);
+        Guard.Positive(V_T);
+        Guard.Positive(I_q);
+        var r_e = V_T / I_q;
+        return tc * dT / (R_E + r_int + r_e);
+    }
+
+    /// <summary>What the current satisfies: the error is what the junction and the resistance take more.</summary>
+    /// <param name="I">The current: the unknown.</param>
+    /// <param name="V_d">The error.</param>
+    /// <param name="I_q">The current without it.</param>
+    /// <param name="R">All resistance in series.</param>
+    /// <param name="V_T">The thermal voltage.</param>
+    [Formula(Source)]
+    public static Balance<ElectricPotential> Loop(ElectricCurrent I, ElectricPotential V_d, ElectricCurrent I_q, ElectricResistance R, ElectricPotential V_T) =>
+        Balance.Of(V_d, V_T * Ln(I / I_q) + (I - I_q) * R);
+
+    /// <summary>The idle current with an error of the bias voltage of one junction.</summary>
+    /// <param name="V_d">The error: tc times how much hotter the junction is than the spreader knows; negative for a cooler one.</param>
+    /// <param name="I_q">The current without it; greater than 0 A.</param>
+    /// <param name="R">All resistance in series: R_E and r_int; 0 Ω or more.</param>
+    /// <param name="V_T">Thermal voltage; greater than 0 V.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <exception cref="InvalidOperationException">No current was found; the message gives the last state.</exception>
+    [Solves(nameof(Loop))]
+    public static ElectricCurrent Current(ElectricPotential V_d, ElectricCurrent I_q, ElectricResistance R, ElectricPotential V_T)
+    {
+        double d = V_d.Volts, i = Guard.Positive(I_q).Amperes, r = Guard.NotNegative(R).Ohms, vt = Guard.Positive(V_T).Volts;
+        Guard.Between(d, -500 * vt, 500 * vt, "the error of the bias voltage in V");
+        var current = Solve(d, i, r, vt, out var steps);
+        SolverTrace.Note(steps);
+        return ElectricCurrent.FromAmperes(current);
+    }
+
+    /// <summary>The same in plain numbers. Newton in the logarithm, from a side on which it cannot overshoot.</summary>
+    internal static double Solve(double d, double i, double r, double vt, out int steps)
+    {
+        // For d > 0 the root is below what the junction alone and the resistance alone would take; for d < 0 below 0. The function is convex.
+        var u = d <= 0 ? 0 : r > 0 ? Math.Min(d / vt, Math.Log(1 + (d / (r * i)))) : d / vt;
+        for (steps = 1; steps <= 100; steps++)
+        {
+            var e = Math.Exp(u);
+            var off = (vt * u) + (r * i * (e - 1)) - d;
+            var step = off / (vt + (r * i * e));
+            u -= step;
+            if (Math.Abs(step) <= 1e-14 * (1 + Math.Abs(u)))
+                return i * Math.Exp(u);
+        }
+
+        throw new InvalidOperationException(FormattableString.Invariant($"No idle current was found for an error of {d:G4} V after {steps - 1} steps; the last was {i * Math.Exp(u):G6} A."));
+    }
+}

@@ -1,0 +1,85 @@
+using EightOhm.Quantities;
+using MathNet.Numerics.LinearAlgebra;
+using UnitsNet;
+
+namespace EightOhm.Thermal;
+
+/// <summary>A layer of a device: what it stores, and the resistance to the next layer (or to the case).</summary>
+/// <param name="C">Heat capacity; greater than 0 J/K.</param>
+/// <param name="R">To the next layer; greater than 0 K/W.</param>
+public readonly record struct LadderRung(Entropy C, HeatResistance R);
+
+/// <summary>Heat through layers in a row, from the junction to where the temperature is held: each layer is a thing with mass and has a temperature.</summary>
+/// <remarks>This is the form to which a sink may be joined. Source of both forms: IEC 60747-9 and the network synthesis of Foster and of
+/// Cauer as told in M. E. Van Valkenburg, Introduction to Modern Network Synthesis, ch. 5 and 6 (RC networks).</remarks>
+public sealed class CauerLadder
+{
+    /// <summary>Makes a ladder from its rungs, the junction first.</summary>
+    /// <param name="rungs">One or more; every element greater than zero.</param>
+    /// <exception cref="ArgumentNullException">There is no list.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There is no rung, or an element is not positive.</exception>
+    public CauerLadder(IReadOnlyList<LadderRung> rungs)
+    {
+        ArgumentNullException.ThrowIfNull(rungs);
+        Guard.Positive(rungs.Count, "the number of rungs");
+        for (var i = 0; i < rungs.Count; i++)
+        {
+            Guard.Positive(rungs[i].C.JoulesPerKelvin, $"the heat capacity of rung {i + 1} in J/K", "A layer of negative mass does not exist: the list is of another form, or was fitted without that condition.");
+            Guard.Positive(rungs[i].R, $"the resistance of rung {i + 1}", "A layer of negative resistance does not exist: the list is of another form, or was fitted without that condition.");
+        }
+
+        Rungs = [.. rungs];
+    }
+
+    /// <summary>Makes a ladder from pairs, the junction first.</summary>
+    /// <param name="rungs">One or more; every element greater than zero.</param>
+    public CauerLadder(params (Entropy C, HeatResistance R)[] rungs)
+        : this([.. rungs.Select(x => new LadderRung(x.C, x.R))])
+    {
+    }
+
+    /// <summary>The layers, the junction first.</summary>
+    public IReadOnlyList<LadderRung> Rungs { get; }
+
+    /// <summary>From the junction to the end, when nothing changes any more.</summary>
+    [Working.Symbol("R_th")]
+    public HeatResistance Steady => HeatResistance.FromSi(Rungs.Sum(r => r.R.Si));
+
+    /// <summary>All that the layers store.</summary>
+    [Working.Symbol("C_th")]
+    public Entropy Capacity => Entropy.FromJoulesPerKelvin(Rungs.Sum(r => r.C.JoulesPerKelvin));
+
+    /// <summary>This ladder with another one after it: the device on its insulator and sink, say.</summary>
+    /// <param name="next">What follows.</param>
+    public CauerLadder Then(CauerLadder next)
+    {
+        ArgumentNullException.ThrowIfNull(next);
+        return new([.. Rungs, .. next.Rungs]);
+    }
+
+    /// <summary>The same seen from the junction as a sum of exponentials.</summary>
+    /// <remarks>By the singular values of the bidiagonal matrix √(1/(R·C)) whose square is the ladder's symmetric matrix.</remarks>
+    /// <exception cref="InvalidOperationException">The singular values were not found.</exception>
+    public FosterImpedance ToFoster()
+    {
+        var n = Rungs.Count;
+        var half = Matrix<double>.Build.Dense(n, n);
+        for (var i = 0; i < n; i++)
+        {
+            var g = Math.Sqrt(1 / Rungs[i].R.Si);
+            half[i, i] = g / Math.Sqrt(Rungs[i].C.JoulesPerKelvin);
+            if (i + 1 < n)
+                half[i, i + 1] = -g / Math.Sqrt(Rungs[i + 1].C.JoulesPerKelvin);
+        }
+
+        var taken = half.Svd();
+        var c = Rungs[0].C.JoulesPerKelvin;
+        return new FosterImpedance([.. Enumerable.Range(0, n)
+            .Select(m => (Rate: taken.S[m] * taken.S[m], Share: taken.VT[m, 0]))
+            .Select(x => new FosterTerm(HeatResistance.FromSi(x.Share * x.Share / (c * x.Rate)), Duration.FromSeconds(1 / x.Rate)))
+            .OrderBy(t => t.Tau.Seconds)]);
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => string.Join(Environment.NewLine, Rungs.Select((r, i) => FormattableString.Invariant($"{i + 1}: {Face.Of(r.C)}, {Face.Of(r.R)}")));
+}

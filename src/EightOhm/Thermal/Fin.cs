@@ -1,0 +1,59 @@
+using EightOhm.Quantities;
+using EightOhm.Working;
+using static EightOhm.Quantities.Maths;
+
+namespace EightOhm.Thermal;
+
+/// <summary>A straight fin of constant thickness, cooled on both sides. SI numbers.</summary>
+public static partial class Fin
+{
+    private const string Source = "J. P. Holman, Heat Transfer, sec. 2-9";
+
+    /// <summary>How long the fin is thermally: √(2·h/(k·t))·L_c.</summary>
+    /// <param name="h">Heat transfer coefficient, W/(m²·K); greater than 0.</param>
+    /// <param name="k">Conductivity of the fin, W/(m·K); greater than 0.</param>
+    /// <param name="t">Thickness, m; greater than 0.</param>
+    /// <param name="L_c">Length from the base plus half the thickness, which stands for the tip, m; greater than 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    [Formula(Source, Symbol = "m_L")]
+    public static double Reach(double h, double k, double t, double L_c)
+    {
+        Guard.Positive(h);
+        Guard.Positive(k);
+        Guard.Positive(t);
+        Guard.Positive(L_c);
+        return Sqrt(2 * h / (k * t)) * L_c;
+    }
+
+    /// <summary>Heat of the fin over that of a fin all at the base's temperature: tanh(m·L)/(m·L).</summary>
+    /// <param name="m_L">How long the fin is thermally; greater than 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The input is not positive.</exception>
+    [Formula(Source, Symbol = "eta_f")]
+    public static double Efficiency(double m_L)
+    {
+        Guard.Positive(m_L);
+        var e = Exp(-(2 * m_L));
+        return (1 - e) / (1 + e) / m_L;
+    }
+}
+
+/// <summary>Heat that a surface radiates to surroundings far larger than itself. SI numbers.</summary>
+public static partial class Radiation
+{
+    /// <summary>Stefan–Boltzmann constant, 5.670374419×10⁻⁸ W/(m²·K⁴) (exact by the SI of 2019, rounded).</summary>
+    public static double sigma => 5.670374419e-8;
+
+    /// <summary>Heat per area: ε·σ·(T_s⁴ − T_w⁴), W/m².</summary>
+    /// <param name="epsilon">Emissivity of the surface; from 0 to 1.</param>
+    /// <param name="T_s">Surface, K; greater than 0.</param>
+    /// <param name="T_w">Surroundings (walls), K; greater than 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("J. P. Holman, Heat Transfer, sec. 1-4", Symbol = "q_r")]
+    public static double Flux(double epsilon, double T_s, double T_w)
+    {
+        Guard.Between(epsilon, 0.0, 1.0, hint: "Bare aluminium radiates little, an anodised or painted surface nearly as a black one.");
+        Guard.Positive(T_s);
+        Guard.Positive(T_w);
+        return epsilon * sigma * (T_s * T_s * T_s * T_s - T_w * T_w * T_w * T_w);
+    }
+}

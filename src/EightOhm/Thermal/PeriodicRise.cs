@@ -1,0 +1,92 @@
+using EightOhm.Quantities;
+using UnitsNet;
+
+namespace EightOhm.Thermal;
+
+/// <summary>The periodic steady state of a thermal impedance: each exponential from the closed form of its recursion over one period.</summary>
+internal static class PeriodicRise
+{
+    public static JunctionRise Of(FosterImpedance impedance, PeriodicHeat heat)
+    {
+        var rise = new double[heat.Lengths.Length];
+        Add(impedance.R, impedance.Tau, heat.Lengths, heat.From, heat.To, rise);
+        var seconds = new double[rise.Length];
+        var t = 0.0;
+        for (var i = 0; i < rise.Length; i++)
+            seconds[i] = t += heat.Lengths[i];
+        return new JunctionRise(seconds, rise, impedance.Steady * heat.Mean, impedance.Steady * heat.Peak);
+    }
+
+    /// <summary>Adds the rise at the end of each piece of the period. No allocation.</summary>
+    /// <param name="r">Resistances, K/W.</param>
+    /// <param name="tau">Time constants, s.</param>
+    /// <param name="lengths">Lengths of the pieces, s.</param>
+    /// <param name="from">Power at the begin of each piece, W.</param>
+    /// <param name="to">Power at the end of each piece, W.</param>
+    /// <param name="rise">K; added to.</param>
+    public static void Add(ReadOnlySpan<double> r, ReadOnlySpan<double> tau, ReadOnlySpan<double> lengths, ReadOnlySpan<double> from, ReadOnlySpan<double> to, Span<double> rise)
+    {
+        for (var k = 0; k < r.Length; k++)
+        {
+            Work.Checkpoint();
+            // Once from rest gives what one period adds; of that, a period later, exp(−T/τ) is left, and so on: a geometric series.
+            double h = double.NaN, gone = 0, ramp = 0, y = 0, period = 0;
+            for (var i = 0; i < lengths.Length; i++)
+            {
+                if (lengths[i] != h)
+                    (h, gone, ramp) = (lengths[i], Decay.Gone(lengths[i] / tau[k]), Decay.Ramp(lengths[i] / tau[k]));
+                period += h;
+                y += (gone * ((r[k] * from[i]) - y)) + (r[k] * ramp * (to[i] - from[i]));
+            }
+
+            y /= Decay.Gone(period / tau[k]);
+            for (var i = 0; i < lengths.Length; i++)
+            {
+                if (lengths[i] != h)
+                    (h, gone, ramp) = (lengths[i], Decay.Gone(lengths[i] / tau[k]), Decay.Ramp(lengths[i] / tau[k]));
+                y += (gone * ((r[k] * from[i]) - y)) + (r[k] * ramp * (to[i] - from[i]));
+                rise[i] += y;
+            }
+        }
+    }
+}
+
+/// <summary>How far a junction is above the far end of its impedance while a power repeats.</summary>
+public sealed class JunctionRise
+{
+    internal JunctionRise(double[] seconds, double[] rise, TemperatureDelta mean, TemperatureDelta bound)
+    {
+        (Seconds, Kelvins, Mean, PeakPowerForEver) = (seconds, rise, mean, bound);
+        var at = 0;
+        double least = rise[0];
+        for (var i = 1; i < rise.Length; i++)
+        {
+            at = rise[i] > rise[at] ? i : at;
+            least = Math.Min(least, rise[i]);
+        }
+
+        (Peak, PeakAt, Trough) = (TemperatureDelta.FromKelvins(rise[at]), Duration.FromSeconds(seconds[at]), TemperatureDelta.FromKelvins(least));
+    }
+
+    /// <summary>The highest rise in the period.</summary>
+    [Working.Symbol("dT_p")]
+    public TemperatureDelta Peak { get; }
+
+    /// <summary>When, after the begin of the period.</summary>
+    public Duration PeakAt { get; }
+
+    /// <summary>The lowest rise in the period.</summary>
+    public TemperatureDelta Trough { get; }
+
+    /// <summary>The mean rise: what the mean power gives. Too low for the junction's limit.</summary>
+    public TemperatureDelta Mean { get; }
+
+    /// <summary>The rise if the peak power lasted for ever. Too high.</summary>
+    public TemperatureDelta PeakPowerForEver { get; }
+
+    /// <summary>The ends of the pieces of the period, s.</summary>
+    public IReadOnlyList<double> Seconds { get; }
+
+    /// <summary>The rise at those instants, K.</summary>
+    public IReadOnlyList<double> Kelvins { get; }
+}

@@ -1,0 +1,122 @@
+using EightOhm.Published.Machine;
+using EightOhm.Quantities;
+using EightOhm.Thermal;
+using UnitsNet;
+using static EightOhm.Published.Checks.Books;
+using Check = EightOhm.Published.Machine.Published;
+
+namespace EightOhm.Published.Checks;
+
+/// <summary>Natural convection, fins, radiation, layers and joints against examples of textbooks of heat transfer.</summary>
+[Checks]
+public class SinkChecks
+{
+    private static readonly Area OneCentimetreSquare = 1.cm2;
+
+    [Fact]
+    public void A_vertical_plate()
+    {
+        double rise = 60, film = 333, height = 0.6, nu = 1.896e-5, Pr = 0.7202, k = 0.02808, hot = 363, wall = 303, black = 1;
+        var source = Cengel("Ex 9.2");
+        Check.Check(() => NaturalConvection.Rayleigh(rise, film, height, nu, Pr), "7.65e8", source);
+        Check.Check(() => NaturalConvection.VerticalPlate(NaturalConvection.Rayleigh(rise, film, height, nu, Pr), Pr), "113", source);
+        Check.Check(() => Power.FromWatts(NaturalConvection.VerticalPlate(NaturalConvection.Rayleigh(rise, film, height, nu, Pr), Pr) * k / height * 0.36 * rise), "115 W", source);
+        Check.Check(() => Power.FromWatts(0.36 * Radiation.Flux(black, hot, wall)), "182 W", source, "0.6 m × 0.6 m, a black surface");
+    }
+
+    [Fact]
+    public void A_glass_firescreen_and_a_duct()
+    {
+        // Incropera, table A.4: air at 400 K. The table prints α and ν; their quotient is the Prandtl number.
+        double rise = 209, film = 400, height = 0.71, nu = 26.4e-6, Pr = 26.4 / 38.3, k = 0.0338;
+        var source = Incropera("Ex 9.2, p. 572");
+        Check.Check(() => NaturalConvection.Rayleigh(rise, film, height, nu, Pr), "1.81e9", source);
+        Check.Check(() => Power.FromWatts(NaturalConvection.VerticalPlate(NaturalConvection.Rayleigh(rise, film, height, nu, Pr), Pr) * k / height * (0.71 * 1.02) * rise), "1060 W", source);
+    }
+
+    [Fact]
+    public void Fins_at_their_optimum_spacing()
+    {
+        double rise = 50, film = 328, nu = 1.847e-5, Pr = 0.7215;
+        var L = 0.18.m;
+        var source = Cengel("sec. 9-5: at the optimum spacing the Nusselt number of the space is constant");
+        Check.Check(() => NaturalConvection.BetweenPlates(NaturalConvection.Channel(NaturalConvection.Rayleigh(rise, film, 0.18, nu, Pr), NaturalConvection.OptimumSpacing(L, NaturalConvection.Rayleigh(rise, film, 0.18, nu, Pr)), L)), "1.307", source);
+        Check.Against(() => NaturalConvection.OptimumSpacing(L, NaturalConvection.Rayleigh(rise, film, 0.18, nu, Pr)), 8.46.mm, "the film temperature in °C under the expansion, or a constant of 3.08", "7.45 mm", Cengel("Ex 9.3, inputs; the companion's display of S is mislabelled, its code gives 0.007454 m"));
+    }
+
+    [Fact]
+    public void Straight_fins()
+    {
+        // The example counts the ends of a fin 1 m wide too: a perimeter of 2.006 m where two sides alone have 2 m.
+        double h = 10 * 1.003, k = 200, t = 0.003, L_c = 0.0765;
+        Check.Check(() => Power.FromWatts(h * 2 * L_c * 250 * Fin.Efficiency(Fin.Reach(h, k, t, L_c))), "360 W", Holman("Ex 2.8"), "for 1 m of width, its ends counted; without them 359.4 W");
+        double h2 = 45, copper = 386, t2 = 0.002, length = 0.02;
+        Check.Check(() => Fin.Efficiency(Fin.Reach(h2, copper, t2, length)), "0.985", Source.Secondhand("Solutions to Y. A. Çengel, Heat and Mass Transfer, ch. 3 (coursehero.com file 6711312)", "copper plate fins on a board"), "without the tip's correction");
+    }
+
+    [Fact]
+    public void A_pipe_that_convects_and_radiates()
+    {
+        double epsilon = 0.8, hot = 323, wall = 293;
+        Check.Check(() => Power.FromWatts(Math.PI * 0.05 * ((6.5 * 30) + Radiation.Flux(epsilon, hot, wall))), "55.67 W", Holman("Ex 1.6"), "for 1 m of pipe");
+    }
+
+    [Fact]
+    public void A_joint_a_plate_and_the_air()
+    {
+        // Three power transistors' case on a copper plate: contact conductance 42 000 W/(m²·K) over 8 cm², 1 cm of copper and 25 W/(m²·K) over 100 cm².
+        var contact = new SurfaceHeatResistance(1 / 42e3);
+        var air = new SurfaceHeatResistance(1 / 25.0);
+        Area small = 8.cm2, large = 100.cm2;
+        var thick = 1.cm;
+        var copper = ThermalConductivity.FromWattsPerMeterKelvin(386);
+        var span = 50.K;
+        var source = Cengel("Ex 3.5");
+        Check.Check(() => Insulator.Joint(contact, small) + Insulator.Layer(thick, copper, large) + Insulator.Joint(air, large), "4.03 degC/W", source);
+        Check.Check(() => span / (Insulator.Joint(contact, small) + Insulator.Layer(thick, copper, large) + Insulator.Joint(air, large)), "12.4 W", source);
+        Check.Check(() => span / (Insulator.Joint(contact, small) + Insulator.Layer(thick, copper, large) + Insulator.Joint(air, large)) * Insulator.Joint(contact, small), "0.37 K", source);
+    }
+
+    [Fact]
+    public void A_centimetre_of_each_material()
+    {
+        (ThermalConductivity K, string Printed)[] rows =
+        [
+            (HeatMaterials.Copper, "0.3 degC/W"), (HeatMaterials.Aluminium, "0.5 degC/W"), (HeatMaterials.Solder, "2.0 degC/W"), (HeatMaterials.Grease, "130 degC/W"),
+            (HeatMaterials.Mica, "150 degC/W"), (HeatMaterials.PolyesterFilm, "400 degC/W"), (HeatMaterials.StillAir, "3000 degC/W"),
+        ];
+        var thick = 1.cm;
+        Check.Table(rows, r => Insulator.Layer(thick, r.K, OneCentimetreSquare), r => r.Printed, Source.Secondhand("F. F. Mazda (ed.), Power Electronics Handbook", "table 2.1, p. 70 (which handbook it is is not certain)"), "resistivity in °C·cm/W: a cube of 1 cm");
+        Assert.Equal(0.15, Insulator.Layer(0.05.mm, HeatMaterials.Mica, 5.cm2).Si, 1e-12);
+    }
+
+    [Fact]
+    public void The_table_of_air_gives_what_the_examples_read_from_it()
+    {
+        var air = Air.At(55.degC);
+        Assert.Equal(0.02772, air.Conductivity, 0.000006);
+        Assert.Equal(1.847e-5, air.Viscosity, 0.0006e-5);
+        Assert.Equal(0.7215, air.Prandtl, 0.00006);
+        air = Air.At(60.degC);
+        Assert.Equal((0.02808, 1.896e-5, 0.7202), (air.Conductivity, air.Viscosity, air.Prandtl));
+    }
+
+    [Fact]
+    public void Plate_fin_sinks_with_their_fins_as_boundary_value_problems()
+    {
+        var rows = Reference.Read("plate-fin-sink.csv");
+        Check.Computed(rows, r => SinkBalance.Rise(Power.FromWatts(r["P"]), Sink(r), Celsius(r["T_air"])), "rise", 1e-8);
+        Check.Computed(rows, r => SinkBalance.Loss(TemperatureDelta.FromKelvins(r["rise"]), Power.FromWatts(r["P"]), Sink(r), Celsius(r["T_air"])).Right, "P", 1e-8);
+        foreach (var r in rows.Rows)
+        {
+            var at = Sink(r).At(Power.FromWatts(r["P"]), Celsius(r["T_air"]));
+            Assert.Equal(r["convected"], (double)(at.ByChannels + at.ByFaces).Watts, 1e-7 * r["convected"]);
+            Assert.Equal(r["radiated"], (double)at.ByRadiation.Watts, 1e-7 * r["P"]);
+        }
+    }
+
+    private static PlateFinSink Sink(ReferenceRow r) =>
+        new(r["W"].m, r["L"].m, r["H"].m, r["t"].m, (int)r["n"], r["epsilon"], r["k"]) { BackIsFree = r["back"] > 0 };
+
+    private static Temperature Celsius(double t) => t.degC;
+}

@@ -1,0 +1,116 @@
+using EightOhm.OutputStage;
+using EightOhm.Quantities;
+using EightOhm.Thermal;
+using UnitsNet;
+
+namespace EightOhm.Tests.Thermal;
+
+/// <summary>Idle current on a thermal network: at rest, after a burst, past the current of no return.</summary>
+public class BiasTrackingTests
+{
+    private static readonly ElectricPotential Rail = 46.V;
+    private static readonly ElectricCurrent Idle = 103.8.mA;
+
+    [Fact]
+    public void At_rest_nothing_moves()
+    {
+        var run = Stage(sensorAtSink: true).Follow(300.s, []);
+        Assert.All(run.Amperes, i => Assert.Equal(Idle.Amperes, i, 1e-9));
+        Assert.Null(run.RanAwayAt);
+    }
+
+    [Fact]
+    public void After_a_burst_the_current_is_high_for_a_while_and_comes_back()
+    {
+        var stage = Stage(sensorAtSink: true);
+        var run = stage.Follow(900.s, [HeatProfile.Burst(stage.Junctions[0], 0.W, 30.W, 60.s, 180.s)]);
+        var after = Enumerable.Range(0, run.Seconds.Count).First(k => run.Seconds[k] > 184);
+        Assert.InRange(run.Amperes[after] / Idle.Amperes, 1.02, 1.5);
+        Assert.Equal(1, run.Last / Idle, 0.02);
+        Assert.True(run.Greatest > Idle && run.Least.Amperes > 0.9 * Idle.Amperes);
+        Assert.Contains("a transistor", run.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_multiplier_for_six_junctions_on_the_sink_starves_the_stage_as_the_sink_warms()
+    {
+        double AfterTwentyMinutes(double factor)
+        {
+            var stage = Stage(sensorAtSink: true, factor);
+            return stage.Follow(1200.s, [HeatProfile.Constant(stage.Junctions[0], 30.W)]).Last.Amperes;
+        }
+
+        // During the music the junction is hotter than the sink knows; three times the drift takes more than that away.
+        Assert.True(AfterTwentyMinutes(3) < 0.7 * Idle.Amperes, $"{AfterTwentyMinutes(3)} A");
+        Assert.True(AfterTwentyMinutes(1) > Idle.Amperes);
+    }
+
+    [Fact]
+    public void Past_the_current_of_no_return_it_runs_away_and_before_it_it_comes_back()
+    {
+        // The junction alone on 3.58 K/W, which the spreader does not follow.
+        var net = new ThermalNetwork(35.degC);
+        var junction = net.Node("junction", 5.J_per_K);
+        net.Link(junction, net.Ambient, 3.58.K_per_W);
+        var stage = new BiasTracking(net, [junction], junction, Rail, Idle, 0.2725.Ohm, 2.1.mV_per_K, 0.mV_per_K);
+        var V_T = EmitterBias.ThermalVoltage(stage.Design["junction"]);
+        var back = Runaway.NoReturn(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, V_T, Idle);
+        Assert.True(Runaway.LoopGain(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, 0.Ohm, V_T, Idle) < 1);
+
+        // Heated from outside until the current is a little less, or a little more, then left alone.
+        NodeTemperatures Heated(double share) => net.Steady(new Heat(junction, share * (Rail * back)));
+        var returns = stage.Follow(3000.s, [], Heated(0.97));
+        Assert.Null(returns.RanAwayAt);
+        Assert.Equal(Idle.Amperes, returns.Last.Amperes, 1e-4);
+        var runs = stage.Follow(3000.s, [], Heated(1.03));
+        Assert.NotNull(runs.RanAwayAt);
+        Assert.True(runs.Last > back);
+        Assert.Contains("Runs away", runs.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_spreader_later_than_the_allowed_lag_leaves_no_resting_place()
+    {
+        var V_T = 28.28.mV;
+        var one = Runaway.CurrentOfGainOne(Runaway.GreatestGain(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.22.Ohm, 0.0525.Ohm), 0.22.Ohm, 0.0525.Ohm, V_T);
+        var lag = Runaway.AllowedLag(one, Idle, V_T, 2.1.mV_per_K);
+        Assert.Equal(7.83, lag.Kelvins, 0.01);
+        // With that lag the drive of the heat and of the lag are just taken up at the current of gain one.
+        var error = (2.1.mV_per_K * lag) + (2.1.mV_per_K * (3.58.K_per_W * (Rail * (one - Idle))));
+        Assert.Equal(one.Amperes, BiasDrift.Current(error, Idle, 0.2725.Ohm, V_T).Amperes, 1e-6);
+        Assert.Throws<RefusedValueException>(() => Runaway.NoReturn(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, V_T, 0.4.A));
+        Assert.Throws<RefusedValueException>(() => Runaway.NoReturn(Rail, 1.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, V_T, Idle));
+    }
+
+    [Fact]
+    public void Halving_the_step_quarters_the_error()
+    {
+        var stage = Stage(sensorAtSink: true);
+        double End(double fineness) => stage.Follow(0.2.s, [HeatProfile.Burst(stage.Junctions[0], 0.W, 30.W, 0.05.s, 0.1.s)], points: 1, fineness: fineness).Last.Amperes;
+        var best = End(5e-4);
+        Assert.Equal(best, End(0.02), 1e-4 * best);
+        Assert.InRange((End(0.04) - best) / (End(0.02) - best), 3, 5);
+    }
+
+    [Fact]
+    public void What_cannot_be_tracked_is_refused()
+    {
+        var stage = Stage(sensorAtSink: true);
+        Assert.Throws<RefusedValueException>(() => new BiasTracking(stage.Network, [], stage.Sensor, Rail, Idle, 0.27.Ohm, 2.1.mV_per_K, 2.1.mV_per_K));
+        Assert.Throws<ArgumentException>(() => new BiasTracking(stage.Network, stage.Junctions, stage.Network.Ambient, Rail, Idle, 0.27.Ohm, 2.1.mV_per_K, 2.1.mV_per_K));
+        Assert.Throws<RefusedValueException>(() => new BiasTracking(stage.Network, stage.Junctions, stage.Sensor, Rail, Idle, 0.Ohm, 2.1.mV_per_K, 2.1.mV_per_K));
+        Assert.Throws<RefusedValueException>(() => stage.Follow(0.s, []));
+        Assert.Throws<RefusedValueException>(() => new SpreaderSplit(1.V, 0.6.V, 2.1.mV_per_K, 2));
+    }
+
+    private static BiasTracking Stage(bool sensorAtSink, double factor = 1)
+    {
+        var net = new ThermalNetwork(35.degC);
+        HeatNode junction = net.Node("junction", 0.05.J_per_K), housing = net.Node("case", 6.J_per_K), sink = net.Node("sink", 400.J_per_K), sensor = net.Node("sensor", 3.J_per_K);
+        net.Link(junction, housing, 0.83.K_per_W);
+        net.Link(housing, sink, 0.35.K_per_W);
+        net.Link(sink, net.Ambient, 0.9.K_per_W);
+        net.Link(sensor, sink, 2.K_per_W);
+        return new BiasTracking(net, [junction], sensorAtSink ? sensor : housing, Rail, Idle, 0.2725.Ohm, 2.1.mV_per_K, factor * 2.1.mV_per_K);
+    }
+}

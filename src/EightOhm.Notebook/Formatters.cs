@@ -5,6 +5,7 @@ using EightOhm.Display.Formulas;
 using EightOhm.Display.Tables;
 using EightOhm.Noise;
 using EightOhm.Quantities;
+using EightOhm.Ratings;
 using EightOhm.Record;
 using EightOhm.Teaching;
 using EightOhm.Working;
@@ -35,10 +36,12 @@ internal static class Formatters
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
         Tables<NoiseBudget>(NoiseTables.Budget);
+        Tables<SheetComparison>(SheetTables.SideBySide);
+        Both(typeof(SheetAudit), v => Audit((SheetAudit)v), v => v.ToString()!);
         Tables<Requirement>(r => RecordTables.Compliance([r]));
         Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsWords))
-            Both(type, v => $"<pre class=\"eo-words\" style=\"white-space:pre-wrap\">{WebUtility.HtmlEncode(v.ToString())}</pre>", v => v.ToString()!);
+            Both(type, Words, v => v.ToString()!);
         Lists.Register();
     }
 
@@ -67,8 +70,15 @@ internal static class Formatters
     // What speaks for itself in words: a sheet, its audit, a budget.
     private static bool IsWords(Type type) =>
         type is { IsClass: true, IsAbstract: false } && !typeof(Delegate).IsAssignableFrom(type) && !typeof(Attribute).IsAssignableFrom(type)
-        && type != typeof(NoiseBudget) && type.Namespace is "EightOhm.Ratings" or "EightOhm.Noise" && !IsFacts(type)
+        && type != typeof(NoiseBudget) && type != typeof(SheetComparison) && type != typeof(SheetAudit) && type.Namespace is "EightOhm.Ratings" or "EightOhm.Noise" && !IsFacts(type)
         && type.GetMethod(nameof(ToString), Type.EmptyTypes)!.DeclaringType == type;
+
+    private static string Words(object value) => $"<pre class=\"eo-words\" style=\"white-space:pre-wrap\">{WebUtility.HtmlEncode(value.ToString())}</pre>";
+
+    // The contradictions as a table, other verdicts in words; then the picture, where there are lines to draw.
+    private static string Audit(SheetAudit audit) =>
+        (audit.Verdict == SheetVerdict.Contradictory ? SheetTables.Contradictions(audit).ToHtml() : Words(audit))
+        + (audit.Verdict == SheetVerdict.CannotTell ? "" : "\n" + SheetDiagram.Render(audit));
 
     // A quantity outside the house's table: UnitsNet's own words, in the invariant culture.
     private static string Other(IQuantity quantity) => quantity.ToString(CultureInfo.InvariantCulture)!;

@@ -15,6 +15,7 @@ public sealed partial class PrintedFigure
     {
         Form = also is null ? form : form with { What = $"{form.What} and {also.Load!.Value.Text()}" };
         Same = also is null ? null : form.SameAs(also);
+        Says = also is null ? [form.What] : [form.What, also.What];
         Kind = QuantityKinds.Of(form.Type);
         Text = text;
         var read = Parts().Match(text.Replace('−', '-').Trim());
@@ -47,6 +48,9 @@ public sealed partial class PrintedFigure
     // The form whose value must be one, where the figure is said to hold for two loads.
     internal SheetForm? Same { get; }
 
+    // What it prints, one form a load.
+    internal IReadOnlyList<string> Says { get; }
+
     internal QuantityKind Kind { get; }
 
     // Natural logarithms of the ends in SI units.
@@ -56,14 +60,6 @@ public sealed partial class PrintedFigure
 
     /// <summary>The figure in words: "rated power into 8 Ω 100 W".</summary>
     public override string ToString() => $"{What} {Text}";
-
-    // A value of this kind, from its logarithm; a gain in decibels, as sheets print it.
-    internal string Say(double log) => Kind switch
-    {
-        { Style: FaceStyle.Gain } => $"{Engineering.Number(20 / Math.Log(10) * log, Engineering.Digits)} dB",
-        { Spoken: var (factor, symbol) } => Engineering.Text(Math.Exp(log) / factor, symbol, 0, 0),
-        _ => Engineering.Text(Math.Exp(log), Kind.Symbol, Kind.Least, Kind.Most),
-    };
 
     private static string Example(QuantityKind kind, string text)
     {

@@ -7,14 +7,20 @@ public sealed class SheetAudit
 {
     private readonly SpecSheet _sheet;
 
-    private SheetAudit(SpecSheet sheet, SheetVerdict verdict, IReadOnlyList<SheetContradiction> contradictions, IReadOnlyList<PrintedFigure> unjudged, IReadOnlyList<string> wouldTell) =>
-        (_sheet, Verdict, Contradictions, Unjudged, WouldTell) = (sheet, verdict, contradictions, unjudged, wouldTell);
+    private SheetAudit(SpecSheet sheet, SheetVerdict verdict, IReadOnlyList<SheetContradiction> contradictions, IReadOnlyList<IReadOnlyList<PrintedFigure>> equations, IReadOnlyList<PrintedFigure> unjudged, IReadOnlyList<string> wouldTell) =>
+        (_sheet, Verdict, Contradictions, Equations, Unjudged, WouldTell) = (sheet, verdict, contradictions, equations, unjudged, wouldTell);
+
+    /// <summary>The sheet.</summary>
+    public SpecSheet Sheet => _sheet;
 
     /// <summary>The verdict.</summary>
     public SheetVerdict Verdict { get; }
 
     /// <summary>The contradictions, the one of the fewest figures first; each is as small as it can be.</summary>
     public IReadOnlyList<SheetContradiction> Contradictions { get; }
+
+    /// <summary>The sheet as a set of equations: the figures that stand in one together, the shortest equations from which the rest follow.</summary>
+    public IReadOnlyList<IReadOnlyList<PrintedFigure>> Equations { get; }
 
     /// <summary>Figures that no other figure of the sheet says anything about.</summary>
     public IReadOnlyList<PrintedFigure> Unjudged { get; }
@@ -33,7 +39,9 @@ public sealed class SheetAudit
         var contradictions = Smallest(relations.Select(r => SheetContradiction.Of(r, columns)).OfType<SheetContradiction>().OrderBy(c => c.Figures.Count));
         var judged = relations.SelectMany(r => r.Figures).Select(i => columns[i].Figure).ToHashSet();
         var verdict = contradictions.Count > 0 ? SheetVerdict.Contradictory : relations.Count > 0 ? SheetVerdict.Consistent : SheetVerdict.CannotTell;
-        return new(sheet, verdict, contradictions, [.. sheet.Figures.Where(f => !judged.Contains(f))], verdict == SheetVerdict.CannotTell ? Missing(forms) : []);
+        var equations = SheetRelation.Independent(relations, columns.Count)
+            .Select(IReadOnlyList<PrintedFigure> (r) => [.. r.Figures.Select(i => columns[i].Figure).Distinct()]).Where(e => e.Count > 1);
+        return new(sheet, verdict, contradictions, [.. equations], [.. sheet.Figures.Where(f => !judged.Contains(f))], verdict == SheetVerdict.CannotTell ? Missing(forms) : []);
     }
 
     internal static string And(IEnumerable<string> items)

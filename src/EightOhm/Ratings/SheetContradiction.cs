@@ -5,9 +5,9 @@ public sealed class SheetContradiction
 {
     private const double Tie = 1e-9;
 
-    private readonly IReadOnlyList<string> _allowed;
+    private readonly IReadOnlyDictionary<PrintedFigure, string> _allowed;
 
-    private SheetContradiction(IReadOnlyList<PrintedFigure> figures, IReadOnlyList<string> allowed) => (Figures, _allowed) = (figures, allowed);
+    private SheetContradiction(IReadOnlyList<PrintedFigure> figures, IReadOnlyDictionary<PrintedFigure, string> allowed) => (Figures, _allowed) = (figures, allowed);
 
     /// <summary>The figures.</summary>
     public IReadOnlyList<PrintedFigure> Figures { get; }
@@ -18,42 +18,34 @@ public sealed class SheetContradiction
     internal static SheetContradiction? Of(SheetRelation relation, IReadOnlyList<(PrintedFigure Figure, SheetForm Form)> columns)
     {
         var parts = relation.Terms.Select(t => (t.Index, t.Weight, Range: Range(t.Index, columns).Times(t.Weight))).ToList();
-        if (parts.Aggregate(new Interval(0, 0), (sum, p) => sum.Plus(p.Range)) is { Low: <= Tie, High: >= -Tie })
+        if (parts.Aggregate(new LogRange(0, 0), (sum, p) => sum.Plus(p.Range)) is { Low: <= Tie, High: >= -Tie })
             return null;
-        var allowed = parts.Where(p => p.Index is { } i && columns[i].Form == columns[i].Figure.Form).Select(p =>
+        var allowed = new Dictionary<PrintedFigure, string>();
+        foreach (var p in parts.Where(p => p.Index is { } i && columns[i].Form == columns[i].Figure.Form))
         {
             var figure = columns[p.Index!.Value].Figure;
-            var others = parts.Where(o => o.Index != p.Index).Aggregate(new Interval(0, 0), (sum, o) => sum.Plus(o.Range)).Times(-1 / p.Weight);
-            return $"{figure.What} {Say(figure, new Interval(others.Low + figure.Form.Constant, others.High + figure.Form.Constant))} (printed {figure.Text})";
-        });
-        return new([.. relation.Figures.Select(i => columns[i].Figure).Distinct()], [.. allowed]);
+            var others = parts.Where(o => o.Index != p.Index).Aggregate(new LogRange(0, 0), (sum, o) => sum.Plus(o.Range)).Times(-1 / p.Weight);
+            allowed[figure] = others.Plus(figure.Form.Constant).Say(figure.Kind);
+        }
+
+        return new([.. relation.Figures.Select(i => columns[i].Figure).Distinct()], allowed);
     }
+
+    /// <summary>What a figure of the contradiction would have to be if the others hold; empty where they say nothing of it.</summary>
+    /// <param name="figure">A figure of the contradiction.</param>
+    public string IfTheOthersHold(PrintedFigure figure) => _allowed.GetValueOrDefault(figure, "");
 
     /// <summary>The contradiction in words: what cannot be, and for each figure what the others would have it be.</summary>
     public override string ToString() =>
-        $"{SheetAudit.And(Figures.Select(f => f.ToString()))} cannot all be true. If the others hold: {string.Join("; ", _allowed)}.";
+        $"{SheetAudit.And(Figures.Select(f => f.ToString()))} cannot all be true. If the others hold: {string.Join("; ", _allowed.Select(a => $"{a.Key.What} {a.Value} (printed {a.Key.Text})"))}.";
 
     // The logarithm less its constant; a slack is one or more.
-    private static Interval Range(int? index, IReadOnlyList<(PrintedFigure Figure, SheetForm Form)> columns)
+    private static LogRange Range(int? index, IReadOnlyList<(PrintedFigure Figure, SheetForm Form)> columns)
     {
         if (index is not { } i)
-            return new Interval(0, double.PositiveInfinity);
+            return new LogRange(0, double.PositiveInfinity);
         var (figure, form) = columns[i];
-        return form == figure.Form ? new Interval(figure.Low - form.Constant, figure.High - form.Constant) : new Interval(-form.Constant, -form.Constant);
+        return form == figure.Form ? new LogRange(figure.Low - form.Constant, figure.High - form.Constant) : new LogRange(-form.Constant, -form.Constant);
     }
 
-    private static string Say(PrintedFigure figure, Interval range) => (double.IsInfinity(range.Low), double.IsInfinity(range.High)) switch
-    {
-        (true, _) => $"at most {figure.Say(range.High)}",
-        (_, true) => $"at least {figure.Say(range.Low)}",
-        _ when figure.Say(range.Low) == figure.Say(range.High) => $"about {figure.Say(range.Low)}",
-        _ => $"{figure.Say(range.Low)} to {figure.Say(range.High)}",
-    };
-
-    private readonly record struct Interval(double Low, double High)
-    {
-        public Interval Plus(Interval other) => new(Low + other.Low, High + other.High);
-
-        public Interval Times(double factor) => factor >= 0 ? new(Low * factor, High * factor) : new(High * factor, Low * factor);
-    }
 }

@@ -17,6 +17,12 @@ internal sealed record SheetForm(string What, Type Type, IReadOnlyList<(string U
 
     public static SheetForm RatedPower(ElectricResistance load) => new($"rated power into {load.Text()}", typeof(Power), [(PowerInto(load), 1)], Load: load);
 
+    // V = √(P·R)
+    public static SheetForm RatedVoltage(ElectricResistance load) => new($"rms voltage at rated power into {load.Text()}", typeof(ElectricPotential), [(PowerInto(load), 0.5)], HalfLog(load.Ohms), Load: load);
+
+    // î = √(2·P/R)
+    public static SheetForm PeakCurrent(ElectricResistance load) => new($"peak current at rated power into {load.Text()}", typeof(ElectricCurrent), [(PowerInto(load), 0.5)], HalfLog(2 / load.Ohms), Load: load);
+
     public static SheetForm BurstPower(ElectricResistance load) => new($"burst power into {load.Text()}", typeof(Power), [(PowerInto(load), 1), (HeadroomInto(load), 2)], Load: load);
 
     public static SheetForm DynamicHeadroom(ElectricResistance load) => new($"dynamic headroom into {load.Text()}", typeof(Gain), [(HeadroomInto(load), 1)], Load: load);
@@ -67,6 +73,8 @@ internal sealed record SheetForm(string What, Type Type, IReadOnlyList<(string U
     private static string PowerInto(ElectricResistance load) => $"power {load.Text()}";
 
     private static string HeadroomInto(ElectricResistance load) => $"headroom {load.Text()}";
+
+    public QuantityKind Kind() => QuantityKinds.Of(Type);
 
     private static double HalfLog(double number) => Math.Log(number) / 2;
 }

@@ -12,6 +12,34 @@ internal sealed record SheetRelation(IReadOnlyList<(int? Index, double Weight)> 
 
     public IEnumerable<int> Figures => Terms.Where(t => t.Index is not null).Select(t => t.Index!.Value);
 
+    /// <summary>The relations of the fewest figures from which all others follow: as many as are independent.</summary>
+    public static IReadOnlyList<SheetRelation> Independent(IReadOnlyList<SheetRelation> relations, int forms)
+    {
+        var kept = new List<SheetRelation>();
+        var rows = new List<double[]>();
+        foreach (var relation in relations.OrderBy(r => r.Terms.Count))
+        {
+            var row = new double[forms];
+            foreach (var (index, weight) in relation.Terms)
+                if (index is { } i)
+                    row[i] = weight;
+            foreach (var known in rows)
+            {
+                var lead = Array.FindIndex(known, x => x != 0);
+                var factor = row[lead] / known[lead];
+                for (var i = 0; i < forms; i++)
+                    row[i] = Math.Abs(row[i] - (factor * known[i])) < Nothing ? 0 : row[i] - (factor * known[i]);
+            }
+
+            if (row.All(x => x == 0))
+                continue;
+            rows.Add(row);
+            kept.Add(relation);
+        }
+
+        return kept;
+    }
+
     /// <summary>All relations among forms.</summary>
     public static IReadOnlyList<SheetRelation> All(IReadOnlyList<SheetForm> forms)
     {

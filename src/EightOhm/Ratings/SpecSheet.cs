@@ -117,6 +117,10 @@ public sealed class SpecSheet
     /// <summary>Reads the sheet critically: which figures cannot all be true, or what would be needed to tell.</summary>
     public SheetAudit Audit() => SheetAudit.Of(this);
 
+    /// <summary>Sheets side by side in common figures: printed where a sheet prints one, else what its other figures make it.</summary>
+    /// <param name="sheets">The sheets; at least one.</param>
+    public static SheetComparison Compare(params SpecSheet[] sheets) => SheetComparison.Of(sheets);
+
     private static ElectricResistance Load(string into) =>
         Guard.Positive(QuantityText.Parse<ElectricResistance>(into), "the load", "Give the load of the figure, for example \"8 Ω\".");
 

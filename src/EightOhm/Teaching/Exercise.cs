@@ -9,8 +9,8 @@ namespace EightOhm.Teaching;
 public sealed record Exercise<T>(string Question, T Answer)
     where T : struct
 {
-    /// <summary>How near an answer must be: an answer of three honest digits is within half a percent.</summary>
-    public const double Tolerance = 0.005;
+    /// <summary>How near an answer must be: an answer of two honest digits is mostly within one percent.</summary>
+    public const double Tolerance = 0.01;
 
     private readonly List<(T Value, string Says)> _slips = [];
 

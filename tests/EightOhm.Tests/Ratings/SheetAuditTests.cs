@@ -36,7 +36,7 @@ public class SheetAuditTests
         var audit = SpecSheet.Named("Rival").RatedPower("100 W", "8 Ω").RatedPower("180 W", "4 Ω").Sensitivity("1.2 V", "8 Ω", "4 Ω").SlewRate("40 V/µs").Audit();
         Assert.Equal(["100 W", "180 W", "1.2 V"], Assert.Single(audit.Contradictions).Figures.Select(f => f.Text));
         Assert.Equal("40 V/µs", Assert.Single(audit.Unjudged).Text);
-        Assert.Contains("rated power into 4 Ω 199 W to 201 W (printed 180 W)", audit.ToString(), StringComparison.Ordinal);
+        Assert.Contains("rated power into 4 Ω 199 to 201 W (printed 180 W)", audit.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -139,7 +139,7 @@ public class SheetAuditTests
         Assert.Equal(
             "Rival: the sheet contradicts itself.\n"
             + "Rated power into 8 Ω 100 W, sensitivity for rated power into 8 Ω 1.2 V and gain 30 dB cannot all be true. If the others hold: "
-            + "rated power into 8 Ω 147.3 W to 219.1 W (printed 100 W); sensitivity for rated power into 8 Ω 842.3 mV to 949.8 mV (printed 1.2 V); gain 27.07 dB to 27.84 dB (printed 30 dB).",
+            + "rated power into 8 Ω 147.3 to 219.1 W (printed 100 W); sensitivity for rated power into 8 Ω 842.3 to 949.8 mV (printed 1.2 V); gain 27.07 to 27.84 dB (printed 30 dB).",
             Rated().Sensitivity("1.2 V", "8 Ω").Gain("30 dB").Audit().ToString());
 
     [Fact]
@@ -171,6 +171,39 @@ public class SheetAuditTests
         Assert.Equal(SheetVerdict.Consistent, full.Audit().Verdict);
         Assert.Throws<InvalidOperationException>(() => full.Gain("27 dB"));
     }
+
+    [Fact]
+    public void Sheets_stand_side_by_side_with_what_follows_in_each()
+    {
+        var c = SpecSheet.Compare(Tern, Rated().SlewRate("20 V/µs"), Empty().RatedPower("150 W", "8 Ω").SnrAtRatedPower("112 dB", "8 Ω").Snr("120 dB", "1 V", "A"));
+        // 28.28 V from 100 W in 8 Ω: √(99.5·8) to √(100.5·8) V; 1.138 V for 180 W into 4 Ω is printed.
+        Assert.Equal(["(28.2 to 28.4 V)", "(28.2 to 28.4 V)", "(34.6 to 34.7 V)"], Row(c, "rms voltage at rated power into 8 Ω"));
+        Assert.Equal(["1.138 V", "–", "–"], Row(c, "sensitivity for rated power into 4 Ω"));
+        Assert.Equal(["100 kHz", "(at most 81.8 kHz)", "–"], Row(c, "full-power bandwidth into 8 Ω"));
+        // 20.5 V/µs over 2π·√(2·99.5 W·8 Ω) above; 1 W is 21.76 dB below 150 W.
+        Assert.Equal("(89.7 to 90.8 dB)", Row(c, "SNR at 1 W into 8 Ω")[2]);
+        Assert.Equal(["–", "–", "120 dB"], Row(c, "A-weighted SNR re 1 V at the input"));
+        Assert.DoesNotContain(c.Rows, r => r.What.StartsWith("burst", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void One_sensitivity_for_both_loads_is_printed_in_both_rows()
+    {
+        var c = SpecSheet.Compare(Rated().RatedPower("200 W", "4 Ω").Sensitivity("1.2 V", "8 Ω", "4 Ω"));
+        Assert.Equal(["1.2 V"], Row(c, "sensitivity for rated power into 8 Ω"));
+        Assert.Equal(["1.2 V"], Row(c, "sensitivity for rated power into 4 Ω"));
+        Assert.Equal(["(27.1 to 27.8 dB)"], Row(c, "gain"));
+    }
+
+    [Fact]
+    public void The_equations_of_a_sheet_are_the_shortest_that_the_rest_follow_from()
+    {
+        var audit = Rated().Sensitivity("1.2 V", "8 Ω").Gain("27.4 dB").SlewRate("40 V/µs").FullPowerBandwidth("100 kHz", "8 Ω").Audit();
+        Assert.Equal([["100 W", "1.2 V", "27.4 dB"], ["100 W", "40 V/µs", "100 kHz"]], audit.Equations.Select(e => e.Select(f => f.Text)));
+    }
+
+    private static string[] Row(SheetComparison c, string what) =>
+        [.. c.Rows.Single(r => r.What == what).Cells.Select(x => x.Origin == SheetCellOrigin.Follows ? $"({x.Text})" : x.Text)];
 
     private static SpecSheet Empty() => SpecSheet.Named("Rival");
 

@@ -65,7 +65,7 @@ internal sealed class RecordCopy
     {
         var parts = setting.Split('=', 2, StringSplitOptions.TrimEntries);
         if (parts is not [{ Length: > 0 } name, var value])
-            throw RunFailure.BadInput($"--set '{setting}' must be \"name=value with unit\", for example --set \"P=120 W\".");
+            throw RunFailure.BadInput($"--set '{setting}' must be \"name=value with unit\", for example --set \"P=120 W\"; \"P=\" gives it back to the chapter.");
 
         var holders = records.Where(r => r.Entries.Any(e => e.Name == name.Normalize())).ToList();
         if (holders.Count > 1)
@@ -76,7 +76,11 @@ internal sealed class RecordCopy
         try
         {
             // A name that no record holds is refused by the first, which says what can be set.
-            (holders is [var holder] ? holder : records[0]).Set(name, value);
+            var record = holders is [var holder] ? holder : records[0];
+            if (value.Length == 0)
+                record.ClearSet(name);
+            else
+                record.Set(name, value);
         }
         catch (RecordException e)
         {

@@ -14,7 +14,7 @@ internal sealed class RunCommand : Command
 
     private readonly Option<string[]> set = new("--set")
     {
-        Description = "Changes a given entry of the record before the run; may be repeated.",
+        Description = "Changes a given entry of the record before the run; with nothing after the sign it is again what the chapter says. May be repeated.",
         HelpName = "name=value with unit",
         DefaultValueFactory = _ => [],
     };

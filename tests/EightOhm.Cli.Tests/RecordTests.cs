@@ -71,6 +71,21 @@ public sealed class RecordTests : IDisposable
         Assert.Equal(stored, await File.ReadAllTextAsync(Record));
     }
 
+    [Fact]
+    public async Task A_saved_setting_stays_until_it_is_given_back_to_the_chapter()
+    {
+        shop.Notebook("a", Chapter);
+        await shop.RunAsync(shop.Notebooks, "--save");
+        var before = await File.ReadAllTextAsync(Record);
+        await shop.RunAsync(shop.Notebooks, "--save", "--set", "P=50 W");
+        Assert.Matches(@"20 V\s+at least 28.*not met", (await shop.RunAsync(shop.Notebooks)).Output);
+
+        var ran = await shop.RunAsync(shop.Notebooks, "--save", "--set", "P=");
+
+        Assert.Equal("", ran.Error);
+        Assert.Equal(before, await File.ReadAllTextAsync(Record));
+    }
+
     [Theory]
     [InlineData("V_rms=30 V", "V_rms is computed from P and R_L")]
     [InlineData("Q=30 V", "The record has no Q to set", "P", "R_L")]

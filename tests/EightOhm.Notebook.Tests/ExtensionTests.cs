@@ -126,12 +126,28 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
     }
 
     [Fact]
-    public async Task An_audit_of_a_sheet_is_shown_in_its_own_words()
+    public async Task An_audit_of_a_sheet_is_shown_as_a_table_of_contradictions_or_in_words_and_as_a_picture()
     {
-        var shown = await cells.Shown("SpecSheet.Named(\"Rival\").RatedPower(\"100 W\", into: \"8 Ω\").Sensitivity(\"1.2 V\", into: \"8 Ω\").Gain(\"30.0 dB\").Audit()");
-        Assert.Contains("Rival", shown["text/plain"], StringComparison.Ordinal);
-        Assert.StartsWith("<pre class=\"eo-words\"", shown["text/html"], StringComparison.Ordinal);
-        Assert.DoesNotContain("dni-", shown["text/html"], StringComparison.Ordinal);
+        const string Sheet = "SpecSheet.Named(\"Rival\").RatedPower(\"100 W\", into: \"8 Ω\").Sensitivity(\"1.2 V\", into: \"8 Ω\")";
+        var wrong = await cells.Shown(Sheet + ".Gain(\"30.0 dB\").Audit()");
+        Assert.Contains("Rival: the sheet contradicts itself.", wrong["text/plain"], StringComparison.Ordinal);
+        Assert.StartsWith("<table", wrong["text/html"], StringComparison.Ordinal);
+        Assert.Contains("<img src=\"data:image/svg+xml", wrong["text/html"], StringComparison.Ordinal);
+        var sound = await cells.Shown(Sheet + ".Gain(\"27.4 dB\").Audit()");
+        Assert.StartsWith("<pre class=\"eo-words\"", sound["text/html"], StringComparison.Ordinal);
+        Assert.Contains("<img ", sound["text/html"], StringComparison.Ordinal);
+        var few = await cells.Shown(Sheet + ".Audit()");
+        Assert.Contains("What would tell: gain.", few["text/html"], StringComparison.Ordinal);
+        Assert.DoesNotContain("<img ", few["text/html"], StringComparison.Ordinal);
+        Assert.DoesNotContain("dni-", wrong["text/html"] + sound["text/html"] + few["text/html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Sheets_side_by_side_are_a_table()
+    {
+        var shown = await cells.Shown("SpecSheet.Compare(SpecSheet.Named(\"Rival\").RatedPower(\"100 W\", into: \"8 Ω\"))");
+        Assert.Contains("(28.2 to 28.4 V)", shown["text/plain"], StringComparison.Ordinal);
+        Assert.StartsWith("<table", shown["text/html"], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.Globalization;
+using EightOhm.Quantities;
 
 namespace EightOhm.Display.Figures;
 
@@ -6,6 +7,7 @@ namespace EightOhm.Display.Figures;
 public static class EngineeringTick
 {
     private const string Prefixes = "fpnµm kMGT";
+    private const int Least = -15;
 
     // A prefix before these would mean nothing, or (before a square) something else.
     private static readonly HashSet<string> Unprefixed = ["", "%", "‰", "ppm", "°", "°C", "min", "h"];
@@ -27,36 +29,23 @@ public static class EngineeringTick
     }
 
     /// <summary>A tick on its own, with no more digits than it needs, e.g. "20 kHz".</summary>
-    public static string Text(double value, string unit)
-    {
-        if (value == 0) return "0";
-        var (number, exponent) = Split(value, unit, 6);
-        return Join(number.ToString("0.######", CultureInfo.InvariantCulture), exponent, unit);
-    }
+    /// <param name="value">The value, in <paramref name="unit"/>.</param>
+    /// <param name="unit">The unit's symbol.</param>
+    public static string Text(double value, string unit) => value == 0 ? "0" : Plain(value, unit, 6, keepZeros: false);
 
     /// <summary>A reading rounded to so many significant digits, e.g. "28.3 V".</summary>
     /// <param name="value">The value, in <paramref name="unit"/>.</param>
     /// <param name="unit">The unit's symbol.</param>
     /// <param name="digits">Significant digits.</param>
-    public static string Reading(double value, string unit, int digits = 3)
-    {
-        if (value == 0) return Join("0", 0, unit);
-        var (number, exponent) = Split(value, unit, digits);
-        var decimals = Math.Clamp(digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(number)) + 1e-9), 0, 12);
-        return Join(number.ToString("F" + decimals, CultureInfo.InvariantCulture), exponent, unit);
-    }
+    public static string Reading(double value, string unit, int digits = 3) => Plain(value, unit, digits, keepZeros: true);
+
+    private static string Plain(double value, string unit, int digits, bool keepZeros) => TakesPrefix(unit)
+        ? Engineering.Text(value, unit, Least, Most(unit), digits, keepZeros)
+        : Join(Engineering.Number(value, digits, keepZeros), 0, unit);
 
     /// <summary>The value rounded to so many significant digits.</summary>
     internal static double Round(double value, int digits) =>
         double.Parse(value.ToString("E" + (digits - 1), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-
-    // Rounded first: 999.96 is 1.00 k in three digits, not 1000.
-    private static (double Number, int Exponent) Split(double value, string unit, int digits)
-    {
-        var rounded = Round(value, digits);
-        var exponent = Exponent(Math.Abs(rounded), unit);
-        return (rounded / Math.Pow(10, exponent), exponent);
-    }
 
     internal static bool TakesPrefix(string unit) =>
         !Unprefixed.Contains(unit) && !unit.StartsWith("dB", StringComparison.Ordinal) && unit.IndexOfAny(['²', '³']) < 0;
@@ -66,17 +55,16 @@ public static class EngineeringTick
         var power = (int)Math.Floor(Math.Log10(magnitude) + 1e-9);
         if (!TakesPrefix(unit)) return power is < -4 or > 5 ? power : 0;
         var engineering = (int)Math.Floor(power / 3.0) * 3;
-        return Math.Clamp(engineering, -15, unit == "s" ? 0 : 12);
+        return Math.Clamp(engineering, Least, Most(unit));
     }
+
+    private static int Most(string unit) => unit == "s" ? 0 : 12;
 
     private static string Join(string number, int exponent, string unit)
     {
         number = number.Replace('-', '−');
-        if (!TakesPrefix(unit) && exponent != 0) number += " × 10" + Superscript(exponent);
+        if (!TakesPrefix(unit) && exponent != 0) number += Engineering.TimesTen(exponent);
         var symbol = TakesPrefix(unit) && exponent != 0 ? Prefixes[exponent / 3 + 5] + unit : unit;
         return symbol.Length == 0 ? number : unit == "°" ? number + symbol : number + " " + symbol;
     }
-
-    private static string Superscript(int exponent) =>
-        string.Concat(exponent.ToString(CultureInfo.InvariantCulture).Select(c => c == '-' ? '⁻' : "⁰¹²³⁴⁵⁶⁷⁸⁹"[c - '0']));
 }

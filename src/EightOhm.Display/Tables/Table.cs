@@ -10,7 +10,7 @@ namespace EightOhm.Display.Tables;
 /// <param name="Caption">What the table is; may be empty.</param>
 public sealed record Table(IReadOnlyList<string> Headings, IReadOnlyList<IReadOnlyList<string>> Rows, IReadOnlyList<int> Figures, string Caption = "")
 {
-    /// <summary>The table as HTML; figures keep to the right by attribute, which survives where styles are stripped.</summary>
+    /// <summary>The table as HTML; figures keep to the right by attribute, which survives where styles are stripped; words to the left by style as well, since Jupyter's own would send them right.</summary>
     public string ToHtml()
     {
         var html = new StringBuilder("<table class=\"eo-table\">");
@@ -18,13 +18,13 @@ public sealed record Table(IReadOnlyList<string> Headings, IReadOnlyList<IReadOn
             html.Append("<caption>").Append(Text(Caption)).Append("</caption>");
         html.Append("<thead><tr>");
         for (var i = 0; i < Headings.Count; i++)
-            html.Append("<th scope=\"col\" align=\"").Append(Side(i)).Append("\">").Append(Text(Headings[i])).Append("</th>");
+            html.Append("<th scope=\"col\" ").Append(Side(i)).Append('>').Append(Text(Headings[i])).Append("</th>");
         html.Append("</tr></thead><tbody>");
         foreach (var row in Rows)
         {
             html.Append("<tr>");
             for (var i = 0; i < row.Count; i++)
-                html.Append("<td align=\"").Append(Side(i)).Append("\">").Append(Text(row[i])).Append("</td>");
+                html.Append("<td ").Append(Side(i)).Append('>').Append(Text(row[i])).Append("</td>");
             html.Append("</tr>");
         }
 
@@ -40,7 +40,7 @@ public sealed record Table(IReadOnlyList<string> Headings, IReadOnlyList<IReadOn
         return (Caption.Length > 0 ? Caption + "\n" : "") + string.Join("\n", lines);
     }
 
-    private string Side(int column) => Figures.Contains(column) ? "right" : "left";
+    private string Side(int column) => Figures.Contains(column) ? "align=\"right\"" : "align=\"left\" style=\"text-align:left\"";
 
     private static string Text(string text) => WebUtility.HtmlEncode(text);
 }

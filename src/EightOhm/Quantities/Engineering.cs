@@ -44,7 +44,7 @@ public static class Engineering
             var mantissa = exponent < -300
                 ? value * 1e300 / Math.Pow(10, exponent + 300)
                 : value / Math.Pow(10, exponent);
-            return $"{Fixed(mantissa, digits - 1, keepZeros)}×10{Superscript(exponent)}";
+            return Fixed(mantissa, digits - 1, keepZeros) + TimesTen(exponent);
         }
 
         return Fixed(value, digits - 1 - exponent, keepZeros);
@@ -91,10 +91,12 @@ public static class Engineering
         return text.StartsWith('-') ? "−" + text[1..] : text;
     }
 
-    private static string Superscript(int exponent)
+    /// <summary>A power of ten as a factor: ×10⁻²³.</summary>
+    /// <param name="exponent">The exponent.</param>
+    public static string TimesTen(int exponent)
     {
         const string Small = "⁰¹²³⁴⁵⁶⁷⁸⁹";
         var digits = string.Concat(Math.Abs(exponent).ToString(CultureInfo.InvariantCulture).Select(c => Small[c - '0']));
-        return exponent < 0 ? "⁻" + digits : digits;
+        return exponent < 0 ? $"×10⁻{digits}" : $"×10{digits}";
     }
 }

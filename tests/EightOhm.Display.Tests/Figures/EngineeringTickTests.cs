@@ -18,7 +18,7 @@ public class EngineeringTickTests
     [InlineData(-120, "dB", "−120 dB")]
     [InlineData(2000, "ppm", "2000 ppm")]
     [InlineData(45, "°", "45°")]
-    [InlineData(1e-16, "V²/Hz", "1 × 10⁻¹⁶ V²/Hz")]
+    [InlineData(1e-16, "V²/Hz", "1×10⁻¹⁶ V²/Hz")]
     public void A_tick_is_in_engineering_notation(double value, string unit, string text) =>
         Assert.Equal(text, EngineeringTick.Text(value, unit));
 

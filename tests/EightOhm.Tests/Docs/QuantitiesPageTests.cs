@@ -11,6 +11,7 @@ public class QuantitiesPageTests
     {
         WrittenTable.Check("quantities.md", "kinds", Kinds());
         WrittenTable.Check("quantities.md", "literals", LiteralsByKind());
+        WrittenTable.Check("quantities.md", "operators", OperatorsByLeft());
         WrittenTable.Check("quantities.md", "units", [
             "| quantity | unit | symbol | in the SI unit |", "|---|---|---|---|",
             .. Units<HeatResistance, HeatResistanceUnit>(), .. Units<VoltageNoiseDensity, VoltageNoiseDensityUnit>(), .. Units<CurrentNoiseDensity, CurrentNoiseDensityUnit>()]);
@@ -34,6 +35,23 @@ public class QuantitiesPageTests
         "| kind | literals |", "|---|---|",
         .. LiteralTests.Getters(typeof(double)).GroupBy(m => m.ReturnType.Name).Select(g => $"| {g.Key} | {string.Join(", ", g.Select(m => $"`{m.Name[4..]}`"))} |"),
     ];
+
+    // Products and quotients between kinds: ours and UnitsNet's, each once.
+    private static IEnumerable<string> OperatorsByLeft()
+    {
+        var kinds = QuantityKinds.All.ToDictionary(k => k.Type);
+        var all = typeof(Algebra).GetMethods().Concat(kinds.Keys.Where(t => t != typeof(double) && t != typeof(int)).SelectMany(t => t.GetMethods()))
+            .Where(m => m.Name is "op_Multiply" or "op_Division" && m.GetParameters().All(p => kinds.ContainsKey(p.ParameterType)) && kinds.ContainsKey(m.ReturnType) && !m.IsDefined(typeof(ObsoleteAttribute), false))
+            .Select(m => (Left: m.GetParameters()[0].ParameterType, Sign: m.Name == "op_Multiply" ? "·" : "/", Right: m.GetParameters()[1].ParameterType, Gives: m.ReturnType))
+            // A scaled value is of its own kind, and a ratio of equals a number: that goes without saying.
+            .Where(o => !(o.Right == typeof(double) && o.Gives == o.Left) && !(o.Left == typeof(double) && o.Sign == "·") && !(o.Left == o.Right && o.Sign == "/"))
+            .Distinct().ToList();
+        return
+        [
+            "| left | with | gives |", "|---|---|---|",
+            .. kinds.Keys.SelectMany(left => all.Where(o => o.Left == left)).Select(o => $"| {o.Left.Name} | {o.Sign} {o.Right.Name} | {o.Gives.Name} |"),
+        ];
+    }
 
     private static IEnumerable<string> Units<T, TUnit>()
         where T : struct, IOwnQuantity<T, TUnit>

@@ -42,6 +42,18 @@ internal static class Inputs
         [typeof(CurrentNoiseDensity)] = r => Decades(r, 0.1, 100).pA_rtHz,
         [typeof(Ratio)] = r => Ratio.FromDecimalFractions(Decades(r, 1e-5, 0.2)),
         [typeof(Gain)] = r => Decades(r, 0.1, 1000).ratio,
+        [typeof(ElectricCharge)] = r => ElectricCharge.FromCoulombs(Decades(r, 1e-9, 1)),
+        [typeof(Energy)] = r => Decades(r, 1e-3, 1e3).J,
+        [typeof(Entropy)] = r => Decades(r, 1e-2, 1e4).J_per_K,
+        [typeof(VoltageDrift)] = r => Decades(r, 0.1, 10).mV_per_K,
+        [typeof(SquaredVoltage)] = r => new SquaredVoltage(Decades(r, 1e-12, 1e4)),
+        [typeof(SquaredCurrent)] = r => new SquaredCurrent(Decades(r, 1e-18, 1e3)),
+        [typeof(SquaredVoltageDensity)] = r => new SquaredVoltageDensity(Decades(r, 1e-20, 1e-14)),
+        [typeof(SquaredCurrentDensity)] = r => new SquaredCurrentDensity(Decades(r, 1e-26, 1e-20)),
+        [typeof(SquaredDuration)] = r => new SquaredDuration(Decades(r, 1e-18, 1e-6)),
+        [typeof(SquaredResistance)] = r => new SquaredResistance(Decades(r, 1e-2, 1e8)),
+        [typeof(RootFrequency)] = r => new RootFrequency(Decades(r, 1, 1e3)),
+        [typeof(JouleIntegral)] = r => new JouleIntegral(Decades(r, 1e-3, 1e3)),
         [typeof(OutputRating)] = r => new OutputRating(Decades(r, 0.1, 1000).W, Decades(r, 1, 100).Ohm),
     };
 

@@ -13,7 +13,7 @@ internal static class ExerciseRows
         { "01-the-sheet", "current", "6.71.A", "That is the rms current", "10.A", "That is the current at the peak voltage of 100 W", "9490.mA" },
         { "01-the-sheet", "rise", "58.5.percent", "That is the rise in power", "2.percent", "A decibel is not a percent", "259000.ppm" },
         { "02-a-large-op-amp", "full", "237.kHz", "That takes the rms voltage", "1.054.MHz", "2π is missing", "0.168.MHz" },
-        { "02-a-large-op-amp", "third", "18.ppm", "That is the loop gain of the fundamental", "51.3.ppm", "Nearly: above the pole", "0.0054.percent" },
+        { "02-a-large-op-amp", "third", "18.ppm", "That is the loop gain at 20 kHz", "51.3.ppm", "Nearly: above the pole", "0.0054.percent" },
         { "02-a-large-op-amp", "hum", "0.125.uV", "That divides it by 1 + T", "1.mV", "It is beside the signal", "0.0236.V" },
         { "03-noise-first-look", "hiss", "257.uV", "The root of the bandwidth is forgotten", "2.27.uV", "That takes 20 kHz for a corner", "1815.nV" },
         { "03-noise-first-look", "pole", "467.nV", "That takes the corner for the noise bandwidth", "733.nV", "The factor π/2 belongs to the bandwidth", "585.nV" },

@@ -31,6 +31,7 @@ internal static class Formatters
     {
         foreach (var kind in QuantityKinds.All.Where(k => k.Style != FaceStyle.Number))
             Both(kind.Type, v => Span(Face.Full(v)), v => Face.Full(v));
+        Both(typeof(double), v => Span(Number((double)v)), v => Number((double)v));
         Both(typeof(IQuantity), v => Span(Other((IQuantity)v)), v => Other((IQuantity)v));
         Both(typeof(Explanation), v => ExplanationHtml.Write((Explanation)v), v => v.ToString()!, v => Latex.Write((Explanation)v));
         Both(typeof(Table), v => ((Table)v).ToHtml(), v => v.ToString()!);
@@ -110,6 +111,9 @@ internal static class Formatters
     private static string Audit(SheetAudit audit) =>
         (audit.Verdict == SheetVerdict.Contradictory ? SheetTables.Contradictions(audit).ToHtml() : Words(audit))
         + (audit.Verdict == SheetVerdict.CannotTell ? "" : "\n" + SheetDiagram.Render(audit));
+
+    // A cell's own arithmetic may come to this; our functions refuse before.
+    private static string Number(double number) => double.IsFinite(number) ? Face.Of(number) : "not a finite number (a division by zero?)";
 
     // A quantity outside the house's table: UnitsNet's own words, in the invariant culture.
     private static string Other(IQuantity quantity) => quantity.ToString(CultureInfo.InvariantCulture)!;

@@ -8,6 +8,9 @@ namespace EightOhm.Notebook.Tests;
 /// <summary>A kernel with the extension loaded, to run cells in. Formatters are one for the process, so all tests of it share one.</summary>
 public sealed class Cells : IAsyncLifetime, IDisposable
 {
+    /// <summary>The tests that load the extension, one class after the other: formatters and the folder of records are one for the process.</summary>
+    public const string Kernels = "kernels";
+
     private static readonly string[] Assemblies = ["EightOhm", "EightOhm.Display", "EightOhm.Notebook", "UnitsNet", "MathNet.Numerics"];
 
     private readonly CSharpKernel _csharp = new();
@@ -34,6 +37,13 @@ public sealed class Cells : IAsyncLifetime, IDisposable
         Assert.DoesNotContain(events, e => e is CommandFailed or ErrorProduced);
         var shown = events.OfType<DisplayEvent>().Last(e => e is ReturnValueProduced or DisplayedValueProduced);
         return shown.FormattedValues.ToDictionary(f => f.MimeType, f => f.Value);
+    }
+
+    /// <summary>Runs a cell that may show nothing.</summary>
+    public async Task Done(string cell)
+    {
+        var events = await Run(cell);
+        Assert.True(events.OfType<CommandFailed>().FirstOrDefault() is null, $"{cell}\n\n{events.OfType<CommandFailed>().FirstOrDefault()?.Message}");
     }
 
     /// <summary>What a failing cell says.</summary>

@@ -6,6 +6,7 @@ using UnitsNet;
 
 namespace EightOhm.Notebook.Tests;
 
+[Collection(Cells.Kernels)]
 public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
 {
     [Fact]
@@ -49,6 +50,17 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
         Assert.DoesNotContain("dni-", list["text/html"], StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("Levels.InDbW(100.W)", "20")]
+    [InlineData("10.kOhm / 3.kOhm", "3.333")]
+    [InlineData("Math.Sqrt(-1)", "not a finite number (a division by zero?)")]
+    public async Task A_plain_number_is_shown_by_us_too(string cell, string text)
+    {
+        var shown = await cells.Shown(cell);
+        Assert.Equal(text, shown["text/plain"]);
+        Assert.DoesNotContain("dni-", shown["text/html"], StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_quantity_outside_our_table_is_shown_in_the_invariant_culture()
     {
@@ -64,6 +76,20 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
         Assert.Equal("√(100 W · 8 Ω) = 28.28 V", shown["text/plain"]);
         Assert.Contains("\\sqrt{100\\,\\text{W} \\cdot 8\\,\\text{Ω}}", shown["text/latex"], StringComparison.Ordinal);
         Assert.Contains("<msqrt>", shown["text/html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_gain_put_into_a_formula_stands_once_with_its_decibels()
+    {
+        var shown = await cells.Shown("Explain(() => LoopErrors.AtSummingNode(1.uV, 20.ratio))");
+        Assert.Contains("with A_CL = 20 (26.02 dB)", shown["text/plain"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_limit_in_a_cell_is_a_figure_s()
+    {
+        var shown = await cells.Shown("Limit.Horizontal(1, \"one\").Label");
+        Assert.Equal("one", shown["text/plain"]);
     }
 
     [Fact]

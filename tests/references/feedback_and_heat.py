@@ -7,7 +7,7 @@ no formula of the product is copied.
 """
 
 import numpy
-from scipy import optimize
+from scipy import optimize, signal
 
 from values import mean, write
 
@@ -42,6 +42,11 @@ def one_pole():
         corner = numpy.exp(optimize.brentq(level, numpy.log(pole / 2), numpy.log(pole * t0 * 10), xtol=1e-14, rtol=1e-14))
         rows.append((pole, t0, corner))
     write("one-pole-loop.csv", ["f_pole", "T_0", "bandwidth"], rows, "Bandwidth of a one-pole loop: the frequency at which the closed loop is 3 dB down, by root finding", SCRIPT)
+    rows = []
+    for pole, t0, f in [(130.0, 8.5e3, 0.0), (130.0, 8.5e3, 130.0), (130.0, 8.5e3, 2e4), (5.0, 2e4, 1e3), (1e4, 12.0, 3e4), (1e4, 12.0, 10.0)]:
+        w = 2 * numpy.pi * numpy.array([pole, f])
+        rows.append((pole, t0, f, abs(signal.freqs([t0 * w[0]], [1.0, w[0]], worN=[w[1]])[1][0])))
+    write("one-pole-gain.csv", ["f_pole", "T_0", "f", "T"], rows, "Loop gain of one pole over frequency, by scipy.signal.freqs of its transfer function", SCRIPT)
 
 
 def harmonics():

@@ -1,12 +1,13 @@
 using EightOhm.Quantities;
 using EightOhm.Working;
 using UnitsNet;
+using static EightOhm.Quantities.Maths;
 
 namespace EightOhm.Feedback;
 
 /// <summary>Negative feedback by a divider: fraction, loop gain, closed-loop gain and how much it still owes to the open loop.</summary>
 /// <remarks>T = A·B_fb is positive when the feedback is negative. An amplifier that inverts has a negative A and a negative B_fb.
-/// These are the formulas of real numbers, valid well below the first open-loop pole; for errors near crossover see <see cref="LoopErrors"/>.</remarks>
+/// These are the formulas of real numbers, valid well below the first open-loop pole unless a summary says otherwise; for errors near crossover see <see cref="LoopErrors"/>.</remarks>
 public static partial class FeedbackLoop
 {
     private const string Source = "Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 8";
@@ -32,6 +33,22 @@ public static partial class FeedbackLoop
     {
         Guard.NotNegative(A.Ratio * B_fb, "A·B_fb", "This feedback is positive: give A and B_fb the same sign.");
         return A.Ratio * B_fb;
+    }
+
+    /// <summary>The magnitude of the loop gain of one open-loop pole: T_0/√(1 + (f/f_pole)²).</summary>
+    /// <remarks>Far above the pole it is f_x/f, with f_x = T_0·f_pole the crossover; it lags by up to 90° there (see <see cref="LoopErrors.AfterGainAbovePole"/>).</remarks>
+    /// <param name="T_0">Loop gain far below the pole; 0 or more.</param>
+    /// <param name="f_pole">The open-loop pole; greater than 0 Hz.</param>
+    /// <param name="f">The frequency; 0 Hz or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 6: one-pole open loop", Symbol = "T")]
+    public static double OnePoleLoopGain(double T_0, Frequency f_pole, Frequency f)
+    {
+        Guard.NotNegative(T_0);
+        Guard.Positive(f_pole);
+        Guard.NotNegative(f);
+        var x = f / f_pole;
+        return T_0 / Sqrt(1 + x * x);
     }
 
     /// <summary>Closed-loop gain: A/(1 + A·B_fb), which tends to 1/B_fb.</summary>

@@ -42,4 +42,17 @@ public static partial class ThermalNoise
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "E_R")]
     public static ElectricPotential Voltage(ElectricResistance R, Temperature T, Frequency B) => VoltageDensity(R, T) * Sqrt(B);
+
+    /// <summary>The resistance whose thermal noise a density would be: e_n²/(4·k·T). 3.3 nV/√Hz at 25 °C is 661 Ω.</summary>
+    /// <remarks>A measure, not a part: a transistor's noise has one too.</remarks>
+    /// <param name="e_n">The density; 0 V/√Hz or more.</param>
+    /// <param name="T">The temperature of the resistance; above 0 K.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The density is negative or the temperature not above absolute zero.</exception>
+    [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7, solved for the resistance", Symbol = "R_n")]
+    public static ElectricResistance EquivalentResistance(VoltageNoiseDensity e_n, Temperature T)
+    {
+        Guard.NotNegative(e_n);
+        Guard.Positive(T);
+        return e_n * e_n / (4 * k * T);
+    }
 }

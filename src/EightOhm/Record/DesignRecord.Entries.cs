@@ -1,4 +1,5 @@
 using EightOhm.Quantities;
+using EightOhm.Working;
 
 namespace EightOhm.Record;
 
@@ -89,6 +90,35 @@ public sealed partial class DesignRecord
         ArgumentNullException.ThrowIfNull(name);
         lock (_gate)
             return Show(Known(name));
+    }
+
+    /// <summary>Some entries as they stand now, in the order asked: a chapter shows its own, whatever later chapters add.</summary>
+    /// <param name="names">The symbols.</param>
+    /// <exception cref="RecordException">There is no such entry.</exception>
+    public IReadOnlyList<Entry> EntriesOf(params string[] names)
+    {
+        ArgumentNullException.ThrowIfNull(names);
+        lock (_gate)
+            return [.. names.Select(name => Show(Known(name)))];
+    }
+
+    /// <summary>The working of a rule with the values in force: its symbols, its numbers, its result.</summary>
+    /// <param name="name">The symbol of a Let.</param>
+    /// <exception cref="RecordException">There is no such entry, it is not a Let, or it cannot be computed.</exception>
+    public Explanation Explain(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        lock (_gate)
+        {
+            var slot = Known(name);
+            var rule = slot.Rule?.Lambda ?? throw new RecordException($"{slot.Name} is {Words(slot.Role)}: no rule of the record makes it, so there is no working to show.");
+            var outcome = _evaluation.Of(slot.Name);
+            if (outcome.Value is null)
+                throw new RecordException($"{slot.Name} {outcome.State}", outcome.Error);
+            var shown = Workings.Explain(rule, [.. slot.From.Select(f => _evaluation.Of(f).Value!)]);
+            // A rule that is one library formula has that formula's symbol already.
+            return shown.Name.Length > 0 ? shown : shown with { Name = slot.Name, Lines = [.. shown.Lines.SkipLast(1), shown.Lines[^1] with { Name = slot.Name }] };
+        }
     }
 
     /// <summary>Sets a Given from outside, as typed: it wins over the chapter's value until <see cref="ClearSet"/>.</summary>

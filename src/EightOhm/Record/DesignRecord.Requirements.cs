@@ -10,7 +10,7 @@ public sealed partial class DesignRecord
     /// <param name="says">The requirement in the designer's words.</param>
     /// <returns>How it stands now.</returns>
     /// <exception cref="RecordException">The limit is of another kind than the entry.</exception>
-    public Requirement Require(string entry, Limit limit, string? says = null)
+    public Requirement Require(string entry, EntryLimit limit, string? says = null)
     {
         ArgumentNullException.ThrowIfNull(limit);
         entry = EntryNames.Check(entry);
@@ -29,6 +29,24 @@ public sealed partial class DesignRecord
     {
         lock (_gate)
             return [.. _content.Clauses.Select(Judge)];
+    }
+
+    /// <summary>The requirements on some entries against the present values, in the order they were made.</summary>
+    /// <param name="entries">The entries' symbols, each with a requirement on it.</param>
+    /// <exception cref="RecordException">Nothing is required of an entry named.</exception>
+    public IReadOnlyList<Requirement> Compliance(params string[] entries)
+    {
+        ArgumentNullException.ThrowIfNull(entries);
+        lock (_gate)
+        {
+            foreach (var name in entries)
+            {
+                if (_content.Clauses.All(c => c.Entry != name))
+                    throw new RecordException($"Nothing is required of {name}. Write record.Require(\"{name}\", …) first.");
+            }
+
+            return [.. _content.Clauses.Where(c => entries.Contains(c.Entry, StringComparer.Ordinal)).Select(Judge)];
+        }
     }
 
     private Requirement Judge(Clause clause)

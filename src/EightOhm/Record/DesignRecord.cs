@@ -22,7 +22,7 @@ public sealed partial class DesignRecord
         _evaluation = new(_content);
     }
 
-    /// <summary>The file's full path.</summary>
+    /// <summary>The file's full path; of a scratch record its name.</summary>
     public string Path => _file.Path;
 
     /// <summary>The design's name, such as "Tern 100"; the file's name until it is set. Setting it saves.</summary>
@@ -52,6 +52,14 @@ public sealed partial class DesignRecord
         return File.Exists(full)
             ? Open(full)
             : throw new RecordException($"There is no record {System.IO.Path.GetFileName(full)}. A chapter's first Given makes it; run the chapters first.");
+    }
+
+    /// <summary>A record to try things in: in memory, written to no file, gone with its variable.</summary>
+    /// <param name="name">What it is called where it is shown.</param>
+    public static DesignRecord Scratch(string name = "scratch")
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        return new(new RecordFile(name, new MemoryFiles()));
     }
 
     /// <summary>Saves now. Only a record without any entry needs it: every change has saved itself.</summary>

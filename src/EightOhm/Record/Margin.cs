@@ -17,7 +17,7 @@ public sealed record Margin(double Amount, string Unit, string? Side)
     /// <summary>The margin as it reads: "10 %", "−1.5 dB to the upper limit".</summary>
     public override string ToString() => $"{Engineering.Number(Amount, Engineering.HonestDigits(Amount, 3))} {Unit}".TrimEnd() + (Side is null ? "" : $" to the {Side} limit");
 
-    internal static Margin Of(Limit limit, object value)
+    internal static Margin Of(EntryLimit limit, object value)
     {
         var number = KeptValue.Number(limit.Kind, value);
         var low = limit.Low is null ? null : To(limit.Kind, number, KeptValue.Number(limit.Kind, limit.Low), +1);

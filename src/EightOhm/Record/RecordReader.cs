@@ -107,7 +107,7 @@ internal static class RecordReader
         var kind = Kind((low ?? high)!.Member("kind"));
         try
         {
-            var limit = new Limit(which, kind, low is null ? null : ReadValue(low, kind), high is null ? null : ReadValue(high, kind));
+            var limit = new EntryLimit(which, kind, low is null ? null : ReadValue(low, kind), high is null ? null : ReadValue(high, kind));
             return new(part.Member("entry").Text, limit, part.Optional("says")?.Text);
         }
         catch (ArgumentException e)

@@ -7,7 +7,7 @@ namespace EightOhm.Record;
 /// <param name="Reads">The present value, or a dash.</param>
 /// <param name="Margin">How far inside or outside; null when nobody can tell.</param>
 /// <param name="State">"met", "not met", or "cannot tell: " and why.</param>
-public sealed record Requirement(string Entry, Limit Limit, string? Says, string Reads, Margin? Margin, string State)
+public sealed record Requirement(string Entry, EntryLimit Limit, string? Says, string Reads, Margin? Margin, string State)
 {
     /// <summary>Whether it is met; null when nobody can tell.</summary>
     public bool? Met => Margin?.Met;

@@ -22,7 +22,7 @@ internal sealed record Slot(string Name, EntryRole Role, QuantityKind Kind)
 }
 
 /// <summary>What the record keeps of a requirement.</summary>
-internal sealed record Clause(string Entry, Limit Limit, string? Says);
+internal sealed record Clause(string Entry, EntryLimit Limit, string? Says);
 
 /// <summary>All that a record keeps, in order of first appearance.</summary>
 internal sealed record RecordContent(string Name, IReadOnlyList<Slot> Slots, IReadOnlyList<Clause> Clauses)

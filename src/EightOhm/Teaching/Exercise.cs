@@ -30,9 +30,9 @@ public sealed record Exercise<T>(string Question, T Answer)
     public Verdict Check(T given)
     {
         if (Near(given, Answer))
-            return new Verdict(Question, Face.Of(given), Right: true, $"Right: {Face.Of(Answer)}.");
+            return new Verdict(Question, Face.Full(given), Right: true, $"Right: {Face.Full(Answer)}.");
         var slip = _slips.FirstOrDefault(s => Near(given, s.Value)).Says;
-        return new Verdict(Question, Face.Of(given), Right: false, slip ?? $"Not yet: {Face.Of(given)} is {(Si(given) > Si(Answer) ? "too large" : "too small")}.");
+        return new Verdict(Question, Face.Full(given), Right: false, slip ?? $"Not yet: {Face.Of(given)} is {(Si(given) > Si(Answer) ? "too large" : "too small")}.");
     }
 
     private static bool Near(T a, T b) => Math.Abs(Si(a) - Si(b)) <= Tolerance * Math.Abs(Si(b));

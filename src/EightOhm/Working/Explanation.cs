@@ -31,7 +31,7 @@ public sealed record Explanation(
 /// <param name="Result">The value as text.</param>
 public sealed record WorkingLine(string Name, MathNode InSymbols, MathNode InNumbers, string Result)
 {
-    /// <summary>The line as the parts between its equals signs, without repetition.</summary>
+    /// <summary>The line as the parts between its equals signs, without repetition: a bare value gives way to the same with its decibels.</summary>
     public IReadOnlyList<MathNode> Parts()
     {
         var parts = new List<MathNode>();
@@ -39,10 +39,13 @@ public sealed record WorkingLine(string Name, MathNode InSymbols, MathNode InNum
             parts.Add(new NameNode(Name));
         var seen = parts.Select(MathText.Write).ToHashSet(StringComparer.Ordinal);
         foreach (var part in new[] { InSymbols, InNumbers, new NumberNode(Result, Spaced: true) })
-            if (part is not NumberNode { Text: "" } && seen.Add(MathText.Write(part)))
+            if (part is not NumberNode { Text: "" } && !InFull(part) && seen.Add(MathText.Write(part)))
                 parts.Add(part);
         return parts;
     }
+
+    // A bare "23.62" says nothing beside the result "23.62 (27.47 dB)".
+    private bool InFull(MathNode part) => part is NumberNode n && Result.StartsWith(n.Text + " (", StringComparison.Ordinal);
 }
 
 /// <summary>How well a solver's result satisfies its balance.</summary>

@@ -82,6 +82,7 @@ public class FeedbackChecks
         Check.Check(() => FeedbackLoop.Bandwidth(lf411, 999), "160 kHz", Malvino("Ex 19-9"));
         Check.Check(() => FeedbackLoop.Bandwidth(lm12, 50000), "700 kHz", Malvino("Ex 19-11"));
         Check.Computed(Reference.Read("one-pole-loop.csv"), r => FeedbackLoop.Bandwidth(Frequency.FromHertz(r["f_pole"]), r["T_0"]), "bandwidth");
+        Check.Computed(Reference.Read("one-pole-gain.csv"), r => FeedbackLoop.OnePoleLoopGain(r["T_0"], Frequency.FromHertz(r["f_pole"]), Frequency.FromHertz(r["f"])), "T");
     }
 
     [Fact]

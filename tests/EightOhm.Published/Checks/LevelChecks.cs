@@ -120,6 +120,26 @@ public class LevelChecks
     }
 
     [Fact]
+    public void The_trade_s_gain_of_20_to_40()
+    {
+        // From 50 W and a volt to 400 W and 1.4 V, the ends of what is usual into 8 Ω.
+        OutputRating fifty = new(50.W, 8.Ohm), four = new(400.W, 8.Ohm);
+        ElectricPotential one = 1.V, more = 1.4142135623730951.V;
+        Check.TradeFact(() => fifty.GainFrom(one), "20");
+        Check.TradeFact(() => four.GainFrom(more), "40");
+    }
+
+    [Fact]
+    public void The_trade_s_warning_of_60_volts_either_side()
+    {
+        // Common practice, no source, and no limit of ours: 120 V across both rails, 0.12 A in 1 kΩ, can kill; from one rail it is half.
+        var across = 60.V - -60.V;
+        Assert.Equal(120, across.Volts);
+        Assert.Equal(0.12, (across / 1.kOhm).Amperes, 1e-12);
+        Assert.Equal(0.06, (60.V / 1.kOhm).Amperes, 1e-12);
+    }
+
+    [Fact]
     public void Ratios_from_their_definitions()
     {
         var reference = Reference.Read("levels.csv");

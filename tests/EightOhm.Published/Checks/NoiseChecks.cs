@@ -21,6 +21,8 @@ public class NoiseChecks
         Check.Check(() => ThermalNoise.VoltageDensity(R, T), "12.8 nV/√Hz", source);
         Check.Check(() => ThermalNoise.CurrentDensity(R, T), "1.28 pA/√Hz", source);
         Check.Check(() => ThermalNoise.Voltage(R, T, B), "1.81 uV", source);
+        var density = 12.8.nV_rtHz;
+        Check.Check(() => ThermalNoise.EquivalentResistance(density, T), "10 kohm", source, "the example read backwards");
         Check.Against(() => ThermalNoise.Voltage(R, T, B), ElectricPotential.FromVolts(ThermalNoise.VoltageDensity(R, T).Si * B.Hertz), "the root of the bandwidth forgotten", "1.81 uV", source);
         Check.Against(() => ThermalNoise.VoltageDensity(R, T), ThermalNoise.VoltageDensity(R, Kelvins(25)), "degrees Celsius put in for kelvins", "12.8 nV/√Hz", source);
     }
@@ -100,6 +102,7 @@ public class NoiseChecks
         Check.Computed(reference, r => ThermalNoise.Voltage(ElectricResistance.FromOhms(r["R"]), Kelvins(r["T"]), Frequency.FromHertz(r["B"])), "E");
         Check.Computed(reference, r => ThermalNoise.VoltageDensity(ElectricResistance.FromOhms(r["R"]), Kelvins(r["T"])), "e");
         Check.Computed(reference, r => ThermalNoise.CurrentDensity(ElectricResistance.FromOhms(r["R"]), Kelvins(r["T"])), "i");
+        Check.Computed(reference, r => ThermalNoise.EquivalentResistance(VoltageNoiseDensity.FromSi(r["e"]), Kelvins(r["T"])), "R");
     }
 
     private static void Voltage(ElectricResistance R, double kelvins, Frequency B, string printed, Source source)

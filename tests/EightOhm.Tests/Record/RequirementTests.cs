@@ -109,7 +109,7 @@ public sealed class RequirementTests : IDisposable
         Assert.Contains("P is Power, but its limit is ElectricPotential", Assert.Throws<RecordException>(() => record.Require("P", Limits.AtMost(1.V))).Message, StringComparison.Ordinal);
     }
 
-    private void Judge<T>(T value, Limit limit, string state, string margin)
+    private void Judge<T>(T value, EntryLimit limit, string state, string margin)
         where T : struct
     {
         var record = _folder.Open();

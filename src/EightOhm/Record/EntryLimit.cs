@@ -3,9 +3,9 @@ using EightOhm.Quantities;
 namespace EightOhm.Record;
 
 /// <summary>What a requirement asks of a value; made by <see cref="Limits"/>.</summary>
-public sealed record Limit
+public sealed record EntryLimit
 {
-    internal Limit(LimitSense sense, QuantityKind kind, object? low, object? high)
+    internal EntryLimit(LimitSense sense, QuantityKind kind, object? low, object? high)
     {
         Sense = sense;
         Kind = kind;

@@ -22,7 +22,7 @@ public class MainsSideChecks
         Check.Disagrees(() => Discharge.StoredEnergy(C, crest), "655.00 J", "654.94 J", Ametherm, "The note rounds: 0.5·2350 µF·(746.59 V)² is 654.94 J.");
         ElectricPotential V_m = ElectricPotential.FromVolts(low.Volts / Math.Sqrt(2)), ideal = 0.V;
         var R = 0.5.Ohm;
-        Check.Check(() => Inrush.CapacitorPeak(V_m, ideal, 1, R), "650 A", Source.Secondhand("Inrush current limiter calculator, rftools.io, after Ametherm AN-1005", "325 V over 0.5 Ω"));
+        Check.Check(() => Inrush.CapacitorPeak(V_m, ideal, 1, R), "650 A", Source.Secondhand("Inrush current limiter page, rftools.io, after Ametherm AN-1005", "325 V over 0.5 Ω"));
     }
 
     [Fact]
@@ -91,7 +91,7 @@ public class MainsSideChecks
         var tau = ElectricPotential.FromVolts(1 / Math.E);
         Check.Check(() => Discharge.TimeTo(full, tau, R, C), "20 s", physics, "one time constant");
         Check.Check(() => Discharge.TimeTo(full, other, R_2, C_2), "125 s", Source.Secondhand("Question 1362970384, jiskha.com", "260 kΩ, 85 µF to 0.350 %"));
-        var welwyn = Source.Datasheet("Welwyn Components (TT electronics), Design Tool 4, Capacitor Discharge Calculator", "195 µF, 1500 V to 320 V, 50 Ω");
+        var welwyn = Source.Datasheet("Welwyn Components (TT electronics), Design Tool 4, capacitor discharge", "195 µF, 1500 V to 320 V, 50 Ω");
         ElectricPotential V_0 = 1500.V, V = 320.V;
         var C_3 = 195.uF;
         var R_3 = 50.Ohm;
@@ -104,7 +104,7 @@ public class MainsSideChecks
         ElectricPotential bus = 400.V, fifty = 50.V;
         var R_4 = 10.kOhm;
         var C_4 = 470.uF;
-        Check.Check(() => Discharge.TimeTo(bus, fifty, R_4, C_4), "9.8 s", Source.Secondhand("Capacitor safety discharge calculator, resicalc.com", "10 kΩ, 470 µF, 400 V to 50 V"));
+        Check.Check(() => Discharge.TimeTo(bus, fifty, R_4, C_4), "9.8 s", Source.Secondhand("Capacitor safety discharge page, resicalc.com", "10 kΩ, 470 µF, 400 V to 50 V"));
         var rows = Reference.Read("discharge.csv");
         Check.Computed(rows, r => Discharge.TimeTo(Volts(r["V_0"]), Volts(r["V"]), Ohms(r["R"]), Farads(r["C"])), "t");
         Check.Computed(rows, r => Discharge.VoltageAfter(Volts(r["V_0"]), Duration.FromSeconds(r["part"]), Ohms(r["R"]), Farads(r["C"])), "V_part");

@@ -16,7 +16,7 @@ public class ProtectionChecks
         ElectricPotential full = 1.V, most = 0.865.V, supply = 9.V, two_thirds = 6.V;
         Duration tau = 8.ms, second = 1.s;
         Check.Check(() => DcDetector.OnePoleTrip(full, most, tau), "16 ms", Source.Secondhand("OpenStax, College Physics for AP Courses, answers at collegephysicsanswers.com", "ch. 21, problem 71"), "80 µF through 100 Ω to 0.865 of the voltage");
-        Check.Check(() => DcDetector.OnePoleTrip(supply, two_thirds, second), "1.1 s", Source.Secondhand("Monostable 555, theprimecalculator.com", "100 kΩ, 10 µF: the threshold is two thirds of the supply"));
+        Check.Check(() => DcDetector.OnePoleTrip(supply, two_thirds, second), "1.1 s", Source.Secondhand("555 timer, monostable, a page of theprimecalculator.com", "100 kΩ, 10 µF: the threshold is two thirds of the supply"));
     }
 
     [Fact]

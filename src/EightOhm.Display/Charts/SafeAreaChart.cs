@@ -64,8 +64,11 @@ public static partial class Charts
 
     private static LineSeries Load(LoadEllipse load)
     {
-        var (v, i) = load.Trace(361);
-        return Visible(load.Name, v, i);
+        const int points = 361;
+        var (v, i) = load.Trace(points);
+        // A resistor's half-wave goes back the way it came; drawn twice its dots would run together.
+        var once = load.Phase.Degrees == 0 ? (points / 2) + 1 : points;
+        return Visible(load.Name, v.Take(once), i.Take(once));
     }
 
     private static LineSeries Locus(SafeArea area, VoltageCurrentLimiter limiter, Temperature T)

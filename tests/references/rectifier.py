@@ -58,7 +58,7 @@ class Circuit:
         for n in range(periods):
             pieces = []
             for a, b in zip(cuts, cuts[1:]):
-                solution = integrate.solve_ivp(self.slope, (a, b), u, method="DOP853", rtol=RTOL, atol=ATOL, max_step=self.half / 100, dense_output=True)
+                solution = integrate.solve_ivp(self.slope, (a, b), u, method="DOP853", rtol=RTOL, atol=ATOL, max_step=self.half / 60, dense_output=True)
                 pieces.append((a, b, solution.sol))
                 u = solution.y[:, -1]
             if numpy.abs(u - previous).max() < 2e-9:
@@ -81,46 +81,38 @@ def exponential(drive, r, saturation, slope):
 
 
 def measure(circuit, pieces, period, k):
-    """Simpson's rule on a fine grid of each piece, extremes polished by a bounded search."""
-    total = numpy.zeros(5)
-    grid_t, grid_v, grid_i = [], [], []
+    """Simpson's rule between the edges of charging, where everything is smooth; extremes polished by a bounded search."""
+    def at(x, sol):
+        i, v, load = circuit.outputs(x, sol(x))
+        return i, v[k], load[k]
+
+    total, charging, tops = numpy.zeros(4), 0.0, []
     for a, b, sol in pieces:
-        t = numpy.linspace(a, b, 2 * max(200, int((b - a) / circuit.half * 2000)) + 1)
-        out = [circuit.outputs(x, sol(x)) for x in t]
-        i, v, load = (numpy.array([o[j][k] for o in out]) for j in range(3))
-        total += [integrate.simpson(y, x=t) for y in (v, i * i, i, (i - load) ** 2, (i > 0).astype(float))]
-        grid_t.extend(t), grid_v.extend(v), grid_i.extend(i)
-    t, v, i = map(numpy.array, (grid_t, grid_v, grid_i))
-
-    def at(x):
-        a, b, sol = next(p for p in pieces if p[0] - 1e-15 <= x <= p[1] + 1e-15)
-        i, v, _ = circuit.outputs(x, sol(x))
-        return i[k], v[k]
-
-    def polish(place, f):
-        lo, hi = t[max(place - 2, 0)], t[min(place + 2, len(t) - 1)]
-        found = optimize.minimize_scalar(f, bounds=(lo, hi), method="bounded", options={"xatol": 1e-9})
-        return min(found.fun, f(t[place]))
-
-    low = polish(v.argmin(), lambda x: at(x)[1])
-    high = -polish(v.argmax(), lambda x: -at(x)[1])
-    peak = -polish(i.argmax(), lambda x: -at(x)[0])
-    mean, square, current, capacitor, _ = total / period
-    # Edges of charging by root finding on the sign of the current.
-    on = i > 0
-    edges = numpy.flatnonzero(on[1:] != on[:-1])
-    length, start = 0.0, (0.0 if on[0] else None)
-    for e in edges:
-        x = bisect(lambda s: at(s)[0] > 0, t[e], t[e + 1])
-        if on[e + 1]:
-            start = x
-        else:
-            length += x - start
-            start = None
-    if start is not None:
-        length += period - start
-    charging = 180 * length / period
-    return mean, low, high, numpy.sqrt(square), peak, numpy.sqrt(capacitor), charging, current
+        looks = numpy.linspace(a, b, max(20, int((b - a) / circuit.half * 400)) + 1)
+        cuts = [a, b]
+        if circuit.law is None:
+            for rail in range(len(circuit.loads)):
+                on = [circuit.outputs(x, sol(x))[0][rail] > 0 for x in looks]
+                cuts += [bisect(lambda x: circuit.outputs(x, sol(x))[0][rail] > 0, x, y) for x, y, p, q in zip(looks, looks[1:], on, on[1:]) if p != q]
+        cuts = numpy.unique(cuts)
+        for x, y in zip(cuts, cuts[1:]):
+            if y - x < 1e-13:
+                continue
+            grid = numpy.linspace(x, y, 2 * max(30, int((y - x) / circuit.half * 600)) + 1)
+            out = [at(t, sol) for t in grid]
+            i, v, load = numpy.array([o[0][k] for o in out]), numpy.array([o[1] for o in out]), numpy.array([o[2] for o in out])
+            total += [integrate.simpson(f, x=grid) for f in (v, i * i, i, (i - load) ** 2)]
+            if i[len(i) // 2] > 0:
+                charging += y - x
+            for n, f in enumerate((v, -v, -i)):
+                place = f.argmin()
+                lo, hi = grid[max(place - 1, 0)], grid[min(place + 1, len(grid) - 1)]
+                sign, part = ((1, 1), (-1, 1), (-1, 0))[n]
+                found = optimize.minimize_scalar(lambda t: sign * (at(t, sol)[1] if part else at(t, sol)[0][k]), bounds=(lo, hi), method="bounded", options={"xatol": 1e-10})
+                tops.append((n, min(found.fun, f[place])))
+    low, high, peak = (min(f for n, f in tops if n == which) for which in range(3))
+    mean, square, current, capacitor = total / period
+    return mean, low, -high, numpy.sqrt(square), -peak, numpy.sqrt(capacitor), 180 * charging / period, current
 
 
 def bisect(holds, a, b):
@@ -174,7 +166,7 @@ def dual():
         a, b = measure(circuit, pieces, period, 0), measure(circuit, pieces, period, 1)
         rows.append((emf, f, half, shared, drop, c, esr, fs, p, idle_p, n, idle_n, *a, *b))
         print(rows[-1])
-    write("dual-rail.csv", ["emf", "f", "half", "shared", "drop", "C", "esr", "signal", "peak_p", "idle_p", "peak_n", "idle_n", *[x + "_p" for x in COLUMNS], *[x + "_n" for x in COLUMNS]], rows,
+    write("dual-rail.csv", ["emf", "f", "half", "shared", "drop", "C", "esr", "signal", "play_p", "idle_p", "play_n", "idle_n", *[x + "_p" for x in COLUMNS], *[x + "_n" for x in COLUMNS]], rows,
           "Two rails from a centre-tapped winding whose reflected primary they share, each with its own load, half-waves of one signal or a constant current", SCRIPT)
 
 

@@ -32,7 +32,6 @@ internal sealed class BurstMarch
         var measure = new RailMeasure(playing);
         PeakLook first = new(playing, 1, begins), second = new(playing, 2, begins);
         new RailMarch(playing).Run(ref a, ref b, begins, begins + length, new All(measure, first, second));
-        measure.Finish();
         return playing.Rails > 1
             ? (Math.Min(measure[0].Trough, measure[1].Trough), Math.Min(first.Found, second.Found), a, b)
             : (measure[0].Trough, first.Found, a, b);
@@ -93,7 +92,6 @@ internal sealed class BurstMarch
     {
         var measure = new Stretch(network);
         new RailMarch(network).Run(ref a, ref b, from, to, measure);
-        measure.Finish();
         (measure.U1, measure.U2) = (a, b);
         return measure;
     }

@@ -11,39 +11,37 @@ internal enum Look
     Current2,
 }
 
-/// <summary>The highest of many looks with its neighbours, to be sharpened when all have been seen.</summary>
-/// <remarks>A piece begins where the last one ended, so a look there is seen twice, once with each neighbour: both are kept, as the top may
-/// lie on either side.</remarks>
+/// <summary>The highest value of a march: of each short panel by three looks, and by a search where a top inside could be the highest.</summary>
 internal sealed class Highest
 {
-    private RailSegment segment, twin;
-    private double low, high, twinLow, twinHigh;
-    private bool hasTwin;
-
     public double Value { get; private set; } = double.NegativeInfinity;
 
-    public void See(double value, double at, double from, double to, ref RailSegment s)
+    /// <summary>Sees a panel of a piece.</summary>
+    /// <param name="a">Value at its beginning.</param>
+    /// <param name="m">In its middle.</param>
+    /// <param name="b">At its end.</param>
+    /// <param name="segment">The piece.</param>
+    /// <param name="look">What is looked at.</param>
+    /// <param name="from">Where the panel begins in the piece, s.</param>
+    /// <param name="to">Where it ends.</param>
+    /// <param name="length">How long the piece is.</param>
+    public void Panel(double a, double m, double b, ref RailSegment segment, Look look, double from, double to, double length)
     {
-        if (at == 0 && Math.Abs(value - Value) < 1e-9 * Math.Abs(value))
-        {
-            (twin, twinLow, twinHigh, hasTwin) = (s, from, to, true);
+        Value = Math.Max(Value, Math.Max(m, Math.Max(a, b)));
+        // The parabola through three looks: where its vertex is, in halves of the panel from the middle, and how high.
+        var bend = (2 * m) - a - b;
+        if (!(bend > 0))
             return;
-        }
-
-        if (value > Value)
-            (Value, low, high, segment, hasTwin) = (value, from, to, s, false);
+        var vertex = 0.5 * (b - a) / bend;
+        // A top just outside by the parabola may be inside after all, and the other way round.
+        if (!(Math.Abs(vertex) < 1.6) || m + (0.5 * vertex * vertex * bend) < Value - (0.1 * bend))
+            return;
+        var reach = 0.3 * (to - from);
+        Search(ref segment, look, Math.Max(0, from - reach), Math.Min(length, to + reach));
     }
 
-    public void Sharpen(Look look)
-    {
-        if (high > low)
-            Sharpen(ref segment, look, low, high);
-        if (hasTwin)
-            Sharpen(ref twin, look, twinLow, twinHigh);
-    }
-
-    // Golden section: the looks are close enough for one top between neighbours.
-    private void Sharpen(ref RailSegment s, Look look, double a, double b)
+    // Golden section: the panel is short enough for one top.
+    private void Search(ref RailSegment s, Look look, double a, double b)
     {
         const double golden = 0.6180339887498949;
         double c = b - (golden * (b - a)), d = a + (golden * (b - a)), fc = Height(ref s, look, c), fd = Height(ref s, look, d);
@@ -63,8 +61,7 @@ internal sealed class Highest
             }
         }
 
-        if (Math.Max(fc, fd) > Value)
-            Value = Math.Max(fc, fd);
+        Value = Math.Max(Value, Math.Max(fc, fd));
     }
 
     private static double Height(ref RailSegment s, Look look, double at)

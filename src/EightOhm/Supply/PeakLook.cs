@@ -7,20 +7,13 @@ internal sealed class PeakLook(RailNetwork network, int rail, double from) : ISe
     /// <summary>The part of the peak that counts as the peak.</summary>
     public const double Near = 0.98;
 
-    private const int Looks = 6;
+    private const int Looks = 3;
 
     private readonly int sign = rail == 1 ? network.Load1.Sign : network.Load2.Sign;
     private readonly Highest low = new();
 
     /// <summary>The lowest rail seen; infinite when no peak was met.</summary>
-    public double Found
-    {
-        get
-        {
-            low.Sharpen(rail == 1 ? Look.LowRail1 : Look.LowRail2);
-            return -low.Value;
-        }
-    }
+    public double Found => -low.Value;
 
     /// <summary>The lowest rail at its own peaks over a stretch of a march.</summary>
     public static double Lowest(RailNetwork network, RailSolution solution, double from, double to)
@@ -41,13 +34,18 @@ internal sealed class PeakLook(RailNetwork network, int rail, double from) : ISe
             var top = (first + (turn * k)) / w;
             if (top - width > end)
                 return;
-            double a = Math.Max(top - width, segment.Start) - segment.Start, b = Math.Min(top + width, end) - segment.Start, step = (b - a) / Looks;
-            for (var i = 0; i <= Looks; i++)
-            {
-                var tau = a + (i * step);
-                segment.At(tau);
-                low.See(rail == 1 ? -segment.V1 : -segment.V2, tau, Math.Max(a, tau - step), Math.Min(b, tau + step), ref segment);
-            }
+            double a = Math.Max(top - width, segment.Start) - segment.Start, b = Math.Min(top + width, end) - segment.Start;
+            if (!(b > a))
+                continue;
+            var step = (b - a) / Looks;
+            for (var i = 0; i < Looks; i++)
+                low.Panel(Low(ref segment, a + (i * step)), Low(ref segment, a + ((i + 0.5) * step)), Low(ref segment, a + ((i + 1) * step)), ref segment, rail == 1 ? Look.LowRail1 : Look.LowRail2, a + (i * step), a + ((i + 1) * step), b);
         }
+    }
+
+    private double Low(ref RailSegment segment, double tau)
+    {
+        segment.At(tau);
+        return rail == 1 ? -segment.V1 : -segment.V2;
     }
 }

@@ -17,14 +17,16 @@ internal static class PeriodicState
     public static (double U1, double U2) Find(RailNetwork network, double period, out int steps)
     {
         var march = new RailMarch(network);
-        double start = Math.Max(0, 0.8 * (network.Peak - network.Drop)), u1 = start, u2 = network.Rails > 1 ? start : 0, off = double.NaN;
+        // Without any load the rail stays where the peak has left it; else from below.
+        var full = network.Peak - network.Drop;
+        double start = network.Load1.IsNone && network.Load2.IsNone ? full : 0.8 * full, u1 = start, u2 = network.Rails > 1 ? start : 0, off = double.NaN;
         for (steps = 1; steps <= MostSteps; steps++)
         {
             double a = u1, b = u2;
             march.Run(ref a, ref b, 0, period, null);
             double g1 = a - u1, g2 = network.Rails > 1 ? b - u2 : 0;
             off = Math.Max(Math.Abs(g1), Math.Abs(g2));
-            if (off < 1e-11 * network.Peak)
+            if (off < 1e-12 * network.Peak)
                 return (a, b);
             var m = march.Sensitivity;
             double d11 = 1 - m.M11, d12 = -m.M12, d21 = -m.M21, d22 = network.Rails > 1 ? 1 - m.M22 : 1;

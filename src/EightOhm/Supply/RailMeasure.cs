@@ -10,6 +10,7 @@ internal class RailMeasure(RailNetwork network) : ISegmentVisitor
     private static readonly double[] Weights = [0.2369268850561891, 0.4786286704993665, 0.5688888888888889, 0.4786286704993665, 0.2369268850561891];
 
     private readonly Accumulated[] rails = [new(), new()];
+    private readonly (double V, double I)[][] looks = [new (double, double)[3], new (double, double)[3]];
 
     public double Time { get; private set; }
 
@@ -20,18 +21,22 @@ internal class RailMeasure(RailNetwork network) : ISegmentVisitor
         Time += length;
         var panels = Math.Max(1, (int)Math.Ceiling(length / network.Half * Panels));
         var step = length / panels;
-        Extremes(ref segment, 0, 0, step);
         for (var p = 0; p < panels; p++)
         {
+            Sight(ref segment, p * step, 0);
             for (var g = 0; g < Nodes.Length; g++)
             {
                 segment.At((p + 0.5 + (0.5 * Nodes[g])) * step);
                 var weight = 0.5 * Weights[g] * step;
                 rails[0].Add(weight, segment.V1, segment.I1, segment.L1, segment.HalfCycle);
                 rails[1].Add(weight, segment.V2, segment.I2, segment.L2, segment.HalfCycle);
+                if (g == 2)
+                    Keep(ref segment, 1);
             }
 
-            Extremes(ref segment, (p + 1) * step, Math.Max(0, p * step), Math.Min(length, (p + 2) * step));
+            Sight(ref segment, (p + 1) * step, 2);
+            for (var r = 0; r < network.Rails; r++)
+                rails[r].Panel(looks[r], ref segment, r, p * step, (p + 1) * step, length);
         }
 
         if (segment.Mode.First)
@@ -40,19 +45,17 @@ internal class RailMeasure(RailNetwork network) : ISegmentVisitor
             rails[1].Charging += length;
     }
 
-    /// <summary>Sharpens the extremes, which so far are those of the looks.</summary>
-    public void Finish()
-    {
-        for (var r = 0; r < network.Rails; r++)
-            rails[r].Sharpen(r);
-    }
-
-    private void Extremes(ref RailSegment segment, double tau, double low, double high)
+    private void Sight(ref RailSegment segment, double tau, int place)
     {
         segment.At(tau);
-        rails[0].See(ref segment, tau, low, high, segment.V1, segment.I1);
-        if (network.Rails > 1)
-            rails[1].See(ref segment, tau, low, high, segment.V2, segment.I2);
+        Keep(ref segment, place);
+    }
+
+    // Rail and current at the beginning, the middle and the end of a panel.
+    private void Keep(ref RailSegment segment, int place)
+    {
+        looks[0][place] = (segment.V1, segment.I1);
+        looks[1][place] = (segment.V2, segment.I2);
     }
 
     /// <summary>What one rail's march adds up to.</summary>
@@ -81,18 +84,11 @@ internal class RailMeasure(RailNetwork network) : ISegmentVisitor
                 OddSquare += weight * i * i;
         }
 
-        public void See(ref RailSegment segment, double tau, double low, double high, double v, double i)
+        public void Panel((double V, double I)[] at, ref RailSegment segment, int rail, double from, double to, double length)
         {
-            trough.See(-v, tau, low, high, ref segment);
-            crest.See(v, tau, low, high, ref segment);
-            pulse.See(i, tau, low, high, ref segment);
-        }
-
-        public void Sharpen(int rail)
-        {
-            trough.Sharpen(rail == 0 ? Look.LowRail1 : Look.LowRail2);
-            crest.Sharpen(rail == 0 ? Look.HighRail1 : Look.HighRail2);
-            pulse.Sharpen(rail == 0 ? Look.Current1 : Look.Current2);
+            trough.Panel(-at[0].V, -at[1].V, -at[2].V, ref segment, rail == 0 ? Look.LowRail1 : Look.LowRail2, from, to, length);
+            crest.Panel(at[0].V, at[1].V, at[2].V, ref segment, rail == 0 ? Look.HighRail1 : Look.HighRail2, from, to, length);
+            pulse.Panel(at[0].I, at[1].I, at[2].I, ref segment, rail == 0 ? Look.Current1 : Look.Current2, from, to, length);
         }
     }
 }

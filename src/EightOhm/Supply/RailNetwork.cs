@@ -3,6 +3,8 @@ namespace EightOhm.Supply;
 /// <summary>What a rail gives away: idle + peak·max(0, sign·sin(Ω·t + φ)) + conductance·v.</summary>
 internal readonly record struct RailLoad(double Idle, double Peak, double Conductance, int Sign)
 {
+    public bool IsNone => Idle == 0 && Peak == 0 && Conductance == 0;
+
     /// <summary>The part that does not depend on the rail, at a phase of the signal.</summary>
     public double At(double sine) => Idle + (Peak * Math.Max(0, Sign * sine));
 }

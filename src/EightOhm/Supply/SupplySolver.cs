@@ -14,7 +14,6 @@ internal static class SupplySolver
         var measure = new RailMeasure(network);
         double a = u1, b = u2;
         new RailMarch(network).Run(ref a, ref b, 0, period, measure);
-        measure.Finish();
         var first = Figures(network, measure[0], period, new RailSolution(network, u1, u2, halfCycles, 1));
         var second = network.Rails > 1 ? Figures(network, measure[1], period, new RailSolution(network, u1, u2, halfCycles, 2)) : first;
         return (first, second, measure);

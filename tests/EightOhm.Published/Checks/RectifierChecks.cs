@@ -57,7 +57,7 @@ public class RectifierChecks
     private static DualSteadySupply Two(ReferenceRow r)
     {
         var supply = new DualRailSupply(r["emf"].V, r["f"].Hz, r["half"].Ohm, r["shared"].Ohm, r["drop"].V, ElectricCapacitance.FromFarads(r["C"])) { CapacitorEsr = r["esr"].Ohm };
-        return supply.SteadyState(Load(r["peak_p"], r["idle_p"]), Load(r["peak_n"], r["idle_n"]));
+        return supply.SteadyState(Load(r["play_p"], r["idle_p"]), Load(r["play_n"], r["idle_n"]));
 
         LoadCurrent Load(double peak, double idle) => peak > 0 ? LoadCurrent.HalfWaves(peak.A, r["signal"].Hz, idle.A) : LoadCurrent.Constant(idle.A);
     }

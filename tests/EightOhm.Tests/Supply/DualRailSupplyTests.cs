@@ -71,7 +71,7 @@ public class DualRailSupplyTests
         var at = Tern.SteadyState(LoadCurrent.Constant(3.233.A));
         Assert.Equal(47.6, at.PositiveMean.Volts, 0.05);
         Assert.Equal(47.2, at.PositiveTrough.Volts, 0.05);
-        Assert.Equal(526, at.ApparentPower.Voltamperes, 1);
+        Assert.Equal(526.5, at.ApparentPower.Voltamperes, 0.1);
     }
 
     [Fact]
@@ -83,7 +83,8 @@ public class DualRailSupplyTests
         Assert.InRange(burst.AtOwnPeak.Volts, continuous.AtOwnPeak.Volts + 0.5, burst.Idle.Volts);
         Assert.InRange(burst.Recovery.Seconds, 0.01, 0.2);
         var wave = burst.OverTime(400.ms);
-        Assert.Equal(burst.Lowest.Volts, wave.Rail.Min(), 0.02);
+        // The picture is of the first rail; the lowest is of both.
+        Assert.InRange(wave.Rail.Min(), burst.Lowest.Volts - 1e-9, burst.Lowest.Volts + 0.1);
         Assert.Equal(burst.Idle.Volts, wave.Rail[^1], 0.3);
         // A longer burst sags further; one long enough ends at the continuous rail.
         Assert.True(Tern.Burst(0.7.A, 10.A, 100.ms, 1.kHz).AtOwnPeak < burst.AtOwnPeak);
@@ -97,7 +98,7 @@ public class DualRailSupplyTests
         Assert.Equal(burst.Rail.Volts - 4.8, burst.Peak.Volts, 1e-4);
         Assert.Equal(Math.Pow(burst.Peak.Volts, 2) / 16, (double)burst.Power.Watts, 1e-9);
         // The demo's 119 W, 0.75 dB, to within what its losses and idle current are assumed.
-        Assert.Equal(119, (double)burst.Power.Watts, 3);
+        Assert.Equal(119.0, (double)burst.Power.Watts, 3.0);
         Assert.Equal(0.75, burst.HeadroomOver(100.W).Decibels, 0.1);
         Assert.True(Tern.LargestBurst(0.7.A, 8.Ohm, 200.ms, 4.8.V, 2, 1.kHz).Power < burst.Power);
     }

@@ -28,7 +28,7 @@ public class RectifierSupplyTests
         var at = new RectifierSupply(37.1.V, 50.Hz, 0.2037.Ohm, 0.9.V, 30.mF).SteadyState(LoadCurrent.Constant(3.233.A));
         Assert.Equal(7.10, at.WindingRms.Amperes, 5e-3);
         Assert.Equal(2.195, at.RmsOverDc, 5e-3);
-        Assert.Equal(526, 2 * at.ApparentPower.Voltamperes, 1);
+        Assert.Equal(526.5, 2 * at.ApparentPower.Voltamperes, 0.1);
         // Not the centre-tap factor 1.00, nor the makers' 1.61 and 1.8.
         Assert.True(at.RmsOverDc > 1.9);
     }
@@ -53,8 +53,9 @@ public class RectifierSupplyTests
         }
 
         var at = Small.SteadyState(LoadCurrent.Constant(3.A));
-        Assert.Equal(sum / perCycle, at.Mean.Volts, 1e-4);
-        Assert.Equal(high - low, at.Ripple.Volts, 1e-4);
+        // The march's own error goes with its step: 0.15 mV at half a microsecond.
+        Assert.Equal(sum / perCycle, at.Mean.Volts, 2e-4);
+        Assert.Equal(high - low, at.Ripple.Volts, 2e-4);
         Assert.Equal(Math.Sqrt(square / perCycle), at.WindingRms.Amperes, 1e-3);
         Assert.Equal(most, at.WindingPeak.Amperes, 1e-3);
     }
@@ -62,10 +63,11 @@ public class RectifierSupplyTests
     [Fact]
     public void Charge_and_energy_balance()
     {
-        Gen.Select(Gen.Double[8, 60], Gen.Double[0.05, 1.5], Gen.Double[0, 2], Gen.Double[0.5, 50], Gen.Double[0, 0.05], Gen.Double[0.02, 0.25]).Sample((emf, rs, drop, mF, esr, part) =>
+        Gen.Select(Gen.Double[8, 60], Gen.Double[0.05, 1.5], Gen.Double[0, 2], Gen.Double[0.01, 0.3], Gen.Double[0, 0.05], Gen.Double[0.02, 0.12]).Sample((emf, rs, drop, sag, esr, part) =>
         {
             // A part of what the winding gives into a short.
             var current = part * emf / rs * 0.5;
+            var mF = 1e3 * current / (100 * sag * emf);
             var supply = new RectifierSupply(emf.V, 50.Hz, rs.Ohm, drop.V, mF.mF) { CapacitorEsr = esr.Ohm };
             var at = supply.SteadyState(LoadCurrent.Constant(current.A));
             var wave = at.OverOneCycle(20_001);

@@ -4,6 +4,7 @@ using EightOhm.Display.Figures;
 using EightOhm.Display.Formulas;
 using EightOhm.Display.Tables;
 using EightOhm.Noise;
+using EightOhm.OutputStage;
 using EightOhm.Quantities;
 using EightOhm.Record;
 using EightOhm.Teaching;
@@ -34,6 +35,7 @@ internal static class Formatters
         Tables<DesignRecord>(r => RecordTables.Entries(r.Entries, r.Name));
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
+        TablesOfMany<StageHeat>(HeatTables.Levels);
         Tables<NoiseBudget>(NoiseTables.Budget);
         Tables<Requirement>(r => RecordTables.Compliance([r]));
         Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);

@@ -160,7 +160,7 @@ public sealed record ClassBStage
         var (z, half, law, resistor) = (Z.Ohms, Math.Cos(phi.Radians) / 2, Law, Resistor);
         double Heat(double level)
         {
-            var (sum, squares) = law.OverSine(level / z);
+            var (sum, squares) = law.OverSine(level / z, coarse: true);
             return (RailVolts(level) * sum) - (level * level / z * half) - (resistor * squares);
         }
 
@@ -178,8 +178,7 @@ public sealed record ClassBStage
         (double Output, double Across, double Current) Moment(double level, double rail, double angle)
         {
             var (output, current) = (level * Math.Sin(angle), level / z * Math.Sin(angle - lag));
-            var logarithm = 0.0;
-            var off = law.Off(Math.Abs(current), ref logarithm, out _);
+            var off = law.Off(Math.Abs(current), out _);
             var side = current > 0 ? off + current : off;
             return (output, rail - output - (side * resistor), side);
         }
@@ -188,10 +187,10 @@ public sealed record ClassBStage
         (double X, double Value) Over(double level)
         {
             var rail = RailVolts(level);
-            return Highest.Of(angle => Instant(level, rail, angle), lag, lag + (2 * Math.PI), 96);
+            return Highest.Of(angle => Instant(level, rail, angle), lag, lag + (2 * Math.PI), 64);
         }
 
-        var worst = Highest.Of(level => Over(level).Value, 0, Full(Need(Z, phi)), LevelSteps).X;
+        var worst = Highest.Of(level => Over(level).Value, 0, Full(Need(Z, phi)), LevelSteps / 2).X;
         var there = Moment(worst, RailVolts(worst), Over(worst).X);
         var heat = there.Across * there.Current;
         return new StagePeak(ElectricPotential.FromVolts(worst), Power.FromWatts(heat), Power.FromWatts(heat / Pairs), ElectricPotential.FromVolts(there.Output), ElectricPotential.FromVolts(there.Across), ElectricCurrent.FromAmperes(there.Current));

@@ -32,8 +32,7 @@ public static partial class Crossover
     {
         Guard.NotNegative(I_o);
         var law = new CrossoverLaw(Guard.Positive(I_Q).Amperes, Guard.NotNegative(R).Ohms, Guard.Positive(V_T).Volts);
-        var logarithm = 0.0;
-        var off = law.Off(I_o.Amperes, ref logarithm, out var steps);
+        var off = law.Off(I_o.Amperes, out var steps);
         SolverTrace.Note(steps);
         return ElectricCurrent.FromAmperes(off);
     }

@@ -11,26 +11,28 @@ internal readonly record struct CrossoverLaw(double Idle, double Resistance, dou
     private const int Nodes = 12;
     private const int MostEdges = 512;
 
+    // An idle current this far below the load's is class B to the last digits.
+    private const double Nothing = 1e-12;
+
     // Beyond nine sigma a Gaussian has 2e-19 of its time.
     private const int Sigmas = 9;
 
     private static readonly GaussLegendreRule Rule = new(0, 1, Nodes);
-    private static readonly double[] At = Rule.Abscissas;
-    private static readonly double[] Weights = Rule.Weights;
+    private static readonly GaussLegendreRule Coarse = new(0, 1, Nodes / 2);
+    private static readonly double[] At = Rule.Abscissas, Weights = Rule.Weights, CoarseAt = Coarse.Abscissas, CoarseWeights = Coarse.Weights;
 
     /// <summary>The current of the side that lets go.</summary>
     /// <param name="load">The load's current, 0 or more.</param>
-    /// <param name="logarithm">In: ln(i_off/Idle) of a smaller load current, or 0. Out: of this one.</param>
     /// <param name="steps">The steps it took.</param>
-    /// <remarks>In w = ln(i_off/Idle) the balance is increasing and convex, and a smaller load's root lies to the right: Newton's steps come down to
-    /// the root without passing it.</remarks>
-    public double Off(double load, ref double logarithm, out int steps)
+    /// <remarks>In w = ln(i_off/Idle) the balance is increasing and convex, and the root without resistors, where i_on·i_off = Idle², lies to the
+    /// right of the one with them: from there Newton's steps come down to the root without passing it.</remarks>
+    public double Off(double load, out int steps)
     {
         steps = 0;
         if (Idle == 0)
             return 0;
         var (y, drop) = (load / Idle, Resistance * Idle / Thermal);
-        var w = logarithm;
+        var w = Math.Log(2 / (y + Math.Sqrt((y * y) + 4)));
         while (steps < 200)
         {
             steps++;
@@ -40,31 +42,31 @@ internal readonly record struct CrossoverLaw(double Idle, double Resistance, dou
             w -= step;
             // Its square is below the last bit.
             if (Math.Abs(step) <= 1e-9 * Math.Max(1, Math.Abs(w)))
-            {
-                logarithm = w;
                 return Idle * Math.Exp(w);
-            }
         }
 
         throw new InvalidOperationException(FormattableString.Invariant($"The current of the side that lets go was not found: load {load:G4} A, idle {Idle:G4} A, emitter resistance {Resistance:G4} Ω, thermal voltage {Thermal:G4} V, at ln(i/I_Q) = {w:G6}."));
     }
 
     /// <summary>Means over a sine of a peak current: of the sum of both sides' currents, and of the sum of their squares.</summary>
-    public (double Sum, double Squares) OverSine(double peak)
+    /// <param name="peak">The load's peak current.</param>
+    /// <param name="coarse">To six digits or so, which is enough to search a level by; otherwise to eleven or more.</param>
+    public (double Sum, double Squares) OverSine(double peak, bool coarse = false)
     {
+        var (at, weights) = coarse ? (CoarseAt, CoarseWeights) : (At, Weights);
         if (peak == 0)
             return (2 * Idle, 2 * Idle * Idle);
-        if (Idle == 0)
+        if (Idle <= Nothing * peak)
             return (2 * peak / Math.PI, peak * peak / 2);
         Span<double> edges = stackalloc double[MostEdges];
         var count = Edges(edges, peak, 0);
-        var (sum, squares, w) = (0.0, 0.0, 0.0);
+        var (sum, squares) = (0.0, 0.0);
         for (var k = 1; k < count; k++)
         {
             var from = Math.Asin(edges[k - 1] / peak);
             var width = Math.Asin(edges[k] / peak) - from;
-            for (var j = 0; j < Nodes; j++)
-                Add(peak * Math.Sin(from + (width * At[j])), width * Weights[j], ref w, ref sum, ref squares);
+            for (var j = 0; j < at.Length; j++)
+                Add(peak * Math.Sin(from + (width * at[j])), width * weights[j], ref sum, ref squares);
         }
 
         return (sum * 2 / Math.PI, squares * 2 / Math.PI);
@@ -75,11 +77,11 @@ internal readonly record struct CrossoverLaw(double Idle, double Resistance, dou
     {
         if (rms == 0)
             return (2 * Idle, 2 * Idle * Idle);
-        if (Idle == 0)
+        if (Idle <= Nothing * rms)
             return (rms * Math.Sqrt(2 / Math.PI), rms * rms);
         Span<double> edges = stackalloc double[MostEdges];
         var count = Edges(edges, Sigmas * rms, rms);
-        var (sum, squares, w) = (0.0, 0.0, 0.0);
+        var (sum, squares) = (0.0, 0.0);
         for (var k = 1; k < count; k++)
         {
             var width = edges[k] - edges[k - 1];
@@ -87,7 +89,7 @@ internal readonly record struct CrossoverLaw(double Idle, double Resistance, dou
             {
                 var current = edges[k - 1] + (width * At[j]);
                 var u = current / rms;
-                Add(current, width * Weights[j] * Math.Exp(-u * u / 2), ref w, ref sum, ref squares);
+                Add(current, width * Weights[j] * Math.Exp(-u * u / 2), ref sum, ref squares);
             }
         }
 
@@ -95,9 +97,9 @@ internal readonly record struct CrossoverLaw(double Idle, double Resistance, dou
         return (sum * density, squares * density);
     }
 
-    private void Add(double current, double weight, ref double w, ref double sum, ref double squares)
+    private void Add(double current, double weight, ref double sum, ref double squares)
     {
-        var off = Off(current, ref w, out _);
+        var off = Off(current, out _);
         var on = off + current;
         sum += weight * (on + off);
         squares += weight * ((on * on) + (off * off));

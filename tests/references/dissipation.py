@@ -102,7 +102,7 @@ def off_side(load, idle, r, vt):
 def crossover():
     rows = [(i, q, r, vt, off_side(i, q, r, vt), 1 + r * (2 * q - i - 2 * off_side(i, q, r, vt))) for i, q, r, vt in
             [(1.0, 0.3114, 0.0908, 0.02828), (0.05, 0.3114, 0.0908, 0.02828), (11.5, 0.3114, 0.0908, 0.02828), (0.5, 0.01, 0.0, 0.025), (2.0, 1.5, 0.2, 0.03), (3e-3, 1e-3, 0.5, 0.0257)]]
-    write("crossover.csv", ["I_o", "I_Q", "R", "V_T", "i_off", "one_and_drop"], rows, "Current of the side that lets go in class AB, by root finding on the loop of the bias", SCRIPT)
+    write("side-currents.csv", ["I_o", "I_Q", "R", "V_T", "i_off", "one_and_drop"], rows, "Current of the side that lets go in class AB, by root finding on the loop of the bias", SCRIPT)
 
 
 AB = [(46, 28.6, 4, 0, 0.22, 3, 0.1038, 0.0525, 0.02828), (46, 28.6, 4, 0, 0.22, 3, 0.1038, 0.0, 0.02828), (46, 40, 4, 45, 0.22, 3, 0.1038, 0.0525, 0.02828),
@@ -204,17 +204,11 @@ def drivers():
 
 def charge():
     rows = []
-    for ip, f, ft, standing in [(9.49, 20e3, 30e6, 0.0298), (3.0, 100e3, 4e6, 0.05), (15, 10e3, 60e6, 0.01)]:
+    for ic, ft in [(9.49, 30e6), (3.0, 4e6), (15, 60e6)]:
         # f_T is where the base current that fills the charge q = tau i is as large as the collector current.
-        tau = 1 / optimize.brentq(lambda w: abs(1 / (1j * TURN * ft / w)) - 1, 1e3, 1e12, xtol=1e-6, rtol=1e-14)
-
-        def need(frequency):
-            def slope(t):
-                return (tau * ip * numpy.sin(TURN * frequency * (t + 1e-30j))).imag / 1e-30
-            return search(slope, -0.2 / frequency, 0.2 / frequency, 101)[0]
-        limit = optimize.brentq(lambda g: need(g) - standing, f / 100, f * 1000, xtol=1e-9, rtol=1e-13)
-        rows.append((ip, f, ft, standing, tau * ip, need(f), limit))
-    write("charge-control.csv", ["I_p", "f", "f_T", "I_D", "Q", "I", "f_lim"], rows, "Charge stored with a current and the steepest slope of its sine; the frequency at which it equals a standing current, by root finding", SCRIPT)
+        tau = optimize.brentq(lambda t: abs(1j * TURN * ft * t) - 1, 1e-12, 1e-3, xtol=1e-25, rtol=1e-15)
+        rows.append((ic, ft, tau * ic))
+    write("stored-charge.csv", ["I_C", "f_T", "Q"], rows, "Charge stored with a current: the time at which its filling takes the whole current at f_T, by root finding", SCRIPT)
 
 
 if __name__ == "__main__":

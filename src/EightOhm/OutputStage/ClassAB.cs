@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace EightOhm.OutputStage;
 
-/// <summary>Heat of a class-AB stage: as class B, with both sides' currents from the <see cref="Crossover"/> law.</summary>
+/// <summary>Heat of a class-AB stage: as class B, with both sides' currents from the <see cref="SideCurrents"/> law.</summary>
 /// <remarks>It is not class B plus the idle heat: the current that one side still carries as it lets go soon vanishes, and a stage that idles at 28.6 W
 /// is at its worst 1 W hotter than without bias.</remarks>
 public static partial class ClassAB
@@ -20,7 +20,7 @@ public static partial class ClassAB
     /// <param name="r_int">The transistor's own series resistance, whose heat is the transistor's; 0 Ω or more.</param>
     /// <param name="V_T">Thermal voltage at the junction temperature; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: supply less load; the currents by the law of Crossover, averaged by quadrature", Symbol = "P_D")]
+    [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: supply less load; the currents of both sides by the loop of the bias, averaged by quadrature", Symbol = "P_D")]
     public static Power Heat(ElectricPotential V, ElectricPotential V_p, ElectricResistance Z, Angle phi, ElectricResistance R_E, int n, ElectricCurrent I_q, ElectricResistance r_int, ElectricPotential V_T)
     {
         Guard.Between(V_p, default, ClassB.FullSwing(V, Z, phi, R_E, n) * (1 + 1e-12), hint: "The output, its emitter resistors' drop included, cannot swing past the rail.");
@@ -56,6 +56,6 @@ public static partial class ClassAB
     public static SquaredCurrent MeanOfSquares(ElectricCurrent I_p, ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T) =>
         new(Law(I_Q, R, V_T).OverSine(Guard.NotNegative(I_p).Amperes).Squares);
 
-    private static CrossoverLaw Law(ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T) =>
+    private static SideCurrentLaw Law(ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T) =>
         new(Guard.Positive(I_Q).Amperes, Guard.NotNegative(R).Ohms, Guard.Positive(V_T).Volts);
 }

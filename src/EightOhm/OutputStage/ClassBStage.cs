@@ -7,7 +7,7 @@ namespace EightOhm.OutputStage;
 
 /// <summary>An output stage of complementary followers in class B, or AB when it idles: its heat over level, load and phase, and the worst of it.</summary>
 /// <remarks>Heat is that of the transistors; their emitter resistors' is told apart. Class B is exact; class AB is exact for the law of
-/// <see cref="Crossover"/>. Saturation voltages, drivers and the charge stored at high frequency are left out. Equality is by value, a rail
+/// <see cref="SideCurrents"/>. Saturation voltages, drivers and the charge stored at high frequency are left out. Equality is by value, a rail
 /// function by reference.</remarks>
 public sealed record ClassBStage
 {
@@ -61,7 +61,7 @@ public sealed record ClassBStage
 
     private bool Sags { get; init; }
 
-    private CrossoverLaw Law => new(Pairs * Idle.Amperes, (EmitterResistor.Ohms + InternalResistance.Ohms) / Pairs, EmitterBias.ThermalVoltage(Junction).Volts);
+    private SideCurrentLaw Law => new(Pairs * Idle.Amperes, (EmitterResistor.Ohms + InternalResistance.Ohms) / Pairs, EmitterBias.ThermalVoltage(Junction).Volts);
 
     private double Resistor => EmitterResistor.Ohms / Pairs;
 

@@ -49,8 +49,8 @@ public class DissipationChecks
     [Fact]
     public void Class_AB_by_the_loop_of_its_bias()
     {
-        Check.Computed(Reference.Read("crossover.csv"), r => Crossover.OffSide(Amperes(r["I_o"]), Amperes(r["I_Q"]), Ohms(r["R"]), Volts(r["V_T"])), "i_off");
-        Check.Computed(Reference.Read("crossover.csv"), r => Volts(1) + Crossover.Law(Amperes(r["i_off"]), Amperes(r["I_o"]), Amperes(r["I_Q"]), Ohms(r["R"]), Volts(r["V_T"])).Left, "one_and_drop");
+        Check.Computed(Reference.Read("side-currents.csv"), r => SideCurrents.OffSide(Amperes(r["I_o"]), Amperes(r["I_Q"]), Ohms(r["R"]), Volts(r["V_T"])), "i_off");
+        Check.Computed(Reference.Read("side-currents.csv"), r => Volts(1) + SideCurrents.Law(Amperes(r["i_off"]), Amperes(r["I_o"]), Amperes(r["I_Q"]), Ohms(r["R"]), Volts(r["V_T"])).Left, "one_and_drop");
         var rows = Reference.Read("class-ab.csv");
         Check.Computed(rows, r => ClassAB.Heat(Volts(r["V"]), Volts(r["V_p"]), Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"], Amperes(r["I_q"]), Ohms(r["r_int"]), Volts(r["V_T"])), "P_D");
         Check.Computed(rows, r => ClassAB.Heat(Volts(r["V"]), Stage(r).Worst(Ohms(r["Z"]), Degrees(r["phi_deg"])).Level, Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"], Amperes(r["I_q"]), Ohms(r["r_int"]), Volts(r["V_T"])), "P_worst");
@@ -107,10 +107,7 @@ public class DissipationChecks
             Assert.Equal(r["base_droop"], load.BaseCurrent.Amperes, 1e-12);
         }
 
-        var charge = Reference.Read("charge-control.csv");
-        Check.Computed(charge, r => ChargeControl.Stored(Amperes(r["I_p"]), Frequency.FromHertz(r["f_T"])), "Q");
-        Check.Computed(charge, r => ChargeControl.Current(Amperes(r["I_p"]), Frequency.FromHertz(r["f"]), Frequency.FromHertz(r["f_T"])), "I");
-        Check.Computed(charge, r => ChargeControl.LimitFrequency(Amperes(r["I_D"]), Amperes(r["I_p"]), Frequency.FromHertz(r["f_T"])), "f_lim");
+        Check.Computed(Reference.Read("stored-charge.csv"), r => ChargeControl.Stored(Amperes(r["I_C"]), Frequency.FromHertz(r["f_T"])), "Q");
     }
 
     private static ClassBStage Stage(ReferenceRow r) => new(Volts(r["V"]), (int)r["n"], Ohms(r["R_E"]))

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace EightOhm.Tests.OutputStage;
 
-/// <summary>Sharing, drivers and stored charge at the figures of a 100 W design.</summary>
+/// <summary>Sharing and drivers at the figures of a 100 W design.</summary>
 public class DriversTests
 {
     [Fact]
@@ -54,20 +54,12 @@ public class DriversTests
     }
 
     [Fact]
-    public void Charge_at_twenty_kilohertz()
-    {
-        Assert.Equal(6.3e-3, ChargeControl.Current(9.49.A, 20.kHz, 30.MHz).Amperes, 0.05e-3);
-        Assert.Equal(94e3, ChargeControl.LimitFrequency(29.8.mA, 9.49.A, 30.MHz).Hertz, 500.0);
-        Assert.Equal(29.8e-3, ChargeControl.Current(9.49.A, ChargeControl.LimitFrequency(29.8.mA, 9.49.A, 30.MHz), 30.MHz).Amperes, 1e-12);
-    }
-
-    [Fact]
     public void Impossible_inputs_are_refused()
     {
         Assert.Throws<RefusedValueException>(() => Drivers.At(46.V, 30.V, 4.Ohm, 45.deg, 3, _ => 0, 30.mA));
         Assert.Throws<RefusedValueException>(() => Drivers.At(46.V, 50.V, 4.Ohm, 45.deg, 3, _ => 60, 30.mA));
         Assert.Throws<RefusedValueException>(() => Drivers.Heat(46.V, 30.V, 4.Ohm, 95.deg, 60, 30.mA));
         Assert.Throws<RefusedValueException>(() => CurrentSharing.Spread(10.mV, 0.A, 0.22.Ohm, 26.mV));
-        Assert.Throws<RefusedValueException>(() => ChargeControl.Current(1.A, 20.kHz, 0.Hz));
+        Assert.Throws<RefusedValueException>(() => ChargeControl.Stored(1.A, 0.Hz));
     }
 }

@@ -6,7 +6,7 @@ namespace EightOhm.OutputStage;
 /// <param name="Idle">Idle current of a side; 0 for class B.</param>
 /// <param name="Resistance">Emitter resistance of a side, the transistor's own included.</param>
 /// <param name="Thermal">Thermal voltage.</param>
-internal readonly record struct CrossoverLaw(double Idle, double Resistance, double Thermal)
+internal readonly record struct SideCurrentLaw(double Idle, double Resistance, double Thermal)
 {
     private const int Nodes = 12;
     private const int MostEdges = 512;

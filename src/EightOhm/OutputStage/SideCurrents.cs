@@ -8,7 +8,7 @@ namespace EightOhm.OutputStage;
 /// <summary>How the two sides of a class-AB stage share the load's current: equal exponential transistors with emitter resistors on a constant bias.</summary>
 /// <remarks>Around the loop of the bias voltage: V_T·ln(i_on/I_s) + i_on·R + V_T·ln(i_off/I_s) + i_off·R stays what it is at idle, while
 /// i_on − i_off is the load's current. Without R it is the textbook's i_on·i_off = I_Q². Beta droop, base currents and thermal changes are not in it.</remarks>
-public static partial class Crossover
+public static partial class SideCurrents
 {
     /// <summary>What the current of the side that lets go satisfies: V_T·(ln(i_off/I_Q) + ln((i_off + I_o)/I_Q)) = (2·I_Q − 2·i_off − I_o)·R.</summary>
     /// <param name="i_off">Current of the side that lets go, all its transistors together: the unknown.</param>
@@ -31,7 +31,7 @@ public static partial class Crossover
     public static ElectricCurrent OffSide(ElectricCurrent I_o, ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T)
     {
         Guard.NotNegative(I_o);
-        var law = new CrossoverLaw(Guard.Positive(I_Q).Amperes, Guard.NotNegative(R).Ohms, Guard.Positive(V_T).Volts);
+        var law = new SideCurrentLaw(Guard.Positive(I_Q).Amperes, Guard.NotNegative(R).Ohms, Guard.Positive(V_T).Volts);
         var off = law.Off(I_o.Amperes, out var steps);
         SolverTrace.Note(steps);
         return ElectricCurrent.FromAmperes(off);

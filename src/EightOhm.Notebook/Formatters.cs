@@ -46,9 +46,11 @@ internal static class Formatters
         // What a type has of its own, below, comes after and wins.
         // What a type has of its own, below, comes after and wins.
         // What a type has of its own, below, comes after and wins.
+        // What a type has of its own, below, comes after and wins.
         Tables<DesignRecord>(r => RecordTables.Entries(r.Entries, r.Name));
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
+        TablesOfMany<StageHeat>(HeatTables.Levels);
         Tables<NoiseBudget>(NoiseTables.Budget);
         Tables<SheetComparison>(SheetTables.SideBySide);
         Both(typeof(SheetAudit), v => Audit((SheetAudit)v), v => v.ToString()!);

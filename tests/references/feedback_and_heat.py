@@ -1,15 +1,15 @@
-"""Independent values for the feedback, heat and class-B checks of tests/EightOhm.Published:
+"""Independent values for the feedback and heat checks of tests/EightOhm.Published:
 
     /usr/bin/python3 tests/references/feedback_and_heat.py
 
-Node equations solved as a linear system, complex phasors, and instantaneous power integrated over a period;
+Node equations solved as a linear system, complex phasors;
 no formula of the product is copied.
 """
 
 import numpy
 from scipy import optimize, signal
 
-from values import mean, write
+from values import write
 
 SCRIPT = "feedback_and_heat.py"
 
@@ -92,40 +92,9 @@ def parallel_paths():
     write("parallel-paths.csv", ["theta_1", "theta_2", "theta"], rows, "One watt into a node with two ways to the air: its rise", SCRIPT)
 
 
-def class_b_devices():
-    rows = []
-    for v, r, re, n, x in [(46, 4, 0.22, 3, 0.1), (46, 8, 0.22, 3, 0.06), (23, 8, 0, 1, 0.1), (30, 16, 0.47, 1, 0.15), (60, 2, 0.33, 5, 0.1)]:
-        def heat(rail, vp):
-            def moment(angle):
-                i = vp / r * abs(numpy.sin(angle))  # the conducting side drops the rail less load and emitter resistors
-                return (rail - i * r - i * re / n) * i
-            return mean(moment, numpy.pi)
-
-        def worst(rail):
-            return optimize.minimize_scalar(lambda u: -heat(rail, u), bounds=(0, rail), method="bounded", options={"xatol": 1e-9})
-
-        # The level of the maximum by the root of a difference: a maximum itself gives only half the digits.
-        level = optimize.brentq(lambda u: heat(v, u * (1 + 1e-2)) - heat(v, u * (1 - 1e-2)), 0.1 * v, 0.95 * v, xtol=1e-13, rtol=1e-13)
-        rows.append((v, r, re, n, -worst(v).fun, -worst(v).fun / (2 * n), level, x, -worst(v * (1 + x)).fun))
-    write("class-b-devices.csv", ["V", "R", "R_E", "n", "P_D", "P_one", "V_p", "x", "P_high"], rows,
-          "Heat of the transistors of a class-B stage with emitter resistors: integrated over a period, maximised over the level; at mains high by x again", SCRIPT)
-
-
-def class_b_level():
-    rows = []
-    for v, vp, r in [(23, 17.9, 8), (30, 20, 16), (46, 13.4, 4), (24, 6, 4), (28, 28, 8)]:
-        supply = mean(lambda a: v * vp / r * abs(numpy.sin(a)), numpy.pi)
-        load = mean(lambda a: (vp * numpy.sin(a)) ** 2 / r, numpy.pi)
-        heat = mean(lambda a: (v - vp * abs(numpy.sin(a))) * vp / r * abs(numpy.sin(a)), numpy.pi)
-        rows.append((v, vp, r, supply, load, heat, load / supply))
-    write("class-b-level.csv", ["V", "V_p", "R", "P_S", "P_L", "P_D", "eta"], rows, "Powers of an ideal class-B pair at a level, each integrated over a period", SCRIPT)
-
-
 if __name__ == "__main__":
     feedback()
     one_pole()
     harmonics()
     shared_sink()
     parallel_paths()
-    class_b_devices()
-    class_b_level()

@@ -28,9 +28,9 @@ public static partial class Facts
     private static string Symbol(PropertyInfo p) => MathText.Name(
         p.GetCustomAttribute<SymbolAttribute>()?.Text ?? (p.GetCustomAttribute<FormulaAttribute>() is { Symbol.Length: > 0 } f ? f.Symbol : ""));
 
-    // "RmsVoltage" as "rms voltage".
-    private static string Words(string name) => Humps().Replace(name, " $1").ToLowerInvariant();
+    // "RmsVoltage" as "rms voltage", "ClassBStage" as "class B stage".
+    private static string Words(string name) => string.Join(' ', Humps().Split(name).Select(w => w.Length == 1 ? w : w.ToLowerInvariant()));
 
-    [GeneratedRegex("(?<=[a-z0-9])([A-Z])")]
+    [GeneratedRegex("(?<=[a-z0-9])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])")]
     private static partial Regex Humps();
 }

@@ -12,7 +12,7 @@ namespace EightOhm.Loads;
 public static partial class EquivalentResistor
 {
     internal const string NotPassive = "A passive load takes power, so its phase is within a quarter turn; check whether radians were taken for degrees.";
-    private const string AverageSource = "derived: the worst mean heat over all levels of " + nameof(OutputStage.ClassBDissipation) + " set equal to that of a resistor, 2·V²/(π²·R); resistive case: Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14";
+    private const string AverageSource = "derived: the worst mean heat over all levels of a class-B pair set equal to that of a resistor, 2·V²/(π²·R); resistive case: Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14";
     private const string PeakSource = "derived: (V − V·sin θ)·(V/|Z|)·sin(θ − φ) is greatest at θ = 150° + 2·φ/3; set equal to a resistor's V²/(4·R)";
 
     /// <summary>The resistor that heats the pair as much on average, each at its worst sine level: |Z|·cos φ up to 50.46°, less beyond.</summary>

@@ -43,7 +43,7 @@ public sealed record PairCount(
     /// <param name="T_C">Case temperature, at this load; below the card's junction limit. It depends on the sink and is taken as given.</param>
     /// <param name="pulse">The pulse that a half-wave is: <see cref="SafeArea.PulseOf"/>, or <see cref="SafeArea.Dc"/>.</param>
     /// <param name="averageHeat">Worst average heat of all transistors of the stage together; when not given that of an ideal class-B stage at any level
-    /// up to the rail, <see cref="ClassBDissipation.Worst"/>: without bias, and with the heat of the emitter resistors counted to the transistors.</param>
+    /// up to the rail, ClassB.Worst: without bias, and with the heat of the emitter resistors counted to the transistors.</param>
     /// <param name="mostJunction">Junction limit for the average; the card's when not given.</param>
     /// <param name="mostEach">Peak current that one transistor shall carry, for its gain's sake perhaps less than the card's limit; that limit when not given.</param>
     /// <param name="rideOnHeat">Whether the pulse starts from the junction that the average heat has warmed, instead of the case.</param>
@@ -54,7 +54,7 @@ public sealed record PairCount(
         ArgumentNullException.ThrowIfNull(area);
         ArgumentNullException.ThrowIfNull(load);
         var card = area.Card;
-        var heat = averageHeat is { } given ? Guard.Positive(given, nameof(averageHeat)) : ClassBDissipation.Worst(load.Rail, load.Magnitude, Math.Max(0, Cos(load.Phase)));
+        var heat = averageHeat is { } given ? Guard.Positive(given, nameof(averageHeat)) : ClassB.Worst(load.Rail, load.Magnitude, load.Phase);
         var allowed = Derating.AllowedPower(card.MostHeat, mostJunction ?? card.MostJunctionTemperature, T_C, card.JunctionToCase);
         Guard.Positive(allowed, nameof(T_C), "The case is as hot as the junction may be: cool the case.");
         var each = Guard.Positive(mostEach ?? card.MostCurrent, nameof(mostEach));

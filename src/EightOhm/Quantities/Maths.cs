@@ -79,6 +79,14 @@ public static class Maths
     /// <param name="angle">Not a right angle.</param>
     public static double Tan(Angle angle) => Math.Tan(angle.Radians);
 
+    /// <summary>The angle whose tangent this is, between −90° and 90°.</summary>
+    /// <param name="number">Any number.</param>
+    public static Angle ArcTan(double number) => Angle.FromRadians(Math.Atan(number));
+
+    /// <summary>The complementary error function: the share of a Gaussian beyond √2·x standard deviations, both ways.</summary>
+    /// <param name="number">Any number.</param>
+    public static double Erfc(double number) => SpecialFunctions.Erfc(number);
+
     /// <summary>The gamma function: (n − 1)! for a whole number n, and what lies between.</summary>
     /// <param name="number">Greater than 0, at most 171.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number is not positive or the value too large.</exception>

@@ -90,7 +90,7 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
                 return Sum(args[0], (LambdaExpression)Bare(args[1]));
         }
 
-        var name = method.Name switch { nameof(Maths.Ln) => "ln", nameof(Maths.Log10) => "log₁₀", nameof(Maths.Gamma) => "Γ", nameof(Maths.Sin) or nameof(Maths.Cos) or nameof(Maths.Tan) or nameof(Maths.Exp) => method.Name.ToLowerInvariant(), _ when method.DeclaringType == typeof(Math) => method.Name.ToLowerInvariant(), _ => method.Name };
+        var name = method.Name switch { nameof(Maths.Ln) => "ln", nameof(Maths.Log10) => "log₁₀", nameof(Maths.Gamma) => "Γ", _ when method.DeclaringType == typeof(Math) || method.DeclaringType == typeof(Maths) => method.Name.ToLowerInvariant(), _ => method.Name };
         var formula = Formula(call) is MethodInfo f ? FormulaName(f) : name;
         return new CallNode(formula, [.. args.Select(Of)]);
     }

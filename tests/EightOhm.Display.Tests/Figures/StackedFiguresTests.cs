@@ -64,7 +64,7 @@ public class StackedFiguresTests
     [Fact]
     public void The_estimates_read_as_a_table_with_signed_errors()
     {
-        var table = SupplyTables.Estimates(Solved.BesideTextbook());
+        var table = RectifierTables.Estimates(Solved.BesideTextbook());
         Assert.Equal(7, table.Rows.Count);
         Assert.StartsWith("+", table.Rows[0][3]);
         Assert.StartsWith("−", table.Rows[5][3]);

@@ -115,8 +115,8 @@ public class LoadChecks
         Assert.Equal(0.5241, EquivalentResistor.Average(1.Ohm, 60.deg).Ohms, 5e-5);
         foreach (var phase in new[] { 0.0, 20, 45, 50, 55, 70, 90 })
         {
-            var heat = (double)ClassBDissipation.Worst(46.V, 4.Ohm, Math.Cos(phase * Math.PI / 180)).Watts;
-            Near(heat, (double)ClassBDissipation.Worst(46.V, EquivalentResistor.Average(4.Ohm, phase.deg), 1).Watts, 1e-12);
+            var heat = (double)ClassB.Worst(46.V, 4.Ohm, phase.deg).Watts;
+            Near(heat, (double)ClassB.Worst(46.V, EquivalentResistor.Average(4.Ohm, phase.deg), 0.deg).Watts, 1e-12);
         }
     }
 

@@ -53,7 +53,7 @@ public class LoopErrorsTests
         var shown = Explain(() => FeedbackLoop.ClosedLoopGain(A, 0.01)).ToString();
         Assert.Contains("A/(1 + A · B_fb)", shown, StringComparison.Ordinal);
         Assert.DoesNotContain("Ratio", shown, StringComparison.Ordinal);
-        shown = Explain(() => ClassBDevices.AtHighMains(P, x)).ToString();
+        shown = Explain(() => ClassB.AtHighMains(P, x)).ToString();
         Assert.Contains("1 + x", shown, StringComparison.Ordinal);
         Assert.DoesNotContain("Fractions", shown, StringComparison.Ordinal);
     }

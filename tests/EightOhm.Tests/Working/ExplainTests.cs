@@ -87,13 +87,13 @@ public class ExplainTests
     {
         var V = 40.V;
         var Z = 8.Ohm;
-        var cos_phi = 0.5;
+        var phi = 60.deg;
         Shows(
             """
-            P_D = {2/(π^2 · cos_φ) · V^2/Z if cos_φ ≥ 2/π; (4/π − cos_φ)/2 · V^2/Z otherwise} = (4/π − 0.5)/2 · (40 V)^2/8 Ω = 77.32 W
-            source: resistive: Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14; with phase: derived, V·I̅ − V_p²·cos φ/2|Z| maximised over V_p ≤ V
+            P_D = {2/(π^2 · cos(φ)) · V^2/Z if cos(φ) ≥ 2/π; (4/π − cos(φ))/2 · V^2/Z otherwise} = (4/π − cos(60°))/2 · (40 V)^2/8 Ω = 77.32 W
+            source: resistive: Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14; with phase: derived, 2·V·V_p/(π·Z) − V_p²·cos φ/(2·Z) maximised over V_p ≤ V
             """,
-            Explain(() => ClassBDissipation.Worst(V, Z, cos_phi)));
+            Explain(() => ClassB.Worst(V, Z, phi)));
     }
 
     [Fact]

@@ -12,13 +12,14 @@ internal static class Inputs
 {
     private static readonly Dictionary<(Type Type, string Name), Func<Random, object>> ByName = new()
     {
-        [(typeof(double), "cos_phi")] = r => r.NextDouble(),
         [(typeof(double), "a")] = r => 0.05 + (0.95 * r.NextDouble()),
         [(typeof(double), "B")] = r => 1000 + (4000 * r.NextDouble()),
         [(typeof(double), "k_th")] = r => r.NextDouble(),
         [(typeof(double), "k_SB")] = r => r.NextDouble(),
+        [(typeof(double), "h_FE")] = r => Decades(r, 5, 500),
         [(typeof(double), "L_p")] = r => 60 + (60 * r.NextDouble()),
         [(typeof(double), "L_1")] = r => 80 + (30 * r.NextDouble()),
+        [(typeof(Angle), "phi")] = r => (-89 + (178 * r.NextDouble())).deg,
         [(typeof(ElectricPotential), "V_T")] = r => Decades(r, 0.02, 0.04).V,
         [(typeof(ElectricCurrent), "I_s")] = r => Decades(r, 1e-16, 1e-9).A,
         [(typeof(double), "Ra")] = r => Decades(r, 1e4, 1e9),

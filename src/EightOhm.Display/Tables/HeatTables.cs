@@ -1,0 +1,21 @@
+using EightOhm.OutputStage;
+using EightOhm.Quantities;
+
+namespace EightOhm.Display.Tables;
+
+/// <summary>The powers of an output stage at several levels as a table.</summary>
+public static class HeatTables
+{
+    /// <summary>A row for each level.</summary>
+    /// <param name="levels">The powers, in the order to show.</param>
+    public static Table Levels(IEnumerable<StageHeat> levels)
+    {
+        ArgumentNullException.ThrowIfNull(levels);
+        return new Table(
+            ["peak output", "one rail", "from the supply", "into the load", "emitter resistors", "all transistors", "one transistor"],
+            [.. levels.Select(IReadOnlyList<string> (h) =>
+                [Face.Of(h.Level), Face.Of(h.Rail), Face.Of(h.SupplyPower), Face.Of(h.LoadPower), Face.Of(h.Resistors), Face.Of(h.Total), Face.Of(h.PerDevice)])],
+            [0, 1, 2, 3, 4, 5, 6],
+            "Powers of the output stage");
+    }
+}

@@ -225,9 +225,19 @@ def peak_rectifier():
     write("peak-rectifier.csv", ["I", "V_p", "V_r", "peak"], rows, "An ideal full-wave peak rectifier with vanishing ripple: capacitor and load current at the instant of charging, from the slope of the sine", SCRIPT)
 
 
+def rc_section():
+    rows = []
+    for vr, r, c, f in [(15.0, 500.0, 10e-6, 60), (0.8, 22.0, 1e-3, 50), (0.5, 10.0, 470e-6, 50)]:
+        # Admittances into the one node; the ripple is at twice the mains.
+        node = numpy.linalg.solve(numpy.array([[1 / r + 2j * numpy.pi * 2 * f * c]]), numpy.array([vr / r]))[0]
+        rows.append((vr, r, c, f, abs(node)))
+    write("rc-section.csv", ["V_r", "R", "C", "f", "ripple"], rows, "Ripple of twice the mains frequency after a resistor and a capacitor, by the complex node equation", SCRIPT)
+
+
 if __name__ == "__main__":
     transformer()
     ripple()
+    rc_section()
     peak_rectifier()
     single()
     exponential_law()

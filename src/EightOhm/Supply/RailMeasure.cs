@@ -3,7 +3,7 @@ namespace EightOhm.Supply;
 /// <summary>Means, extremes and charging time of a march, taken from the exact pieces.</summary>
 internal class RailMeasure(RailNetwork network) : ISegmentVisitor
 {
-    // Gauss's rule of five points is exact to rounding on pieces this short.
+    // Panels in a half-cycle of the mains; a half-wave of the signal takes two. Gauss's rule of five points is then good to nine digits.
     private const int Panels = 8;
 
     private static readonly double[] Nodes = [-0.906179845938664, -0.5384693101056831, 0, 0.5384693101056831, 0.906179845938664];
@@ -19,7 +19,7 @@ internal class RailMeasure(RailNetwork network) : ISegmentVisitor
     public void Visit(ref RailSegment segment, double length)
     {
         Time += length;
-        var panels = Math.Max(1, (int)Math.Ceiling(length / network.Half * Panels));
+        var panels = Math.Max(1, (int)Math.Ceiling(length * Math.Max(Panels / network.Half, 2 * network.SignalOmega / Math.PI)));
         var step = length / panels;
         for (var p = 0; p < panels; p++)
         {

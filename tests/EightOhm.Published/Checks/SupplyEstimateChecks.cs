@@ -94,7 +94,9 @@ public class SupplyEstimateChecks
     public void The_largest_rail()
     {
         ElectricPotential V_p = 0.9.V, V_od = 0.1.V;
-        Ratio reg = 15.percent, x = 10.percent;
+        Ratio reg = 15.percent, x = 10.percent, rigid = 0.percent;
+        var source = Source.Datasheet("National Semiconductor, LM3876 datasheet", "application section, eq. 7");
+        Check.Check(() => RailEstimates.LargestRail(V_p, V_od, rigid, x), "1.1 V", source, "the printed factor of high line, per volt of V_p + V_od");
         Check.TradeFact(() => RailEstimates.LargestRail(V_p, V_od, reg, x), "1.265 V");
     }
 
@@ -115,6 +117,12 @@ public class SupplyEstimateChecks
         r => PeakRectifier.FullWavePeak(Amperes(r["I"]), Volts(r["V_p"]), Volts(r["V_r"])),
         "peak",
         1e-6);
+
+    [Fact]
+    public void The_rc_section_by_its_node_equation() => Check.Computed(
+        Reference.Read("rc-section.csv"),
+        r => RailEstimates.RippleAfterRc(Volts(r["V_r"]), Ohms(r["R"]), Farads(r["C"]), Frequency.FromHertz(r["f"])),
+        "ripple");
 
     [Fact]
     public void What_a_nameplate_says_of_the_resistance()

@@ -249,10 +249,7 @@ def runaway():
 def spreader():
     rows = []
     for vbb, vbe, tc, hot in [(3.76, 0.62, 2.1e-3, 2), (2.5, 0.65, 2e-3, 2), (1.3, 0.6, 2.2e-3, 2)]:
-        # Node equation of base and divider: the current through both resistors is the same.
         factor = optimize.brentq(lambda m: vbe * m - vbb, 1e-3, 100, xtol=1e-15)
-        r2 = 1e3
-        r1 = optimize.brentq(lambda r: (vbb - vbe) / r - vbe / r2, 1e-3, 1e6, xtol=1e-10, rtol=1e-14)
 
         def voltage(rise, m):
             return m * (vbe - tc * rise)
@@ -260,9 +257,9 @@ def spreader():
         step = 1e-20
         whole = voltage(1j * step, factor).imag / step
         split = voltage(1j * step, hot).imag / step
-        rows.append((vbb, vbe, tc, hot, factor, r1, r2, vbe * (r1 + r2) / r2, whole, split, voltage(0, hot), vbb - voltage(0, hot)))
-    write("spreader.csv", ["V_BB", "V_BE", "tc", "n_hot", "m", "R_1", "R_2", "V", "whole", "split", "V_hot", "V_cool"], rows,
-          "Spreaders: divider by its node equation, drifts by a complex step of their voltage over temperature", SCRIPT)
+        rows.append((vbb, vbe, tc, hot, factor, whole, split, voltage(0, hot), vbb - voltage(0, hot)))
+    write("spreader.csv", ["V_BB", "V_BE", "tc", "n_hot", "m", "whole", "split", "V_hot", "V_cool"], rows,
+          "Spreaders: factor by root finding, drifts by a complex step of their voltage over temperature", SCRIPT)
 
 
 def tracking():

@@ -10,8 +10,8 @@ namespace EightOhm.Thermal;
 public readonly record struct LadderRung(Entropy C, HeatResistance R);
 
 /// <summary>Heat through layers in a row, from the junction to where the temperature is held: each layer is a thing with mass and has a temperature.</summary>
-/// <remarks>This is the form to which a sink may be joined. Source of both forms: IEC 60747-9 and the network synthesis of Foster and of
-/// Cauer as told in M. E. Van Valkenburg, Introduction to Modern Network Synthesis, ch. 5 and 6 (RC networks).</remarks>
+/// <remarks>This is the form to which a sink may be joined. Both forms: M. E. Van Valkenburg, Introduction
+/// to Modern Network Synthesis, on RC networks after Foster and after Cauer.</remarks>
 public sealed class CauerLadder
 {
     /// <summary>Makes a ladder from its rungs, the junction first.</summary>

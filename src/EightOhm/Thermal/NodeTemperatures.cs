@@ -24,7 +24,13 @@ public sealed class NodeTemperatures
 
     /// <summary>The temperature of a node.</summary>
     /// <param name="node">A node of the network.</param>
-    public Temperature this[HeatNode node] => _network.Place(node) >= 0 ? At(Rises[node.Index]) : Ambient;
+    /// <exception cref="ArgumentException">The node is of another network, or was added later.</exception>
+    public Temperature this[HeatNode node] => _network.Place(node) switch
+    {
+        < 0 => Ambient,
+        var i when i < Rises.Length => At(Rises[i]),
+        _ => throw new ArgumentException($"\"{node.Name}\" was added after these temperatures were found. Solve again.", nameof(node)),
+    };
 
     /// <summary>The temperature of a node by its name.</summary>
     /// <param name="name">The node's name.</param>

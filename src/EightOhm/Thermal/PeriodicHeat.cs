@@ -94,13 +94,33 @@ public sealed class PeriodicHeat
         Guard.Between(samples, 8, 1 << 24);
         if (samples % 4 != 0)
             Guard.Refuse(nameof(samples), samples, "a multiple of 4", "The half-wave's ends and its crest must fall on samples.");
-        var power = new double[samples];
+        var volts = new double[samples];
         for (var i = 1; i < samples / 2; i++)
+            volts[i] = peak * Math.Sin(2 * Math.PI * i / samples);
+        return ClassB(V, volts, R, n, Duration.FromSeconds(period));
+    }
+
+    /// <summary>The heat of one transistor of a class-B stage that plays a piece of music over and over into a resistive load.</summary>
+    /// <remarks>As <see cref="ClassBSine"/>; the transistor is of the side that gives positive outputs.</remarks>
+    /// <param name="V">One rail (not rail to rail), without ripple; greater than 0 V.</param>
+    /// <param name="volts">Output voltage in V at equal intervals, two samples or more; none beyond the rails.</param>
+    /// <param name="R">Load, resistive; greater than 0 Ω.</param>
+    /// <param name="n">Pairs in parallel; 1 or more.</param>
+    /// <param name="length">How long the piece is; greater than 0 s.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    public static PeriodicHeat ClassB(ElectricPotential V, IReadOnlyList<double> volts, ElectricResistance R, int n, Duration length)
+    {
+        double rail = Guard.Positive(V).Volts, load = Guard.Positive(R).Ohms * Guard.Positive(n);
+        ArgumentNullException.ThrowIfNull(volts);
+        var power = new double[volts.Count];
+        for (var i = 0; i < power.Length; i++)
         {
-            var v = peak * Math.Sin(2 * Math.PI * i / samples);
-            power[i] = (rail - v) * v / load / n;
+            var v = volts[i];
+            if (!(Math.Abs(v) <= rail))
+                Guard.Refuse($"sample {i + 1}", ElectricPotential.FromVolts(v), $"within ±{Face.Of(V)}", "The output cannot swing past its rail: scale the piece, or clip it first.");
+            power[i] = v > 0 ? (rail - v) * v / load : 0;
         }
 
-        return Sampled(power, Duration.FromSeconds(period));
+        return Sampled(power, length);
     }
 }

@@ -82,14 +82,21 @@ public sealed record PlateFinSink
                 var rise = SinkBalance.Rise(P, sink, T_air).Kelvins;
                 if (rise < least)
                     (best, least) = (sink, rise);
+                else if (rise > 1.5 * least)
+                    break; // far past the best: fins ever nearer to each other
             }
             catch (RefusedValueException e)
             {
-                // Too near or too far apart for the correlation: another number may be inside.
+                // Too far apart for the correlation, or too few for the heat: more may be inside. Too near after that: no more will.
                 refused = e;
+                if (best is not null)
+                    break;
             }
         }
 
         return best ?? throw refused ?? new RefusedValueException(nameof(Thickness), $"The fins must be thinner than half the base's width, {Face.Of(Width)}.");
     }
+
+    /// <summary>The sink in a few words.</summary>
+    public override string ToString() => $"sink of {Face.Of(Width)} × {Face.Of(Height)}, {Fins} fins of {Face.Of(FinLength)}";
 }

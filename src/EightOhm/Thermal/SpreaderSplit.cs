@@ -49,9 +49,9 @@ public sealed partial record SpreaderSplit
 
     /// <summary>How the split spreader follows the sink: what the hot junctions ask for.</summary>
     [Formula(Source, Symbol = "dV_dT")]
-    public VoltageDrift Drift => VbeMultiplier.Drift((double)HotJunctions, JunctionDrift);
+    public VoltageDrift Drift => BiasSpreader.Drift((double)HotJunctions, JunctionDrift);
 
     /// <summary>How one multiplier on the sink for the whole voltage would follow it.</summary>
     [Formula(Source, Symbol = "dV_dT_whole")]
-    public VoltageDrift DriftInOne => VbeMultiplier.Drift(VbeMultiplier.Factor(Voltage, SensorVoltage), JunctionDrift);
+    public VoltageDrift DriftInOne => BiasSpreader.Drift(BiasSpreader.Factor(Voltage, SensorVoltage), JunctionDrift);
 }

@@ -79,7 +79,7 @@ internal sealed class MathTree(Bindings bindings, bool numbers)
                 return new InfixNode("∥", Of(args[0]), Of(args[1]));
             case nameof(Balance.Of) when method.DeclaringType == typeof(Balance):
                 return new InfixNode("=", Of(args[0]), Of(args[1]));
-            case nameof(Math.Pow) when method.DeclaringType == typeof(Math):
+            case nameof(Math.Pow) when method.DeclaringType == typeof(Math) || method.DeclaringType == typeof(Maths):
                 return new PowerNode(Of(args[0]), Of(args[1]));
             case nameof(Maths.PowerOfTen) when method.DeclaringType == typeof(Maths):
                 return new PowerNode(new NumberNode("10"), Of(args[0]));

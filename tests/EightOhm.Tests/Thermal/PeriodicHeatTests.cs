@@ -54,6 +54,17 @@ public class PeriodicHeatTests
     }
 
     [Fact]
+    public void Noise_like_music_heats_otherwise_than_a_sine_of_the_same_power()
+    {
+        // 22.5 W in 4 Ω on 46 V: Gaussian levels make 64.55 W in both sides together, a sine 75.72 W.
+        var sigma = Math.Sqrt(22.5 * 4);
+        double[] levels = [.. Enumerable.Range(0, 20_000).Select(i => sigma * MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, (i + 0.5) / 20_000))];
+        Assert.Equal(64.55, 2 * (double)PeriodicHeat.ClassB(46.V, levels, 4.Ohm, 1, 10.s).Mean.Watts, 0.03);
+        Assert.Equal(75.72, 2 * (double)PeriodicHeat.ClassBSine(46.V, (sigma * Math.Sqrt(2)).V, 4.Ohm, 1, 20.Hz).Mean.Watts, 0.01);
+        Assert.Contains("clip it first", Assert.Throws<RefusedValueException>(() => PeriodicHeat.ClassB(46.V, [0, 47], 4.Ohm, 1, 1.s)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_triangle_in_samples_is_exact()
     {
         // From 0 to 10 W and back in 2 s, told in 4 samples and in 400: the same lines.

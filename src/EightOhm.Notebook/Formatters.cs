@@ -4,6 +4,7 @@ using EightOhm.Display.Figures;
 using EightOhm.Display.Formulas;
 using EightOhm.Display.Tables;
 using EightOhm.Noise;
+using EightOhm.OutputStage;
 using EightOhm.Quantities;
 using EightOhm.Record;
 using EightOhm.Teaching;
@@ -35,6 +36,8 @@ internal static class Formatters
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
         Tables<NoiseBudget>(NoiseTables.Budget);
+        Tables<DistortionOverBias>(FollowerTables.Distortion);
+        TablesOfMany<GainCurve>(FollowerTables.Gains);
         Tables<Requirement>(r => RecordTables.Compliance([r]));
         Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsWords))

@@ -14,7 +14,7 @@ public static class NotebookExtension
     /// The same text is the package's extension.dib (a test compares).</remarks>
     public const string Script =
         """
-        using UnitsNet; using EightOhm; using EightOhm.Quantities; using EightOhm.Working; using EightOhm.Record; using EightOhm.Ratings; using EightOhm.Noise; using EightOhm.Feedback; using EightOhm.Thermal; using EightOhm.OutputStage; using EightOhm.Teaching; using EightOhm.Display.Figures; using EightOhm.Display.Tables; using static EightOhm.Quantities.Maths; using static EightOhm.Quantities.Constants; using static EightOhm.Working.Workings; using static EightOhm.Record.Limits;
+        using UnitsNet; using EightOhm; using EightOhm.Quantities; using EightOhm.Working; using EightOhm.Record; using EightOhm.Ratings; using EightOhm.Noise; using EightOhm.Feedback; using EightOhm.Thermal; using EightOhm.OutputStage; using EightOhm.Teaching; using EightOhm.Display; using EightOhm.Display.Figures; using EightOhm.Display.Tables; using static EightOhm.Quantities.Maths; using static EightOhm.Quantities.Constants; using static EightOhm.Working.Workings; using static EightOhm.Record.Limits;
         EightOhm.Notebook.NotebookExtension.Load(Microsoft.DotNet.Interactive.KernelInvocationContext.Current.HandlingKernel.RootKernel);
         """;
 

@@ -148,7 +148,9 @@ internal sealed class FollowerEquations
     // I_B = I/h·(1 + I/I_k), so that h_FE = h/(1 + I/I_k).
     private readonly struct Device(FollowerDevice device, double outside)
     {
-        private static readonly Vector<double> Tiny = new(1e-290);
+        // Below this emitter current the logarithm goes on as its tangent, so that a step too far leads back instead of nowhere.
+        // Far below any driver's current, far above the rounding of volts over ohms.
+        private static readonly Vector<double> Least = new(1e-9);
 
         private readonly Vector<double> v_T = new(EmitterBias.ThermalVoltage(device.Junction).Volts);
         private readonly Vector<double> at1A = new(-EmitterBias.ThermalVoltage(device.Junction).Volts * Math.Log(device.SaturationCurrent.Amperes));
@@ -175,7 +177,8 @@ internal sealed class FollowerEquations
         /// <summary>The next follower upstream: its emitter feeds the bases before it and the resistor between the emitters.</summary>
         public Side Drive(in Side before, Vector<double> bases, Vector<double> through, Vector<double> through_p, Vector<double> through_n)
         {
-            var emitter = Vector.Max(bases * before.B + through, Tiny);
+            var asked = bases * before.B + through;
+            var emitter = Vector.Max(asked, Least);
             var (emitter_p, emitter_n) = (bases * before.B_p + through_p, bases * before.B_n + through_n);
             var a = Vector<double>.One + inverse;
             var collector = (emitter + emitter) / (a + Vector.SquareRoot(a * a + new Vector<double>(4) * droop * emitter));
@@ -183,7 +186,7 @@ internal sealed class FollowerEquations
             var b = collector * (inverse + droop * collector);
             var db = (inverse + droop * (collector + collector)) * dCollector;
             var slope = v_T * dCollector / collector + r;
-            return new(before.E + v_T * Vector.Log(collector) + at1A + r * emitter,
+            return new(before.E + v_T * (Vector.Log(collector) + (asked - emitter) / emitter) + at1A + r * asked,
                 before.E_p + slope * emitter_p, before.E_n + slope * emitter_n, b, db * emitter_p, db * emitter_n);
         }
 

@@ -14,6 +14,9 @@ internal sealed class FollowerSolver
     // Of a logarithm of current. Newton squares it, so what is left is below the rounding.
     private const double Near = 1e-7;
 
+    // Volts.
+    private const double Left = 1e-4;
+
     // A step upwards may not multiply a current by more than this (in nepers); downwards the equations are nearly straight.
     private const double Longest = 2;
 
@@ -86,7 +89,7 @@ internal sealed class FollowerSolver
     private bool Block(int at, double bias, bool outputGiven)
     {
         var (p, n, given, voltage) = (new Vector<double>(u_p, at), new Vector<double>(u_n, at), new Vector<double>(Given, at), new Vector<double>(bias));
-        Vector<double> near = new(Near), longest = new(Longest);
+        Vector<double> near = new(Near), longest = new(Longest), perVolt = new(Near / Left);
         for (var step = 0; step < MostSteps; step++)
         {
             var e = equations.At(p, n, voltage, given);
@@ -96,7 +99,9 @@ internal sealed class FollowerSolver
             var dn = Vector.Min((in_p * e.BiasResidue - e.Bias_p * residue) * inverse, longest);
             p += dp;
             n += dn;
-            if (!Vector.LessThanAll(Vector.Max(Vector.Abs(dp), Vector.Abs(dn)), near))
+            // A small step is a solution only if little was left to make good before it.
+            var left = Vector.Max(Vector.Abs(e.BiasResidue), Vector.Abs(residue)) * perVolt;
+            if (!Vector.LessThanAll(Vector.Max(Vector.Max(Vector.Abs(dp), Vector.Abs(dn)), left), near))
                 continue;
             (e.Output + e.Output_p * dp + e.Output_n * dn).CopyTo(Output, at);
             p.CopyTo(u_p, at);

@@ -50,7 +50,6 @@ internal sealed class FollowerSolver
     /// <exception cref="InvalidOperationException">A sample has no solution that the method finds; the message gives its last state.</exception>
     public void Solve(double bias, bool outputGiven = false)
     {
-        Work.Checkpoint();
         Given.AsSpan(Count).Fill(Given[Count - 1]); // the lanes beyond the last sample repeat it
         var step = bias - biasNow;
         if (Math.Abs(step) < equations.V_T)
@@ -59,6 +58,8 @@ internal sealed class FollowerSolver
             Begin(bias, outputGiven);
         for (var at = 0; at < Given.Length; at += Vector<double>.Count)
         {
+            if ((at & 0xFFF) == 0)
+                Work.Checkpoint();
             if (Block(at, bias, outputGiven))
                 continue;
             // The step in bias may have been too bold here: once more from the guess.
@@ -80,7 +81,7 @@ internal sealed class FollowerSolver
             var e = equations.At(new(u_p, at), new(u_n, at), new(biasNow), Vector<double>.Zero);
             var g = (e.Output_n * e.Bias_p - e.Output_p * e.Bias_n) / (e.Bias_p * e.Input_n - e.Bias_n * e.Input_p);
             for (var i = 0; i < Vector<double>.Count && at + i < Count; i++)
-                (gain[at + i], input[at + i]) = (g[i], e.InputResidue[i]);
+                (gain[at + i], input[at + i]) = double.IsFinite(g[i]) && double.IsFinite(e.InputResidue[i]) ? (g[i], e.InputResidue[i]) : throw Lost(at, biasNow, outputGiven: true);
         }
     }
 

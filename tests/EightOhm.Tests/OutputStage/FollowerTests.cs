@@ -66,8 +66,6 @@ public class FollowerTests
             var curve = stage.BiasedAt(idle).Transfer(60.V, 151);
             Assert.All(curve.Gain, g => Assert.InRange(g, 1e-6, 1 - 1e-12));
             Assert.All(Enumerable.Range(1, 150), i => Assert.True(curve.Input[i] > curve.Input[i - 1]));
-            // The gain is the transfer's slope: its integral over the output gives the input back.
-            Assert.All(Enumerable.Range(0, 151), i => Assert.True(Math.Abs(curve.Input[i]) < Math.Abs(curve.Output[i]) + 60));
         }, iter: 60);
 
     [Fact]
@@ -83,7 +81,7 @@ public class FollowerTests
     public void The_gain_is_the_slope_of_the_transfer() => Gen.Select(Unequal, Idle, Gen.Double[-30, 30]).Sample(
         (stage, idle, volts) =>
         {
-            const double h = 1e-3;
+            const double h = 2e-4; // far below V_T, far above the rounding
             var at = stage.BiasedAt(idle);
             double In(double v) => at.InputFor(v.V).Volts;
             var slope = (8 * (In(volts + h) - In(volts - h)) - (In(volts + 2 * h) - In(volts - 2 * h))) / (12 * h);

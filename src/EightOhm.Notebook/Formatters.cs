@@ -48,6 +48,7 @@ internal static class Formatters
         // What a type has of its own, below, comes after and wins.
         // What a type has of its own, below, comes after and wins.
         // What a type has of its own, below, comes after and wins.
+        // What a type has of its own, below, comes after and wins.
         Tables<DesignRecord>(r => RecordTables.Entries(r.Entries, r.Name));
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
@@ -74,6 +75,8 @@ internal static class Formatters
         Tables<FosterImpedance>(z => ThermalTables.Terms(z.Terms));
         TablesOfMany<LadderRung>(ThermalTables.Rungs);
         TablesOfMany<FosterTerm>(ThermalTables.Terms);
+        Tables<DistortionOverBias>(FollowerTables.Distortion);
+        TablesOfMany<GainCurve>(FollowerTables.Gains);
         Tables<Requirement>(r => RecordTables.Compliance([r]));
         Both(typeof(Verdict), v => VerdictHtml.Write((Verdict)v), v => v.ToString()!);
         Lists.Register();

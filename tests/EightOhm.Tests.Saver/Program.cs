@@ -3,7 +3,7 @@ using EightOhm.Quantities;
 using EightOhm.Record;
 using EightOhm.Tests.Saver;
 
-// A process of its own that works on a record: to be killed while it saves, or to recompute without the lambdas.
+// A process of its own that works on a record: to be killed while it saves, or to recompute without the lambdas; or that solves without vector instructions.
 var (job, path) = (args[0], args[1]);
 switch (job)
 {
@@ -26,6 +26,11 @@ switch (job)
         loaded.Set(args[2], args[3]);
         foreach (var entry in loaded.Entries)
             Console.WriteLine($"{entry.Name}={entry.Kind.ToSi(entry.Value!).ToString("R", CultureInfo.InvariantCulture)}");
+        break;
+    case "followers":
+        Console.WriteLine(System.Numerics.Vector<double>.Count);
+        foreach (var value in FollowerFigures.All())
+            Console.WriteLine(value.ToString("R", CultureInfo.InvariantCulture));
         break;
     default:
         return 2;

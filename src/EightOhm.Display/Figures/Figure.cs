@@ -34,6 +34,19 @@ public sealed record Figure
     /// <summary>Lines at a value; a bar chart takes horizontal ones only.</summary>
     public IReadOnlyList<Limit> Limits { get; init => field = IsBars && value.Any(l => l.IsVertical) ? throw NoX("vertical limit") : [.. value]; } = [];
 
+    /// <summary>A slider that brings one series at a time to the front of the interactive picture (line charts only).</summary>
+    /// <exception cref="ArgumentException">The figure has bars, or fewer series than the slider has steps.</exception>
+    public FigureSlider? Slider
+    {
+        get;
+        init => field = value switch
+        {
+            not null when IsBars => throw new ArgumentException("A slider moves through lines; a bar chart takes none."),
+            not null when value.Steps.Count > Series.Count => throw new ArgumentException($"The slider \"{value.Label}\" has {value.Steps.Count} steps for {Series.Count} series. Each step belongs to one series."),
+            _ => value,
+        };
+    }
+
     internal bool IsBars => Series[0] is BarSeries;
 
     /// <summary>A line chart.</summary>

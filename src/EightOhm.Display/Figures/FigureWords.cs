@@ -7,13 +7,14 @@ internal static class FigureWords
     {
         var kind = figure.IsBars ? "Bar chart" : "Line chart";
         var over = figure.X.Label.Length > 0 ? $" over {figure.X.Label}" : "";
-        var parts = figure.Series.Select(s => s switch
+        var parts = figure.Series.Select(series => series switch
         {
             BarSeries bars => Join(bars.Name, string.Join(", ", bars.Labels.Zip(bars.Values, (l, v) => $"{l} {EngineeringTick.Reading(v, figure.Y.Unit)}"))),
             LineSeries line => Join(line.Name, $"from {Point(figure, line, 0)} to {Point(figure, line, line.X.Count - 1)}"),
-            _ => s.Name,
+            _ => series.Name,
         }).Concat(figure.Limits.Select(l => l.Label)).Concat(figure.Marks.Select(m => m.Label));
-        return $"{figure.Title}. {kind} of {figure.Y.Label}{over}: {string.Join("; ", parts)}.";
+        var slider = figure.Slider is { } s ? $" The interactive picture has a slider over {s.Label}." : "";
+        return $"{figure.Title}. {kind} of {figure.Y.Label}{over}: {string.Join("; ", parts)}.{slider}";
     }
 
     private static string Point(Figure figure, LineSeries line, int index) =>

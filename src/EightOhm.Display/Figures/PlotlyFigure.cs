@@ -12,7 +12,7 @@ internal static class PlotlyFigure
     /// <summary>JSON with <c>data</c>, <c>layout</c> and <c>config</c>; what is different on a narrow page is the layout's <c>meta</c>.</summary>
     public static string Json(Figure figure, (Scene Wide, Scene Narrow) scenes)
     {
-        var traces = Limits(figure, scenes.Wide).Concat(scenes.Wide.Curves.Select(c => Line(figure, c)))
+        var traces = Limits(figure, scenes.Wide).Concat(scenes.Wide.Curves.Select((c, i) => Line(figure, c, i)))
             .Concat(Bars(figure, scenes.Wide)).Concat(Dots(figure, scenes.Wide));
         var chart = GenericChart.combine(traces.Select(trace => GenericChart.ofTraceObject(false, trace)));
         chart = GenericChart.setLayout(With(Layout(figure, scenes.Wide),
@@ -21,7 +21,8 @@ internal static class PlotlyFigure
         return GenericChart.toJson(chart);
     }
 
-    private static Trace2D Line(Figure figure, Curve curve) => With(new Trace2D("scatter"),
+    private static Trace2D Line(Figure figure, Curve curve, int place) => With(With(new Trace2D("scatter"),
+            figure.Slider is { } slider ? [("opacity", PlotlySlider.Opacities(figure, slider, slider.Start)[place])] : []),
         ("name", Escape(curve.Series.Name)),
         ("mode", curve.HasMarkers ? "lines+markers" : "lines"),
         ("x", Short(curve.Series.X)),
@@ -119,17 +120,20 @@ internal static class PlotlyFigure
     private static Layout Sized(Figure figure, Scene scene)
     {
         var (frame, rulers) = (scene.Frame, scene.Rulers);
+        var below = figure.Slider is null ? 0 : PlotlySlider.Height;
         var layout = With(new Layout(),
-            ("height", Tidy(scene.Height)),
-            ("margin", new { l = Tidy(frame.Left), r = Tidy(scene.Width - frame.Right), t = Tidy(frame.Top), b = Tidy(scene.Height - frame.Bottom), autoexpand = false }),
+            ("height", Tidy(scene.Height + below)),
+            ("margin", new { l = Tidy(frame.Left), r = Tidy(scene.Width - frame.Right), t = Tidy(frame.Top), b = Tidy(scene.Height - frame.Bottom + below), autoexpand = false }),
             ("font", new { family = Palette.Font, size = scene.Font, color = Palette.Ink.Light }),
             ("xaxis", Axis(rulers.X, scene.XTicks)),
             ("yaxis", Axis(rulers.Y, scene.YTicks)),
             ("annotations", scene.Labels.Select(l => Annotation(scene, l)).ToArray()));
+        if (figure.Slider is { } slider)
+            With(layout, ("sliders", PlotlySlider.Of(figure, slider, scene, first: figure.Limits.Count, Escape)));
         if (scene.Bars.Count > 0)
             With(layout, ("bargap", Tidy(1 - figure.Series.Count * (scene.Bars[0].Box.Width + 2) / (frame.Width / rulers.X.Ticks.Count), 3)));
         if (scene.Legend.Count > 0)
-            With(layout, ("legend", new { orientation = "h", x = Tidy(5 / scene.Width, 4), xref = "container", y = Tidy(1 - (scene.Legend[0].Text.Top - 4) / scene.Height, 4), yref = "container", xanchor = "left", yanchor = "top", bgcolor = Palette.Paper.Light }));
+            With(layout, ("legend", new { orientation = "h", x = Tidy(5 / scene.Width, 4), xref = "container", y = Tidy(1 - (scene.Legend[0].Text.Top - 4) / (scene.Height + below), 4), yref = "container", xanchor = "left", yanchor = "top", bgcolor = Palette.Paper.Light }));
         return layout;
     }
 

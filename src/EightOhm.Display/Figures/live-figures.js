@@ -25,6 +25,13 @@
     spec.data.filter(trace => trace.meta).forEach(trace => {
       trace.text = trace.x.map((x, i) => reading(x, trace.meta.x) + ", " + reading(trace.y[i], trace.meta.y));
     });
+    // A new size or new colours leave the slider where the reader put it.
+    const [slider] = layout.sliders || [], [before] = (chart.plot.layout || {}).sliders || [];
+    if (slider && before && slider.steps[before.active]) {
+      slider.active = before.active;
+      const [change, traces] = slider.steps[slider.active].args;
+      traces.forEach((trace, i) => { spec.data[trace].opacity = change.opacity[i]; });
+    }
     chart.plot.hidden = false;
     window.Plotly.react(chart.plot, spec.data, layout, spec.config).then(
       () => { chart.image.hidden = true; },

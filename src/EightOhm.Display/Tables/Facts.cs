@@ -14,7 +14,7 @@ public static partial class Facts
     {
         ArgumentNullException.ThrowIfNull(value);
         var rows = value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance)
-            .Where(p => p.GetIndexParameters().Length == 0 && QuantityKinds.Find(p.PropertyType) is not null)
+            .Where(p => IsFigure(p) && p.GetValue(value) is not null)
             .Select(IReadOnlyList<string> (p) => [Words(p.Name), Symbol(p), Face.Full(p.GetValue(value)!)])
             .ToList();
         return new Table(["figure", "symbol", "value"], rows, [2], Words(value.GetType().Name));
@@ -23,7 +23,11 @@ public static partial class Facts
     /// <summary>Whether a type has figures to show.</summary>
     /// <param name="type">The type.</param>
     public static bool Has(Type type) => type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
-        .Any(p => p.GetIndexParameters().Length == 0 && QuantityKinds.Find(p.PropertyType) is not null);
+        .Any(IsFigure);
+
+    // One that may be absent is a figure too; where it is absent it has no row.
+    private static bool IsFigure(PropertyInfo p) =>
+        p.GetIndexParameters().Length == 0 && QuantityKinds.Find(Nullable.GetUnderlyingType(p.PropertyType) ?? p.PropertyType) is not null;
 
     private static string Symbol(PropertyInfo p) => MathText.Name(
         p.GetCustomAttribute<SymbolAttribute>()?.Text ?? (p.GetCustomAttribute<FormulaAttribute>() is { Symbol.Length: > 0 } f ? f.Symbol : ""));

@@ -6,7 +6,10 @@ namespace EightOhm.Tests.Record;
 /// <summary>The saver in a process of its own.</summary>
 internal static class SaverProcess
 {
-    public static Process Start(params string[] arguments)
+    public static Process Start(params string[] arguments) => Start(null, arguments);
+
+    /// <summary>The same with one more setting in its environment, written NAME=value.</summary>
+    public static Process Start(string? setting, string[] arguments)
     {
         var start = new ProcessStartInfo(Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet")
         {
@@ -14,6 +17,8 @@ internal static class SaverProcess
             RedirectStandardError = true,
             UseShellExecute = false,
         };
+        if (setting?.Split('=') is [var name, var value])
+            start.Environment[name] = value;
         start.ArgumentList.Add("exec");
         start.ArgumentList.Add(typeof(NumberedState).Assembly.Location);
         foreach (var argument in arguments)

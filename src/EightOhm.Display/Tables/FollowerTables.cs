@@ -1,0 +1,31 @@
+using EightOhm.OutputStage;
+using EightOhm.Quantities;
+using UnitsNet;
+
+namespace EightOhm.Display.Tables;
+
+/// <summary>Families over the bias as tables.</summary>
+public static class FollowerTables
+{
+    /// <summary>Each bias with its gain at the middle, its least and greatest gain and its ripple.</summary>
+    /// <param name="curves">The curves.</param>
+    public static Table Gains(IEnumerable<GainCurve> curves)
+    {
+        ArgumentNullException.ThrowIfNull(curves);
+        return new Table(["idle current", "gain at zero", "least gain", "greatest gain", "ripple"],
+            [.. curves.Select(IReadOnlyList<string> (c) => [Face.Of(c.IdleCurrent), Number(c.Gain[c.Gain.Count / 2]), Number(c.Gain.Min()), Number(c.Gain.Max()), Face.Of(c.Ripple)])],
+            [0, 1, 2, 3, 4], "incremental gain over the bias");
+    }
+
+    /// <summary>Each bias with its static distortion.</summary>
+    /// <param name="over">Distortion over the bias.</param>
+    public static Table Distortion(DistortionOverBias over)
+    {
+        ArgumentNullException.ThrowIfNull(over);
+        return new Table(["idle current", "bias voltage", "static THD"],
+            [.. Enumerable.Range(0, over.Thd.Count).Select(IReadOnlyList<string> (k) => [Face.Of(ElectricCurrent.FromAmperes(over.IdleCurrent[k])), Face.Of(ElectricPotential.FromVolts(over.BiasVoltage[k])), Face.Of(Ratio.FromDecimalFractions(over.Thd[k]))])],
+            [0, 1, 2], "static distortion over the bias");
+    }
+
+    private static string Number(double gain) => Face.Of(gain, 5);
+}

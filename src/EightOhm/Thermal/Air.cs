@@ -5,7 +5,7 @@ namespace EightOhm.Thermal;
 
 /// <summary>Dry air at 1 atm, as natural convection needs it at the film temperature (midway between surface and air).</summary>
 /// <remarks>Source: Y. A. Çengel, Heat and Mass Transfer, table A-15. Straight between its rows. High up, air is thinner: at 2000 m its
-/// kinematic viscosity is about a quarter greater, and a sink that much worse than calculated here (common practice, no source).</remarks>
+/// kinematic viscosity is about a quarter greater and a sink about a tenth worse than calculated here (common practice, no source).</remarks>
 public static class Air
 {
     // °C, W/(m·K), m²/s, 1

@@ -35,7 +35,7 @@ public static partial class Insulator
 }
 
 /// <summary>Conductivities of what lies between a transistor and the air.</summary>
-/// <remarks>Source: F. F. Mazda (ed.), Power Electronics Handbook, table 2.1, which prints resistivities (°C·cm/W), rounded to the safe side.</remarks>
+/// <remarks>Source: Power Electronics Handbook (probably that edited by F. F. Mazda), table 2.1, which prints resistivities (°C·cm/W), rounded to the safe side.</remarks>
 public static class HeatMaterials
 {
     /// <summary>Copper: 0.3 °C·cm/W.</summary>

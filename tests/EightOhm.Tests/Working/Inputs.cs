@@ -30,6 +30,7 @@ internal static class Inputs
         [(typeof(TemperatureDelta), "dT_s")] = r => Decades(r, 5, 60).K,
         [(typeof(Temperature), "T_air")] = r => (10 + (35 * r.NextDouble())).degC,
         [(typeof(ElectricCurrent), "I_1")] = r => Decades(r, 0.1, 100).A,
+        [(typeof(VoltageDrift), "tc")] = r => Decades(r, 1, 3).mV_per_K,
         [(typeof(ElectricCurrent), "I_q")] = r => Decades(r, 1e-3, 1).A,
         [(typeof(int), "n")] = r => r.Next(1, 11),
         [(typeof(int), "n_AWG")] = r => r.Next(-3, 41),

@@ -46,6 +46,10 @@ public class UnitIndependenceTests
         {
             return null;
         }
+        catch (ArgumentException e)
+        {
+            throw new InvalidOperationException($"{function.DeclaringType!.Name}.{function.Name}({string.Join(", ", inputs)}): {e.Message}", e);
+        }
     }
 
     private static object Elsewhere(object value, Random random) => value switch

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net;
+using EightOhm.Display;
 using EightOhm.Display.Figures;
 using EightOhm.Display.Formulas;
 using EightOhm.Display.Tables;
@@ -36,6 +37,7 @@ internal static class Formatters
         Both(typeof(Explanation), v => ExplanationHtml.Write((Explanation)v), v => v.ToString()!, v => Latex.Write((Explanation)v));
         Both(typeof(Table), v => ((Table)v).ToHtml(), v => v.ToString()!);
         Both(typeof(Figure), v => FigureHtml.Render((Figure)v), v => ((Figure)v).AltText);
+        Both(typeof(RailWaveform), v => FigureHtml.Render(Charts.Supply((RailWaveform)v)), v => Charts.Supply((RailWaveform)v).AltText);
         Both(typeof(StackedFigures), v => FigureHtml.Render((StackedFigures)v), v => ((StackedFigures)v).AltText);
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsFacts))
             Both(type, v => Facts.Of(v).ToHtml(), v => Facts.Of(v).ToString());

@@ -1,5 +1,4 @@
 using EightOhm.Quantities;
-using EightOhm.Ratings;
 using EightOhm.Working;
 using UnitsNet;
 

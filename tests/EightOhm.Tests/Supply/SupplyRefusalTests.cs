@@ -60,7 +60,7 @@ public class SupplyRefusalTests
     [Fact]
     public void A_search_that_does_not_settle_ends_with_its_last_state()
     {
-        // No physical network chatters; one whose reservoir is worn away to nothing in a half-cycle without resistance does not settle.
+        // No physical network fails to settle; one whose resistance is not a number does.
         var network = new RailNetwork { Rails = 1, Peak = 50, Omega = 314, Drop = 0, Own = double.NaN, Shared = 0, C = 1e-2, Esr = 0, Load1 = new(1, 0, 0, 1) };
         Assert.Contains("V", Assert.Throws<InvalidOperationException>(() => PeriodicState.Find(network, network.Half, out _)).Message);
     }

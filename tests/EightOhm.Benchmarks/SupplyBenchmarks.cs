@@ -10,7 +10,6 @@ namespace EightOhm.Benchmarks;
 [MemoryDiagnoser]
 public class SupplyBenchmarks
 {
-    private readonly int _cycles = 200;
     private readonly RectifierSupply _supply = new(35.V, 50.Hz, 0.5.Ohm, 1.6.V, 10.mF);
     private readonly RectifierSupply _exponential = new(35.V, 50.Hz, 0.5.Ohm, new ExponentialDiode(5.nA, 1.8, 75.degC, 2), 10.mF);
     private readonly DualRailSupply _dual = new(new DualWinding(35.V, 6.percent, 800.VA), 50.Hz, 0.9.V, 30.mF);

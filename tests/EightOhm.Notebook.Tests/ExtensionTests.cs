@@ -212,4 +212,17 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
 
     [GeneratedRegex("<msub><mi>R</mi>.*<mi mathvariant=\"normal\">L</mi>")]
     private static partial Regex Subscript();
+
+    [Fact]
+    public void No_two_types_that_a_cell_sees_share_a_name()
+    {
+        var spaces = NotebookExtension.Script.Split(';').Select(u => u.Trim()).Where(u => u.StartsWith("using ", StringComparison.Ordinal) && !u.StartsWith("using static", StringComparison.Ordinal)).Select(u => u[6..]).ToHashSet();
+        // What the kernel itself imports besides.
+        spaces.UnionWith(["System", "System.IO", "System.Text", "System.Collections", "System.Collections.Generic", "System.Linq", "System.Threading.Tasks", "Microsoft.DotNet.Interactive", "Microsoft.DotNet.Interactive.Formatting"]);
+        var ours = new[] { typeof(EightOhm.Quantities.Face).Assembly, typeof(EightOhm.Display.Tables.Table).Assembly };
+        var theirs = new[] { typeof(UnitsNet.Power).Assembly, typeof(object).Assembly, typeof(Enumerable).Assembly, typeof(List<>).Assembly, typeof(Console).Assembly, typeof(Microsoft.DotNet.Interactive.Kernel).Assembly, typeof(Microsoft.DotNet.Interactive.Formatting.Formatter).Assembly };
+        var names = ours.Concat(theirs).Distinct().SelectMany(a => a.GetExportedTypes()).Where(t => !t.IsNested && t.Namespace is { } space && spaces.Contains(space))
+            .GroupBy(t => t.Name).Where(g => g.Select(t => t.Namespace).Distinct().Count() > 1 && g.Any(t => ours.Contains(t.Assembly)));
+        Assert.Empty(names.Select(g => string.Join(" and ", g.Select(t => t.FullName))));
+    }
 }

@@ -40,7 +40,7 @@ public abstract class Load
     /// <param name="V_p">Peak voltage (not rms); 0 V or more.</param>
     /// <param name="f">Frequency; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public ElectricCurrent SineCurrent(ElectricPotential V_p, Frequency f) => LoadCurrent.Sine(V_p, Magnitude(f));
+    public ElectricCurrent SineCurrent(ElectricPotential V_p, Frequency f) => OutputCurrent.Sine(V_p, Magnitude(f));
 
     /// <summary>Voltage across and current through one side of a class-B stage over the half cycle in which it conducts.</summary>
     /// <param name="V">One rail (not rail to rail); greater than 0 V.</param>

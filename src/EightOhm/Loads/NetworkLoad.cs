@@ -21,7 +21,7 @@ public abstract class NetworkLoad : Load
     /// <summary>The greatest current that any signal of bounded voltage drives, in either direction.</summary>
     /// <param name="V_max">The greatest voltage of either sign; 0 V or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is negative.</exception>
-    public ElectricCurrent WorstProgrammeCurrent(ElectricPotential V_max) => LoadCurrent.Programme(V_max, AbsoluteArea);
+    public ElectricCurrent WorstProgrammeCurrent(ElectricPotential V_max) => OutputCurrent.Programme(V_max, AbsoluteArea);
 
     /// <summary>This load at the end of a cable.</summary>
     /// <param name="cable">The cable.</param>

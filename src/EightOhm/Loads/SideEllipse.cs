@@ -39,7 +39,7 @@ public sealed class SideEllipse
         // There may be a hot instant on either side of the peak; a degree is fine enough to tell which is hotter.
         var hot = Enumerable.Range(1, 179).MaxBy(k => Heat(Math.PI * k / 180));
         var (angle, _) = LogScan.Golden(a => -Heat(a), Math.PI * (hot - 1) / 180, Math.PI * (hot + 1) / 180);
-        return new(volts, amperes, LoadCurrent.Sine(V_p, Z), At(angle));
+        return new(volts, amperes, OutputCurrent.Sine(V_p, Z), At(angle));
     }
 
     /// <summary>Voltages across the side, in volts, in the order of time.</summary>

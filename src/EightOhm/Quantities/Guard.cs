@@ -38,6 +38,22 @@ public static class Guard
         return value;
     }
 
+    /// <summary>Refuses values below a bound.</summary>
+    /// <typeparam name="T">A quantity or number.</typeparam>
+    /// <param name="value">The value to check.</param>
+    /// <param name="low">The least value allowed.</param>
+    /// <param name="name">The parameter's name; filled in by the compiler.</param>
+    /// <param name="hint">What to try, a full sentence.</param>
+    /// <returns>The value.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The value is below the bound.</exception>
+    public static T AtLeast<T>(T value, T low, [CallerArgumentExpression(nameof(value))] string name = "", string? hint = null)
+        where T : struct, IComparisonOperators<T, T, bool>
+    {
+        if (!(value >= low))
+            Refuse(name, value, $"{Face.Of(low)} or more", hint);
+        return value;
+    }
+
     /// <summary>Refuses values outside a closed range.</summary>
     /// <typeparam name="T">A quantity or number.</typeparam>
     /// <param name="value">The value to check.</param>

@@ -46,7 +46,7 @@ public sealed class PeriodicHeat
     public static PeriodicHeat Sampled(IReadOnlyList<double> samples, Duration period)
     {
         ArgumentNullException.ThrowIfNull(samples);
-        Guard.Between(samples.Count, 2, int.MaxValue, "the number of samples");
+        Guard.AtLeast(samples.Count, 2, "the number of samples");
         var n = samples.Count;
         var step = Guard.Positive(period).Seconds / n;
         var lengths = new double[n];

@@ -82,7 +82,7 @@ public static partial class Runaway
     public static TemperatureDelta AllowedLag(ElectricCurrent I_1, ElectricCurrent I_q, ElectricPotential V_T, VoltageDrift tc)
     {
         Guard.Positive(I_q);
-        Guard.Between(I_1, I_q, ElectricCurrent.FromAmperes(double.MaxValue), hint: "The idle current itself is past the current of gain one: it runs away.");
+        Guard.AtLeast(I_1, I_q, hint: "The idle current itself is past the current of gain one: it runs away.");
         Guard.Positive(V_T);
         Guard.Positive(tc);
         var x = I_q / I_1;

@@ -80,15 +80,15 @@ public class LoadChecks
     public void Worst_programme_current_by_state_space()
     {
         var volt = 1.V;
-        Check.Computed(Reference.Read("programme-current.csv"), r => LoadCurrent.Programme(volt, Driver(r).AbsoluteArea), "per_volt", 1e-9);
-        Check.Computed(Reference.Read("programme-current-no-coil.csv"), r => LoadCurrent.Programme(volt, new BoxedDriver(Ohms(r["R_vc"]), default, Frequency.FromHertz(r["f_s"]), r["Q_ms"], r["Q_es"]).AbsoluteArea), "per_volt", 1e-9);
+        Check.Computed(Reference.Read("programme-current.csv"), r => OutputCurrent.Programme(volt, Driver(r).AbsoluteArea), "per_volt", 1e-9);
+        Check.Computed(Reference.Read("programme-current-no-coil.csv"), r => OutputCurrent.Programme(volt, new BoxedDriver(Ohms(r["R_vc"]), default, Frequency.FromHertz(r["f_s"]), r["Q_ms"], r["Q_es"]).AbsoluteArea), "per_volt", 1e-9);
     }
 
     [Fact]
     public void The_hottest_instant_of_one_side()
     {
         var rows = Reference.Read("load-ellipse.csv");
-        Check.Computed(rows, r => LoadCurrent.Sine(ElectricPotential.FromVolts(r["V_p"]), Ohms(r["Z"])), "peak_current");
+        Check.Computed(rows, r => OutputCurrent.Sine(ElectricPotential.FromVolts(r["V_p"]), Ohms(r["Z"])), "peak_current");
         foreach (var r in rows.Rows)
             Near(r["peak_heat"], (double)SideEllipse.Of(r["V"].V, r["V_p"].V, r["Z"].Ohm, r["phase_deg"].deg).PeakHeat.Watts, 1e-9);
     }

@@ -51,4 +51,13 @@ public class GuardTests
         Assert.Contains("x must be a finite number", Assert.ThrowsAny<ArgumentOutOfRangeException>(() => Guard.Finite(x)).Message, StringComparison.Ordinal);
         Assert.Contains("must be greater than 0", Assert.ThrowsAny<ArgumentOutOfRangeException>(() => Guard.Positive(x)).Message, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Below_a_bound_is_refused_and_on_it_is_not()
+    {
+        var x = 3.V;
+        Assert.Contains("x must be 4 V or more (was 3 V)", Assert.Throws<RefusedValueException>(() => Guard.AtLeast(x, 4.V)).Message, StringComparison.Ordinal);
+        Assert.Equal(x, Guard.AtLeast(x, 3.V));
+        Assert.Throws<RefusedValueException>(() => Guard.AtLeast(double.NaN, 0));
+    }
 }

@@ -46,10 +46,6 @@ public class UnitIndependenceTests
         {
             return null;
         }
-        catch (ArgumentException e)
-        {
-            throw new InvalidOperationException($"{function.DeclaringType!.Name}.{function.Name}({string.Join(", ", inputs)}): {e.Message}", e);
-        }
     }
 
     private static object Elsewhere(object value, Random random) => value switch
@@ -61,6 +57,9 @@ public class UnitIndependenceTests
     // A unit that scales: UnitsNet computes in the unit at hand, so twice a value in B units, which are squares of a frequency, is not twice the frequency.
     private static IQuantity Kept(IQuantity quantity, Enum unit)
     {
+        // A slope has no angle beyond itself: UnitsNet refuses to convert.
+        if (quantity is Angle && unit is UnitsNet.Units.AngleUnit.Tilt)
+            return quantity;
         var kind = QuantityKinds.Of(quantity.GetType());
         var there = quantity.ToUnit(unit);
         double one = kind.ToSi(Of(1)), two = kind.ToSi(Of(2));

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace EightOhm.Loads;
 
 /// <summary>The greatest current that a load can ask for.</summary>
-public static partial class LoadCurrent
+public static partial class OutputCurrent
 {
     /// <summary>Peak current of a sine: V_p/|Z|.</summary>
     /// <param name="V_p">Peak voltage (not rms); 0 V or more.</param>

@@ -18,5 +18,9 @@ internal static class ExerciseRows
         { "03-noise-first-look", "hiss", "257.uV", "The root of the bandwidth is forgotten", "2.27.uV", "That takes 20 kHz for a corner", "1815.nV" },
         { "03-noise-first-look", "pole", "467.nV", "That takes the corner for the noise bandwidth", "733.nV", "The factor π/2 belongs to the bandwidth", "585.nV" },
         { "03-noise-first-look", "watt", "80.dB", "That is 20 times the logarithm", "140.dB", "A smaller signal", "100000.ratio" },
+        { "06-output-stage", "each", "60.8.W", "That is a pair", "31.7.W", "The emitter resistors are forgotten", "30400.mW" },
+        { "06-output-stage", "hottest", "100.W", "Near, but", "127.W", "2/π is the share of the voltage", "81100.mW" },
+        { "06-output-stage", "music", "78.5.percent", "That is at full swing", "9.8.percent", "It goes with the voltage", "278000.ppm" },
+        { "06-output-stage", "passing", "1.67.A", "That is its peak current", "3.54.A", "That is the side's current", "1180.mA" },
     };
 }

@@ -18,5 +18,8 @@ internal static class ExerciseRows
         { "03-noise-first-look", "hiss", "257.uV", "The root of the bandwidth is forgotten", "2.27.uV", "That takes 20 kHz for a corner", "1815.nV" },
         { "03-noise-first-look", "pole", "467.nV", "That takes the corner for the noise bandwidth", "733.nV", "The factor π/2 belongs to the bandwidth", "585.nV" },
         { "03-noise-first-look", "watt", "80.dB", "That is 20 times the logarithm", "140.dB", "A smaller signal", "100000.ratio" },
+        { "07-crossover-and-bias", "meter", "26.mV", "That is the rule", "20.74.mV", "That is the thermal voltage of the room", "0.0242.V" },
+        { "07-crossover-and-bias", "middle", "372.mOhm", "That is one side", "68.1.mOhm", "r_e is forgotten", "0.186.Ohm" },
+        { "07-crossover-and-bias", "doubled", "51.95.mA", "Not quite half", "103.9.mA", "The voltage across", "0.0575.A" },
     };
 }

@@ -22,5 +22,8 @@ internal static class ExerciseRows
         { "06-output-stage", "hottest", "100.W", "Near, but", "127.W", "2/π is the share of the voltage", "81100.mW" },
         { "06-output-stage", "music", "78.5.percent", "That is at full swing", "9.8.percent", "It goes with the voltage", "278000.ppm" },
         { "06-output-stage", "passing", "1.67.A", "That is its peak current", "3.54.A", "That is the side's current", "1180.mA" },
+        { "07-crossover-and-bias", "meter", "26.mV", "That is the rule", "20.74.mV", "That is the thermal voltage of the room", "0.0242.V" },
+        { "07-crossover-and-bias", "middle", "372.mOhm", "That is one side", "68.1.mOhm", "r_e is forgotten", "0.186.Ohm" },
+        { "07-crossover-and-bias", "doubled", "51.95.mA", "Not quite half", "103.9.mA", "The voltage across", "0.0575.A" },
     };
 }

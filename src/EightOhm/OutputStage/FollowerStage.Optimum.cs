@@ -72,7 +72,7 @@ public sealed partial record FollowerStage
     }
 
     private ElectricCurrent EqualGainCurrent() =>
-        Crossover.EqualGainCurrent(EmitterBias.ThermalVoltage(Junction), ElectricResistance.FromOhms(Math.Max(TotalEmitterResistance.Ohms, 1e-6)), default, default, 1);
+        Crossover.EqualGainCurrent(EmitterBias.ThermalVoltage(Junction), ElectricResistance.FromOhms(Math.Max(TotalEmitterResistance.Ohms, 1e-6)), default);
 
     // Golden section. A minimum is flat: half the digits are all there are, so the width below is enough.
     private static double Least(Func<double, double> f, double low, double high)

@@ -18,5 +18,8 @@ internal static class ExerciseRows
         { "03-noise-first-look", "hiss", "257.uV", "The root of the bandwidth is forgotten", "2.27.uV", "That takes 20 kHz for a corner", "1815.nV" },
         { "03-noise-first-look", "pole", "467.nV", "That takes the corner for the noise bandwidth", "733.nV", "The factor π/2 belongs to the bandwidth", "585.nV" },
         { "03-noise-first-look", "watt", "80.dB", "That is 20 times the logarithm", "140.dB", "A smaller signal", "100000.ratio" },
+        { "08-heat-and-tracking", "rise", "153.K", "That sends all the heat through one junction", "25.5.K", "That gives the sink one device's heat", "TemperatureDelta.FromDegreesFahrenheit(113.4)" },
+        { "08-heat-and-tracking", "buy", "618.mK_per_W", "That takes 1.1 times the heat", "3.26.K_per_W", "That is a sink for one of the six", "544.mK_per_W" },
+        { "08-heat-and-tracking", "drift", "35.7.mA", "r_e is forgotten", "45.5.mA", "Only R_E is in that", "0.0179.A" },
     };
 }

@@ -25,5 +25,8 @@ internal static class ExerciseRows
         { "07-crossover-and-bias", "meter", "26.mV", "That is the rule", "20.74.mV", "That is the thermal voltage of the room", "0.0242.V" },
         { "07-crossover-and-bias", "middle", "372.mOhm", "That is one side", "68.1.mOhm", "r_e is forgotten", "0.186.Ohm" },
         { "07-crossover-and-bias", "doubled", "51.95.mA", "Not quite half", "103.9.mA", "The voltage across", "0.0575.A" },
+        { "08-heat-and-tracking", "rise", "153.K", "That sends all the heat through one junction", "25.5.K", "That gives the sink one device's heat", "TemperatureDelta.FromDegreesFahrenheit(113.4)" },
+        { "08-heat-and-tracking", "buy", "618.mK_per_W", "That takes 1.1 times the heat", "3.26.K_per_W", "That is a sink for one of the six", "544.mK_per_W" },
+        { "08-heat-and-tracking", "drift", "35.7.mA", "r_e is forgotten", "45.5.mA", "Only R_E is in that", "0.0179.A" },
     };
 }

@@ -18,5 +18,10 @@ internal static class ExerciseRows
         { "03-noise-first-look", "hiss", "257.uV", "The root of the bandwidth is forgotten", "2.27.uV", "That takes 20 kHz for a corner", "1815.nV" },
         { "03-noise-first-look", "pole", "467.nV", "That takes the corner for the noise bandwidth", "733.nV", "The factor π/2 belongs to the bandwidth", "585.nV" },
         { "03-noise-first-look", "watt", "80.dB", "That is 20 times the logarithm", "140.dB", "A smaller signal", "100000.ratio" },
+        { "09-protection", "near", "3.79.A", "That is a sense junction at 85 °C", "2.95.A", "That leaves the divider out", "4650.mA" },
+        { "09-protection", "shorted", "1.70.A", "That is a sense junction at 85 °C", "4.62.A", "The branch of R_3 is forgotten", "2560.mA" },
+        { "09-protection", "warm", "2.31.A", "The sign", "1.54.A", "That counts 75 K", "1692.mA" },
+        { "09-protection", "tau_note", "15.9.ms", "That puts the corner at 10 Hz", "692.ms", "That takes the rms voltage", "979.ms" },
+        { "09-protection", "trip", "226.us", "So quick is a corner at 10 Hz", "22.1.ms", "That is two poles", "0.0139.s" },
     };
 }

@@ -53,6 +53,7 @@ internal static class Formatters
         // What a type has of its own, below, comes after and wins.
         // What a type has of its own, below, comes after and wins.
         // What a type has of its own, below, comes after and wins.
+        // What a type has of its own, below, comes after and wins.
         Tables<DesignRecord>(r => RecordTables.Entries(r.Entries, r.Name));
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);

@@ -28,5 +28,10 @@ internal static class ExerciseRows
         { "08-heat-and-tracking", "rise", "153.K", "That sends all the heat through one junction", "25.5.K", "That gives the sink one device's heat", "TemperatureDelta.FromDegreesFahrenheit(113.4)" },
         { "08-heat-and-tracking", "buy", "618.mK_per_W", "That takes 1.1 times the heat", "3.26.K_per_W", "That is a sink for one of the six", "544.mK_per_W" },
         { "08-heat-and-tracking", "drift", "35.7.mA", "r_e is forgotten", "45.5.mA", "Only R_E is in that", "0.0179.A" },
+        { "09-protection", "near", "3.79.A", "That is a sense junction at 85 °C", "2.95.A", "That leaves the divider out", "4650.mA" },
+        { "09-protection", "shorted", "1.70.A", "That is a sense junction at 85 °C", "4.62.A", "The branch of R_3 is forgotten", "2560.mA" },
+        { "09-protection", "warm", "2.31.A", "The sign", "1.54.A", "That counts 75 K", "1692.mA" },
+        { "09-protection", "tau_note", "15.9.ms", "That puts the corner at 10 Hz", "692.ms", "That takes the rms voltage", "979.ms" },
+        { "09-protection", "trip", "226.us", "So quick is a corner at 10 Hz", "22.1.ms", "That is two poles", "0.0139.s" },
     };
 }

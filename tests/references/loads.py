@@ -214,6 +214,17 @@ def ellipses():
     write("load-ellipse.csv", ["V", "V_p", "Z", "phase_deg", "peak_heat", "peak_current"], rows,
           "The hottest instant of one side of a class-B pair at a level, by dense scan of its half cycle", SCRIPT)
 
+    rows = []
+    for rail, level, z, degrees, re, n in [(46, 37.95, 4, 45, 0.22, 3), (46, 37.95, 4, -45, 0.22, 3), (46, 40, 8, 0, 0.22, 2), (50, 36, 4, 60, 0.33, 4), (60, 55, 2.5, 90, 0.1, 5)]:
+        a = numpy.linspace(0, numpy.pi, 2000001)
+        i = level / z * numpy.sin(a) / n
+        v = rail - level * numpy.sin(a + numpy.radians(degrees)) - i * re
+        p = v * i
+        k = numpy.argmax(p)
+        rows.append((rail, level, z, degrees, re, n, p[k], v[k], i[k]))
+    write("load-ellipse-of-one.csv", ["V", "V_p", "Z", "phase_deg", "R_E", "n", "peak_heat", "hottest_V", "hottest_I"], rows,
+          "The hottest instant of one of n transistors with their emitter resistors, by dense scan of its half cycle", SCRIPT)
+
 
 def two_wires():
     """Inductance of a go and return wire, current spread evenly: mean logarithms of distances by quadrature over the two discs."""

@@ -18,5 +18,8 @@ internal static class ExerciseRows
         { "03-noise-first-look", "hiss", "257.uV", "The root of the bandwidth is forgotten", "2.27.uV", "That takes 20 kHz for a corner", "1815.nV" },
         { "03-noise-first-look", "pole", "467.nV", "That takes the corner for the noise bandwidth", "733.nV", "The factor π/2 belongs to the bandwidth", "585.nV" },
         { "03-noise-first-look", "watt", "80.dB", "That is 20 times the logarithm", "140.dB", "A smaller signal", "100000.ratio" },
+        { "04-the-load", "average", "2.Ohm", "|Z|·cos φ ends at 50.46°", "1.112.Ohm", "That is the peak-equivalent one", "2097.mOhm" },
+        { "04-the-load", "instant", "4.24.Ohm", "That is 0.707·|Z|", "6.Ohm", "That is the magnitude", "2120.mOhm" },
+        { "04-the-load", "copper", "79.8.mOhm", "That is one way", "39.9.mOhm", "The conductors are in series", "0.16.Ohm" },
     };
 }

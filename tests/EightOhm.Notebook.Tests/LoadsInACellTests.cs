@@ -10,6 +10,7 @@ public sealed class LoadsInACellTests(Cells cells) : IClassFixture<Cells>
     [InlineData(Box + ".Least()", "2.901 Ω")]
     [InlineData(Box + ".Through(Cable.Iec(10.m, 2.5.mm2))", "5.9596 Ω")]
     [InlineData("new PhaseLoad(4.Ohm, 45.deg).Ellipse(46.V, 46.V, 1.kHz, 0.Ohm, 1)", "374.1 W")]
+    [InlineData("new[] { new ResistiveLoad(8.Ohm).Asks(\"resistor\", 40.V), new PhaseLoad(4.Ohm, 45.deg).Asks(\"phase\", 38.V) }", "–")]
     [InlineData("new PhaseLoad(4.Ohm, 45.deg).Through(Cable.Awg(3.m, 14))", "µH")]
     [InlineData("Cable.Awg(10.m, 14, temperature: 40.degC)", "mΩ")]
     [InlineData(Box + ".Sweep(10.Hz, 20.kHz)", "20 kHz")]

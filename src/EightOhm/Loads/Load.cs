@@ -70,6 +70,13 @@ public abstract class Load
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     public LeastLoad Least(Frequency from, Frequency to) => LeastLoad.Of(this, from, to);
 
+    /// <summary>What this load asks at its worst, as a row of a table of loads: a list of them is shown as one.</summary>
+    /// <param name="name">The load in words.</param>
+    /// <param name="V_p">Peak voltage (not rms); greater than 0 V.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
+    public LoadDemand Asks(string name, ElectricPotential V_p) =>
+        new(name, Guard.Positive(V_p), Least(), (this as NetworkLoad)?.WorstProgrammeCurrent(V_p));
+
     /// <summary>This load at the end of a cable.</summary>
     /// <param name="cable">The cable.</param>
     public virtual Load Through(Cable cable) => new CabledLoad(this, cable);

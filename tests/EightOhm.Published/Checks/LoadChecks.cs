@@ -85,6 +85,13 @@ public class LoadChecks
     }
 
     [Fact]
+    public void Current_after_a_step_by_the_matrix_exponential()
+    {
+        foreach (var r in Reference.Read("step-current.csv").Rows)
+            Near(r["per_volt"], Driver(r).StepCurrent(1.V, r["t"].s).Amperes, 1e-8);
+    }
+
+    [Fact]
     public void The_hottest_instant_of_one_side()
     {
         var rows = Reference.Read("load-ellipse.csv");

@@ -4,6 +4,7 @@ using EightOhm.Display;
 using EightOhm.Display.Figures;
 using EightOhm.Display.Formulas;
 using EightOhm.Display.Tables;
+using EightOhm.Loads;
 using EightOhm.Noise;
 using EightOhm.OutputStage;
 using EightOhm.Parts;
@@ -48,6 +49,7 @@ internal static class Formatters
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
         TablesOfMany<StageHeat>(HeatTables.Levels);
+        TablesOfMany<LoadDemand>(LoadTables.Demands);
         Tables<NoiseBudget>(NoiseTables.Budget);
         Tables<SheetComparison>(SheetTables.SideBySide);
         Both(typeof(SheetAudit), v => Audit((SheetAudit)v), v => v.ToString()!);

@@ -33,5 +33,8 @@ internal static class ExerciseRows
         { "09-protection", "warm", "2.31.A", "The sign", "1.54.A", "That counts 75 K", "1692.mA" },
         { "09-protection", "tau_note", "15.9.ms", "That puts the corner at 10 Hz", "692.ms", "That takes the rms voltage", "979.ms" },
         { "09-protection", "trip", "226.us", "So quick is a corner at 10 Hz", "22.1.ms", "That is two poles", "0.0139.s" },
+        { "04-the-load", "average", "2.Ohm", "|Z|·cos φ ends at 50.46°", "1.112.Ohm", "That is the peak-equivalent one", "2097.mOhm" },
+        { "04-the-load", "instant", "4.24.Ohm", "That is 0.707·|Z|", "6.Ohm", "That is the magnitude", "2120.mOhm" },
+        { "04-the-load", "copper", "79.8.mOhm", "That is one way", "39.9.mOhm", "The conductors are in series", "0.16.Ohm" },
     };
 }

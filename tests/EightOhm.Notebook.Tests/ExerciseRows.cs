@@ -18,5 +18,8 @@ internal static class ExerciseRows
         { "03-noise-first-look", "hiss", "257.uV", "The root of the bandwidth is forgotten", "2.27.uV", "That takes 20 kHz for a corner", "1815.nV" },
         { "03-noise-first-look", "pole", "467.nV", "That takes the corner for the noise bandwidth", "733.nV", "The factor π/2 belongs to the bandwidth", "585.nV" },
         { "03-noise-first-look", "watt", "80.dB", "That is 20 times the logarithm", "140.dB", "A smaller signal", "100000.ratio" },
+        { "05-rails-and-supply", "ripple", "6.V", "That is I/(f·C), half-wave", "1.5.V", "That is the peak about the mean", "3000.mV" },
+        { "05-rails-and-supply", "copper", "3.23.A", "That is the factor 1 of a centre tap", "5.21.A", "That is a maker's 1.6", "7100.mA" },
+        { "05-rails-and-supply", "wait", "66.s", "That is one time constant", "45.6.s", "That is the logarithm to base 10", "104900.ms" },
     };
 }

@@ -36,5 +36,8 @@ internal static class ExerciseRows
         { "04-the-load", "average", "2.Ohm", "|Z|·cos φ ends at 50.46°", "1.112.Ohm", "That is the peak-equivalent one", "2097.mOhm" },
         { "04-the-load", "instant", "4.24.Ohm", "That is 0.707·|Z|", "6.Ohm", "That is the magnitude", "2120.mOhm" },
         { "04-the-load", "copper", "79.8.mOhm", "That is one way", "39.9.mOhm", "The conductors are in series", "0.16.Ohm" },
+        { "05-rails-and-supply", "ripple", "6.V", "That is I/(f·C), half-wave", "1.5.V", "That is the peak about the mean", "3000.mV" },
+        { "05-rails-and-supply", "copper", "3.23.A", "That is the factor 1 of a centre tap", "5.21.A", "That is a maker's 1.6", "7100.mA" },
+        { "05-rails-and-supply", "wait", "66.s", "That is one time constant", "45.6.s", "That is the logarithm to base 10", "104900.ms" },
     };
 }

@@ -33,10 +33,11 @@ public static partial class Crossover
     public static Gain GainAtZero(ElectricResistance R_L, ElectricPotential V_T, ElectricCurrent I_q, ElectricResistance R, int n)
     {
         Guard.Positive(R_L);
+        Guard.Positive(V_T);
+        Guard.Positive(I_q);
         Guard.NotNegative(R);
         Guard.Positive(n);
-        var r_e = EmitterResistance(V_T, I_q);
-        return Gain.FromRatio(R_L / (R_L + (r_e + R) / (2 * n)));
+        return Gain.FromRatio(R_L / (R_L + (V_T / I_q + R) / (2 * n)));
     }
 
     /// <summary>What the gain tends to where one side carries a large current: R_L/(R_L + R/n).</summary>

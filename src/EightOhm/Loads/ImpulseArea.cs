@@ -1,3 +1,4 @@
+using EightOhm.Searches;
 using MathNet.Numerics.RootFinding;
 
 namespace EightOhm.Loads;
@@ -134,11 +135,11 @@ internal static class ImpulseArea
             {
                 // A dip between three points may touch zero: two cuts that the steps do not see.
                 double sign = Math.Sign(value), left = last, right = next;
-                var (at, least) = LogScan.Golden(s => sign * y.At(s), left, right);
-                if (least < 0)
+                var dip = GoldenSection.Highest(s => -sign * y.At(s), left, right, 1e-12 * (1 + left));
+                if (dip.Value > 0)
                 {
-                    CutAt(left, at);
-                    CutAt(at, right);
+                    CutAt(left, dip.At);
+                    CutAt(dip.At, right);
                 }
             }
 

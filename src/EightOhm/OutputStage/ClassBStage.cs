@@ -1,4 +1,5 @@
 using EightOhm.Quantities;
+using EightOhm.Searches;
 using EightOhm.Working;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
@@ -164,7 +165,7 @@ public sealed record ClassBStage
             return (RailVolts(level) * sum) - (level * level / z * half) - (resistor * squares);
         }
 
-        return At(ElectricPotential.FromVolts(Highest.Of(Heat, 0, Full(Need(Z, phi)), LevelSteps).X), Z, phi);
+        return At(ElectricPotential.FromVolts(Hottest(Heat, Full(Need(Z, phi)), LevelSteps)), Z, phi);
     }
 
     /// <summary>The greatest instantaneous heat of one side, over all sine levels.</summary>
@@ -187,10 +188,10 @@ public sealed record ClassBStage
         (double X, double Value) Over(double level)
         {
             var rail = RailVolts(level);
-            return Highest.Of(angle => Instant(level, rail, angle), lag, lag + (2 * Math.PI), 64);
+            return Scan.Highest(angle => Instant(level, rail, angle), lag, lag + (2 * Math.PI), 64, 2e-6 * Math.PI);
         }
 
-        var worst = Highest.Of(level => Over(level).Value, 0, Full(Need(Z, phi)), LevelSteps / 2).X;
+        var worst = Hottest(level => Over(level).Value, Full(Need(Z, phi)), LevelSteps / 2);
         var there = Moment(worst, RailVolts(worst), Over(worst).X);
         var heat = there.Across * there.Current;
         return new StagePeak(ElectricPotential.FromVolts(worst), Power.FromWatts(heat), Power.FromWatts(heat / Pairs), ElectricPotential.FromVolts(there.Output), ElectricPotential.FromVolts(there.Across), ElectricCurrent.FromAmperes(there.Current));
@@ -223,6 +224,8 @@ public sealed record ClassBStage
         var room = volts > 0 ? Gain.FromRatio(rail / need / volts) : Gain.FromRatio(1e6);
         return new ProgrammeHeat(ElectricPotential.FromVolts(volts), room, Programme.ClippedShare(room), ElectricPotential.FromVolts(rail), Power.FromWatts(supply), P, Power.FromWatts(resistors), Power.FromWatts(total), Power.FromWatts(total / (2 * Pairs)));
     }
+
+    private static double Hottest(Func<double, double> heat, double full, int steps) => Scan.Highest(heat, 0, full, steps, 1e-6 * full).X;
 
     // Rail needed per volt at the load.
     private double Need(ElectricResistance Z, Angle phi) => SeenLoad.Magnitude(Z, phi, EmitterResistor, Pairs).Ohms / Z.Ohms;

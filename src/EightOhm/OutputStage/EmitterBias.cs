@@ -27,8 +27,12 @@ public static partial class EmitterBias
     /// <param name="I_s">The junction's saturation current.</param>
     /// <param name="V_T">The thermal voltage.</param>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 3: exponential model with a series resistor")]
-    public static Balance<ElectricPotential> Loop(ElectricCurrent I, ElectricPotential V, ElectricResistance R, ElectricCurrent I_s, ElectricPotential V_T) =>
-        Balance.Of(V, V_T * Ln(I / I_s) + I * R);
+    public static Balance<ElectricPotential> Loop(ElectricCurrent I, ElectricPotential V, ElectricResistance R, ElectricCurrent I_s, ElectricPotential V_T)
+    {
+        Guard.Positive(I);
+        Guard.Positive(I_s);
+        return Balance.Of(V, V_T * Ln(I / I_s) + I * R);
+    }
 
     /// <summary>The current that a voltage drives through a junction and a resistor in series.</summary>
     /// <remarks>Exponential region (current far above I_s). Solved in the logarithm of the current, so small currents keep their digits.</remarks>

@@ -11,6 +11,9 @@ internal sealed class FollowerSolver
 {
     private const int MostSteps = 200;
 
+    // Steps from 0 V where nothing else helps.
+    private const int Led = 256;
+
     // Of a logarithm of current. Newton squares it, so what is left is below the rounding.
     private const double Near = 1e-7;
 
@@ -64,7 +67,7 @@ internal sealed class FollowerSolver
                 continue;
             // The step in bias may have been too bold here: once more from the guess.
             Begin(bias, outputGiven, at, at + Vector<double>.Count);
-            if (!Block(at, bias, outputGiven))
+            if (!Block(at, bias, outputGiven) && !FromZero(at, bias, outputGiven))
                 throw Lost(at, bias, outputGiven);
         }
 
@@ -115,6 +118,25 @@ internal sealed class FollowerSolver
         p.CopyTo(u_p, at);
         n.CopyTo(u_n, at);
         return false;
+    }
+
+    // Where a driver is nearly off Newton's full steps may go round in a circle: then the block is led there from 0 V, where it idles.
+    private bool FromZero(int at, double bias, bool outputGiven)
+    {
+        var block = Given.AsSpan(at, Vector<double>.Count);
+        double[] wanted = [.. block];
+        block.Clear();
+        Begin(bias, outputGiven, at, at + block.Length);
+        var led = true;
+        for (var step = 0; step <= Led && led; step++)
+        {
+            for (var i = 0; i < block.Length; i++)
+                block[i] = step == Led ? wanted[i] : wanted[i] * step / Led;
+            led = Block(at, bias, outputGiven);
+        }
+
+        wanted.CopyTo(block);
+        return led;
     }
 
     // Along the slope of each unknown to the bias, and along the slope's own change where two were met.

@@ -1,4 +1,5 @@
 using EightOhm.Quantities;
+using EightOhm.Searches;
 using MathNet.Numerics;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
@@ -62,7 +63,9 @@ public sealed partial record FollowerStage
         if (k == Looks - 1)
             return Choice(thd[^1] < thd[0] ? looks[^1] : looks[0]);
         double Thd(double logarithm) => DistortionAt([ElectricCurrent.FromAmperes(Math.Exp(logarithm))], level, highest).Thd[0];
-        return Choice(ElectricCurrent.FromAmperes(Math.Exp(Least(Thd, Math.Log(looks[k - 1].Amperes), Math.Log(looks[k + 1].Amperes)))));
+        // A minimum is flat: half the digits are all there are, so the width below is enough.
+        var least = GoldenSection.Highest(u => -Thd(u), Math.Log(looks[k - 1].Amperes), Math.Log(looks[k + 1].Amperes), 1e-5);
+        return Choice(ElectricCurrent.FromAmperes(Math.Exp((least.Low + least.High) / 2)));
 
         BiasChoice Choice(ElectricCurrent idle)
         {
@@ -73,23 +76,4 @@ public sealed partial record FollowerStage
 
     private ElectricCurrent EqualGainCurrent() =>
         Crossover.EqualGainCurrent(EmitterBias.ThermalVoltage(Junction), ElectricResistance.FromOhms(Math.Max(TotalEmitterResistance.Ohms, 1e-6)), default);
-
-    // Golden section. A minimum is flat: half the digits are all there are, so the width below is enough.
-    private static double Least(Func<double, double> f, double low, double high)
-    {
-        var part = (Math.Sqrt(5) - 1) / 2;
-        double a = high - part * (high - low), b = low + part * (high - low), at_a = f(a), at_b = f(b);
-        while (high - low > 1e-5)
-        {
-            if (at_a < at_b)
-                (high, b, at_b, a) = (b, a, at_a, b - part * (b - low));
-            else
-                (low, a, at_a, b) = (a, b, at_b, a + part * (high - a));
-            if (at_a == at_b && a == b)
-                break;
-            (at_a, at_b) = (f(a), f(b));
-        }
-
-        return (low + high) / 2;
-    }
 }

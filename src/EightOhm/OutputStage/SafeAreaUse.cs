@@ -1,4 +1,5 @@
 using EightOhm.Quantities;
+using EightOhm.Searches;
 using EightOhm.Working;
 using UnitsNet;
 
@@ -62,8 +63,8 @@ public sealed record SafeAreaUse(
         var peak = Math.Min(top.Volts, full.Volts * (1 - Rounding));
         LoadEllipse At(double level) => new(stage.RailAt(ElectricPotential.FromVolts(level)), ElectricPotential.FromVolts(level), Z, phi, stage.EmitterResistor, stage.Pairs);
         (double X, double Value) Over(LoadEllipse load) =>
-            Highest.Of(a => load.Current(1, a) / area.Limit(Math.Max(load.Voltage(1, a), LeastVoltage)), 1e-9, Math.PI - 1e-9, AngleSteps);
-        var worst = Highest.Of(level => Over(At(level)).Value, LeastLevel * peak, peak, LevelSteps).X;
+            Scan.Highest(a => load.Current(1, a) / area.Limit(Math.Max(load.Voltage(1, a), LeastVoltage)), 1e-9, Math.PI - 1e-9, AngleSteps, 1e-6 * Math.PI);
+        var worst = Scan.Highest(level => Over(At(level)).Value, LeastLevel * peak, peak, LevelSteps, 1e-6 * peak).X;
         var there = Of(area, At(worst));
         return there with { Level = Ratio.FromDecimalFractions(there.Level.DecimalFractions * worst / peak) };
     }

@@ -17,8 +17,12 @@ public static partial class SideCurrents
     /// <param name="R">Emitter resistance of a side: (R_E + r_int)/n.</param>
     /// <param name="V_T">Thermal voltage at the junction temperature.</param>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: class AB on a constant bias, with emitter resistors put in the loop")]
-    public static Balance<ElectricPotential> Law(ElectricCurrent i_off, ElectricCurrent I_o, ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T) =>
-        Balance.Of(V_T * (Ln(i_off / I_Q) + Ln((i_off + I_o) / I_Q)), R * (2 * I_Q - 2 * i_off - I_o));
+    public static Balance<ElectricPotential> Law(ElectricCurrent i_off, ElectricCurrent I_o, ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T)
+    {
+        Guard.Positive(i_off);
+        Guard.Positive(I_Q);
+        return Balance.Of(V_T * (Ln(i_off / I_Q) + Ln((i_off + I_o) / I_Q)), R * (2 * I_Q - 2 * i_off - I_o));
+    }
 
     /// <summary>The current that the side that lets go still carries; the other side carries the load's current more.</summary>
     /// <param name="I_o">The load's current; 0 A or more, either direction.</param>

@@ -1,5 +1,6 @@
 using System.Numerics;
 using EightOhm.Quantities;
+using EightOhm.Searches;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 
@@ -60,29 +61,12 @@ public static class DcDetectorFromRest
                 : Complex.Abs((carrier - (decay * (1 + (pole * (angle / wt))))) / (pole * pole));
         }
 
-        // The greatest lies within the first period or near t = τ, with one ripple a period: a scan, then a golden section around its best.
-        var lasting = Math.Pow(1 + (wt * wt), -poles / 2.0);
-        double best = 0, at = 0;
-        var end = (4 * Math.PI) + (2 * wt);
+        // The greatest lies within the first two periods or near t = τ, with one ripple a period; after 40·τ nothing of the beginning is left.
+        const double periods = 4 * Math.PI;
         var step = Math.Min(0.1, wt / 20);
-        for (var angle = step; angle <= end; angle += step)
-        {
-            Work.Checkpoint();
-            var value = At(angle);
-            if (value > best)
-                (best, at) = (value, angle);
-        }
-
-        double a = at - step, b = at + step, golden = (Math.Sqrt(5) - 1) / 2;
-        for (var i = 0; i < 40; i++)
-        {
-            double c = b - (golden * (b - a)), d = a + (golden * (b - a));
-            if (At(c) > At(d))
-                b = d;
-            else
-                a = c;
-        }
-
-        return Math.Max(Math.Max(best, At((a + b) / 2)), lasting);
+        double Greatest(double from, double to) => Scan.Highest(At, from, to, (int)Math.Ceiling((to - from) / step), 1e-9 * Math.Min(1, wt)).Value;
+        var lasting = Math.Pow(1 + (wt * wt), -poles / 2.0);
+        var early = Greatest(0, Math.Min(periods, 40 * wt));
+        return Math.Max(lasting, 40 * wt <= periods ? early : Math.Max(early, Greatest(Math.Max(periods, wt - periods), wt + periods)));
     }
 }

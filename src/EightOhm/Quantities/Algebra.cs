@@ -79,7 +79,7 @@ public static class Algebra
         public static SquaredVoltage operator *(ElectricResistance r, Power p) => new(r.Ohms * (double)p.Watts);
 
         /// <summary>R · A² = W.</summary>
-        public static Power operator *(ElectricResistance r, SquaredCurrent i2) => Power.FromWatts(r.Ohms * i2.Si);
+        public static Power operator *(ElectricResistance r, SquaredCurrent i2) => OfWatts(r.Ohms * i2.Si);
 
         /// <summary>R · A/√Hz = V/√Hz.</summary>
         public static VoltageNoiseDensity operator *(ElectricResistance r, CurrentNoiseDensity i) => VoltageNoiseDensity.FromSi(r.Ohms * i.Si);
@@ -139,13 +139,13 @@ public static class Algebra
         public static TemperatureDelta operator *(Power p, HeatResistance r) => TemperatureDelta.FromKelvins((double)p.Watts * r.Si);
 
         /// <summary>A scaled power.</summary>
-        public static Power operator *(double factor, Power p) => Power.FromWatts(factor * (double)p.Watts);
+        public static Power operator *(double factor, Power p) => OfWatts(factor * (double)p.Watts);
 
         /// <summary>A scaled power.</summary>
-        public static Power operator *(Power p, double factor) => Power.FromWatts((double)p.Watts * factor);
+        public static Power operator *(Power p, double factor) => OfWatts((double)p.Watts * factor);
 
         /// <summary>A divided power.</summary>
-        public static Power operator /(Power p, double divisor) => Power.FromWatts((double)p.Watts / divisor);
+        public static Power operator /(Power p, double divisor) => OfWatts((double)p.Watts / divisor);
     }
 
     extension(HeatResistance)
@@ -175,7 +175,7 @@ public static class Algebra
         public static HeatResistance operator /(TemperatureDelta rise, Power p) => HeatResistance.FromSi(rise.Kelvins / (double)p.Watts);
 
         /// <summary>K / (K/W) = W: the heat that a rise drives.</summary>
-        public static Power operator /(TemperatureDelta rise, HeatResistance r) => Power.FromWatts(rise.Kelvins / r.Si);
+        public static Power operator /(TemperatureDelta rise, HeatResistance r) => OfWatts(rise.Kelvins / r.Si);
 
         /// <summary>K · V/K = V.</summary>
         public static ElectricPotential operator *(TemperatureDelta t, VoltageDrift drift) => ElectricPotential.FromVolts(t.Kelvins * drift.Si);
@@ -214,7 +214,7 @@ public static class Algebra
     extension(SquaredVoltage)
     {
         /// <summary>V² / R = W.</summary>
-        public static Power operator /(SquaredVoltage v2, ElectricResistance r) => Power.FromWatts(v2.Si / r.Ohms);
+        public static Power operator /(SquaredVoltage v2, ElectricResistance r) => OfWatts(v2.Si / r.Ohms);
 
         /// <summary>V² / W = R.</summary>
         public static ElectricResistance operator /(SquaredVoltage v2, Power p) => ElectricResistance.FromOhms(v2.Si / (double)p.Watts);
@@ -235,7 +235,7 @@ public static class Algebra
     extension(SquaredCurrent)
     {
         /// <summary>A² · R = W.</summary>
-        public static Power operator *(SquaredCurrent i2, ElectricResistance r) => Power.FromWatts(i2.Si * r.Ohms);
+        public static Power operator *(SquaredCurrent i2, ElectricResistance r) => OfWatts(i2.Si * r.Ohms);
 
         /// <summary>A² · s, I²t.</summary>
         public static JouleIntegral operator *(SquaredCurrent i2, Duration t) => new(i2.Si * t.Seconds);
@@ -401,5 +401,13 @@ public static class Algebra
 
         /// <summary>A number less a fraction: 1 − 10.percent is 0.9.</summary>
         public static double operator -(double number, Ratio part) => number - part.DecimalFractions;
+    }
+
+    // A power is kept as a decimal, which ends at 7.9×10²⁸ and says so in words of its own.
+    private static Power OfWatts(double watts)
+    {
+        if (!(Math.Abs(watts) < 7e28))
+            Guard.Refuse("the power", watts, "below 7×10²⁸ W", "One of the values that it comes from is far out: look at their units, and for a resistance near 0 Ω.");
+        return Power.FromWatts(watts);
     }
 }

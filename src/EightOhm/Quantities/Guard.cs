@@ -18,8 +18,8 @@ public static class Guard
     public static T Positive<T>(T value, [CallerArgumentExpression(nameof(value))] string name = "", string? hint = null)
         where T : struct, IComparisonOperators<T, T, bool>
     {
-        if (!(value > default(T)))
-            Refuse(name, value, $"greater than {Face.Of(default(T))}", hint);
+        if (!(value > default(T)) || !IsFinite(value))
+            Refuse(name, value, $"greater than {Face.Of(default(T))}{Beside(value)}", hint);
         return value;
     }
 
@@ -33,8 +33,8 @@ public static class Guard
     public static T NotNegative<T>(T value, [CallerArgumentExpression(nameof(value))] string name = "", string? hint = null)
         where T : struct, IComparisonOperators<T, T, bool>
     {
-        if (!(value >= default(T)))
-            Refuse(name, value, $"{Face.Of(default(T))} or more", hint);
+        if (!(value >= default(T)) || !IsFinite(value))
+            Refuse(name, value, $"{Face.Of(default(T))} or more{Beside(value)}", hint);
         return value;
     }
 
@@ -49,8 +49,8 @@ public static class Guard
     public static T AtLeast<T>(T value, T low, [CallerArgumentExpression(nameof(value))] string name = "", string? hint = null)
         where T : struct, IComparisonOperators<T, T, bool>
     {
-        if (!(value >= low))
-            Refuse(name, value, $"{Face.Of(low)} or more", hint);
+        if (!(value >= low) || !IsFinite(value))
+            Refuse(name, value, $"{Face.Of(low)} or more{Beside(value)}", hint);
         return value;
     }
 
@@ -98,4 +98,11 @@ public static class Guard
         var message = $"{name} must be {allowed} (was {given}).{(hint is null ? "" : " " + hint)}";
         throw new RefusedValueException(name, message);
     }
+
+    // Quantities hold finite numbers only; a plain number may be infinite, which is above every bound.
+    private static bool IsFinite<T>(T value)
+        where T : struct => typeof(T) != typeof(double) || double.IsFinite((double)(object)value);
+
+    private static string Beside<T>(T value)
+        where T : struct => IsFinite(value) ? "" : " and finite";
 }

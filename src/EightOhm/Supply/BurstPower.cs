@@ -14,6 +14,7 @@ public sealed record BurstPower
         double r = Guard.Positive(load, nameof(load)).Ohms, lost = Guard.NotNegative(losses, nameof(losses)).Volts, t = Guard.Positive(length, nameof(length)).Seconds;
         Guard.Positive(channels, nameof(channels));
         Guard.Between(t, 0.5 / Guard.Positive(signal, nameof(signal)).Hertz, 60, nameof(length), "A burst lasts from half a cycle of its signal to a minute.");
+        Guard.Between(t * signal.Hertz, 0.5, SupplyBurst.MostCycles, "the cycles of the burst", "A shorter burst, or a lower signal, tells as much.");
         (Load, Length) = (load, length);
         var march = new BurstMarch(idle);
         var rail = 0.0;

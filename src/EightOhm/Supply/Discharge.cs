@@ -31,7 +31,7 @@ public static partial class Discharge
 
     /// <summary>The voltage left after a time: V_0·e^(−t/RC).</summary>
     /// <param name="V_0">Voltage at the start; 0 V or more.</param>
-    /// <param name="t">Time; 0 s or more, at most 700 times R·C.</param>
+    /// <param name="t">Time; 0 s or more.</param>
     /// <param name="R">Bleeder; greater than 0 Ω.</param>
     /// <param name="C">Capacitance; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>

@@ -33,7 +33,7 @@ public sealed record DualWinding
 
     /// <summary>Voltage of one half without load, rms: its emf.</summary>
     [Symbol("V_0")]
-    public ElectricPotential NoLoad => SourceResistance.NoLoad(Rated, Regulation);
+    public ElectricPotential NoLoad => Transformer.NoLoadVoltage(Rated, Regulation);
 
     /// <summary>What a half may carry all day, rms: S/(2·V).</summary>
     [Symbol("I_rated")]

@@ -1,3 +1,5 @@
+using EightOhm.Searches;
+
 namespace EightOhm.Supply;
 
 /// <summary>What is looked at; a low is looked at upside down.</summary>
@@ -40,41 +42,29 @@ internal sealed class Highest
         Search(ref segment, look, Math.Max(0, from - reach), Math.Min(length, to + reach));
     }
 
-    // Golden section: the panel is short enough for one top.
-    private void Search(ref RailSegment s, Look look, double a, double b)
+    // The panel is short enough for one top.
+    private void Search(ref RailSegment segment, Look look, double a, double b)
     {
-        const double golden = 0.6180339887498949;
-        double c = b - (golden * (b - a)), d = a + (golden * (b - a)), fc = Height(ref s, look, c), fd = Height(ref s, look, d);
-        for (var i = 0; i < 22; i++)
-        {
-            if (fc > fd)
-            {
-                (b, d, fd) = (d, c, fc);
-                c = b - (golden * (b - a));
-                fc = Height(ref s, look, c);
-            }
-            else
-            {
-                (a, c, fc) = (c, d, fd);
-                d = a + (golden * (b - a));
-                fd = Height(ref s, look, d);
-            }
-        }
-
-        Value = Math.Max(Value, Math.Max(fc, fd));
+        var curve = new Looked(ref segment, look);
+        Value = Math.Max(Value, GoldenSection.Highest(ref curve, a, b, 22).Value);
     }
 
-    private static double Height(ref RailSegment s, Look look, double at)
+    private readonly ref struct Looked(ref RailSegment segment, Look look) : ICurve
     {
-        s.At(at);
-        return look switch
+        private readonly ref RailSegment segment = ref segment;
+
+        public double At(double x)
         {
-            Look.LowRail1 => -s.V1,
-            Look.LowRail2 => -s.V2,
-            Look.HighRail1 => s.V1,
-            Look.HighRail2 => s.V2,
-            Look.Current1 => s.I1,
-            _ => s.I2,
-        };
+            segment.At(x);
+            return look switch
+            {
+                Look.LowRail1 => -segment.V1,
+                Look.LowRail2 => -segment.V2,
+                Look.HighRail1 => segment.V1,
+                Look.HighRail2 => segment.V2,
+                Look.Current1 => segment.I1,
+                _ => segment.I2,
+            };
+        }
     }
 }

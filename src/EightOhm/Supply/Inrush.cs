@@ -38,7 +38,7 @@ public static partial class Inrush
         Guard.Positive(N_r);
         Guard.Positive(R);
         var V_c = Sqrt(2) * V_m - N_r * V_D;
-        Guard.NotNegative(V_c);
+        Guard.NotNegative(V_c, "the crest less the diodes' drop", "The diodes never conduct: look at the mains, the drop and the turns.");
         return V_c / R;
     }
 

@@ -50,4 +50,21 @@ public static partial class RailFilter
         Guard.Positive(R_x);
         return V * (R_x / (R + R_x));
     }
+
+    /// <summary>The ripple behind it, its load left out: V_r·X_C/√(R² + X_C²), X_C at the ripple's frequency 2·f.</summary>
+    /// <param name="V_r">Ripple before it; 0 V or more.</param>
+    /// <param name="R">The section's resistor; greater than 0 Ω.</param>
+    /// <param name="C">The section's capacitor; greater than 0 F.</param>
+    /// <param name="f">Mains frequency, full-wave; greater than 0 Hz.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("Boylestad & Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 15: RC filter", Symbol = "V_r2")]
+    public static ElectricPotential RippleBehind(ElectricPotential V_r, ElectricResistance R, ElectricCapacitance C, Frequency f)
+    {
+        Guard.NotNegative(V_r);
+        Guard.Positive(R);
+        Guard.Positive(C);
+        Guard.Positive(f);
+        var X_C = 1 / (4 * pi * (C * f));
+        return V_r * (X_C / Sqrt(R * R + X_C * X_C));
+    }
 }

@@ -1,3 +1,5 @@
+using EightOhm.Searches;
+
 namespace EightOhm.Supply;
 
 /// <summary>Told of each finished piece of a march.</summary>
@@ -148,27 +150,19 @@ internal sealed class RailMarch(RailNetwork network)
         return b;
     }
 
-    // The place of a positive top between two looks, or −1: golden section, which stops as soon as it stands on a positive value.
+    // The place of a positive top between two looks, or −1; any positive value will do.
     private static double Top(ref RailSegment s, int rail, double a, double b)
     {
-        const double golden = 0.6180339887498949;
-        double c = b - (golden * (b - a)), d = a + (golden * (b - a));
-        double fc = Blocked(ref s, rail, c), fd = Blocked(ref s, rail, d);
-        for (var i = 0; i < 24; i++)
-        {
-            if (fc > 0 || fd > 0)
-                return fc > 0 ? c : d;
-            if (fc > fd)
-                (b, d, fd, c, fc) = (d, c, fc, d - (golden * (d - a)), double.NaN);
-            else
-                (a, c, fc, d, fd) = (c, d, fd, c + (golden * (b - c)), double.NaN);
-            if (double.IsNaN(fc))
-                fc = Blocked(ref s, rail, c);
-            else
-                fd = Blocked(ref s, rail, d);
-        }
+        var curve = new BlockedCurve(ref s, rail);
+        var top = GoldenSection.Highest(ref curve, a, b, 23, enough: 0);
+        return top.Value > 0 ? top.At : -1;
+    }
 
-        return -1;
+    private readonly ref struct BlockedCurve(ref RailSegment segment, int rail) : ICurve
+    {
+        private readonly ref RailSegment segment = ref segment;
+
+        public double At(double x) => Blocked(ref segment, rail, x);
     }
 
     // Of the four sets the one that contradicts nothing.

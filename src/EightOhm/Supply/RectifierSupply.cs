@@ -12,7 +12,7 @@ namespace EightOhm.Supply;
 public sealed partial class RectifierSupply
 {
     /// <summary>Makes a supply.</summary>
-    /// <param name="secondary">Emf of the winding, rms: its voltage without load; greater than 0 V. A nameplate's voltage is at full load: see <see cref="SourceResistance.NoLoad"/>.</param>
+    /// <param name="secondary">Emf of the winding, rms: its voltage without load; greater than 0 V. A nameplate's voltage is at full load: see <see cref="Transformer.NoLoadVoltage"/>.</param>
     /// <param name="mains">Mains frequency; greater than 0 Hz.</param>
     /// <param name="sourceResistance">Winding with the reflected primary and the wires; greater than 0 Ω.</param>
     /// <param name="drop">Of all diodes that conduct at once (two in a bridge on one winding, one a rail in a dual supply); 0 V or more, below the emf's peak.</param>

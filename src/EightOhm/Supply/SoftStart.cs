@@ -12,7 +12,7 @@ namespace EightOhm.Supply;
 /// </remarks>
 public sealed record SoftStart
 {
-    private const int StepsPerPeriod = 4000;
+    private const int StepsPerPeriod = 4000, MostPeriods = 6000;
     private const double ZeroCelsius = 273.15;
 
     private SoftStart(SwitchOn on, March march)
@@ -81,6 +81,10 @@ public sealed record SoftStart
 
         double v = 0, kelvin = ZeroCelsius + 25, ambient = kelvin, limiter = on.Limiter.Cold;
         var march = new March { Reached = -1 };
+        Guard.Between(on.Bypass.Seconds * f, 0, MostPeriods, "the mains periods before the bypass", "Check the mains frequency, or bypass sooner.");
+        // The midpoint rule follows nothing that is faster than its step: it would swing without end.
+        if (Resistance(0) * c < 2 * step)
+            Guard.Refuse("reservoir", on.Reservoir, $"{Face.Of(ElectricCapacitance.FromFarads(2 * step / Resistance(0)))} or more with so little resistance in the path", "Smaller ones charge within a step of the march; look at the unit of the capacitance.");
         var before = (long)Math.Ceiling(on.Bypass.Seconds / step);
         for (long k = 0; k < before + (5L * StepsPerPeriod); k++)
         {

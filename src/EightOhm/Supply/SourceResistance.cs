@@ -13,30 +13,6 @@ public static partial class SourceResistance
 {
     private const string Source = "Boylestad & Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 15 (regulation); derived: no load − full load = I·R at rated current";
 
-    /// <summary>The voltage without load of a winding rated at full load: V·(1 + reg).</summary>
-    /// <param name="V">Rated voltage, rms, at full load; greater than 0 V.</param>
-    /// <param name="reg">Regulation; 0 or more.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    [Formula("Boylestad & Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 15: voltage regulation", Symbol = "V_0")]
-    public static ElectricPotential NoLoad(ElectricPotential V, Ratio reg)
-    {
-        Guard.Positive(V);
-        Guard.NotNegative(reg);
-        return V * (1 + reg.DecimalFractions);
-    }
-
-    /// <summary>Voltage regulation: (V_0 − V)/V.</summary>
-    /// <param name="V_0">Voltage without load; greater than 0 V.</param>
-    /// <param name="V">Voltage at full load; greater than 0 V.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
-    [Formula("Boylestad & Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 15", Symbol = "reg")]
-    public static Ratio Regulation(ElectricPotential V_0, ElectricPotential V)
-    {
-        Guard.Positive(V_0);
-        Guard.Positive(V);
-        return Ratio.FromDecimalFractions((V_0 - V) / V);
-    }
-
     /// <summary>One winding alone on its transformer: reg·V²/S, the reflected primary included.</summary>
     /// <param name="V">Rated voltage, rms; greater than 0 V.</param>
     /// <param name="reg">Regulation; 0 or more.</param>

@@ -9,6 +9,7 @@ namespace EightOhm.Supply;
 public sealed record SupplyBurst
 {
     internal const int Moments = 10;
+    internal const double MostCycles = 1e5;
 
     private readonly BurstMarch march;
     private readonly double begins;
@@ -17,6 +18,7 @@ public sealed record SupplyBurst
     {
         (Peak, Signal, Length) = (Guard.Positive(peak, nameof(peak)), Guard.Positive(signal, nameof(signal)), Guard.Positive(length, nameof(length)));
         Guard.Between(length.Seconds, 0.5 / signal.Hertz, 60, nameof(length), "A burst lasts from half a cycle of its signal to a minute.");
+        Guard.Between(length.Seconds * signal.Hertz, 0.5, MostCycles, "the cycles of the burst", "A shorter burst, or a lower signal, tells as much.");
         march = new BurstMarch(idle);
         var worst = (Lowest: double.PositiveInfinity, AtOwnPeak: double.PositiveInfinity, U1: 0.0, U2: 0.0);
         for (var k = 0; k < Moments; k++)

@@ -39,8 +39,12 @@ public static partial class BiasDrift
     /// <param name="R">All resistance in series.</param>
     /// <param name="V_T">The thermal voltage.</param>
     [Formula(Source)]
-    public static Balance<ElectricPotential> Loop(ElectricCurrent I, ElectricPotential V_d, ElectricCurrent I_q, ElectricResistance R, ElectricPotential V_T) =>
-        Balance.Of(V_d, V_T * Ln(I / I_q) + (I - I_q) * R);
+    public static Balance<ElectricPotential> Loop(ElectricCurrent I, ElectricPotential V_d, ElectricCurrent I_q, ElectricResistance R, ElectricPotential V_T)
+    {
+        Guard.Positive(I);
+        Guard.Positive(I_q);
+        return Balance.Of(V_d, V_T * Ln(I / I_q) + (I - I_q) * R);
+    }
 
     /// <summary>The idle current with an error of the bias voltage of one junction.</summary>
     /// <param name="V_d">The error: tc times how much hotter the junction is than the spreader knows; negative for a cooler one.</param>

@@ -68,7 +68,7 @@ public sealed partial class FosterImpedance
     }
 
     /// <summary>The answer to a power that swings as a sine: the size of the swing in K for 1 W peak, and how far it lags.</summary>
-    /// <param name="f">Frequency of the power (twice that of the signal for a resistive load in class A or for both half-waves); 0 Hz or more.</param>
+    /// <param name="f">Frequency of that sine of the power, which is not the signal's: a half-wave has many; 0 Hz or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is negative.</exception>
     public ThermalSine Sine(Frequency f)
     {

@@ -18,6 +18,7 @@ public static partial class HeatPath
     {
         Guard.NotNegative(P);
         var theta_JA = Sum(parts, theta => theta);
+        Guard.NotNegative(theta_JA);
         var rise = P * theta_JA;
         return T_a + rise;
     }

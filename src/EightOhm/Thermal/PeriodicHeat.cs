@@ -72,7 +72,7 @@ public sealed class PeriodicHeat
     public static PeriodicHeat Bursts(Power P, Duration on, Duration off, Power rest = default, int points = 100)
     {
         double high = (double)Guard.Positive(P).Watts, low = (double)Guard.NotNegative(rest).Watts;
-        double a = Guard.Positive(on).Seconds / Guard.Positive(points), b = Guard.Positive(off).Seconds / points;
+        double a = Guard.Positive(on).Seconds / Guard.Between(points, 1, 1 << 22), b = Guard.Positive(off).Seconds / points;
         var power = Enumerable.Range(0, 2 * points).Select(i => i < points ? high : low).ToArray();
         return new PeriodicHeat([.. power.Select((_, i) => i < points ? a : b)], power, power);
     }

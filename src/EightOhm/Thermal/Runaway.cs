@@ -67,7 +67,9 @@ public static partial class Runaway
     public static ElectricCurrent CurrentOfGainOne(double A_max, ElectricResistance R_E, ElectricResistance r_int, ElectricPotential V_T)
     {
         Guard.Positive(A_max - 1, "A_max less 1", "The gain never reaches one: no current runs away.");
-        Guard.Positive(R_E + r_int, "the resistance in series");
+        Guard.NotNegative(R_E);
+        Guard.NotNegative(r_int);
+        Guard.Positive(R_E + r_int, "the resistance in series", "Without any, every current runs away in the end.");
         Guard.Positive(V_T);
         return V_T / ((R_E + r_int) * (A_max - 1));
     }
@@ -98,8 +100,12 @@ public static partial class Runaway
     /// <param name="V_T">The thermal voltage.</param>
     /// <param name="I_q">The idle current, at which the spreader was set.</param>
     [Formula(Source)]
-    public static Balance<ElectricPotential> Resting(ElectricCurrent I, ElectricPotential V, HeatResistance theta, VoltageDrift tc, ElectricResistance R, ElectricPotential V_T, ElectricCurrent I_q) =>
-        Balance.Of(tc * (theta * (V * (I - I_q))), V_T * Ln(I / I_q) + (I - I_q) * R);
+    public static Balance<ElectricPotential> Resting(ElectricCurrent I, ElectricPotential V, HeatResistance theta, VoltageDrift tc, ElectricResistance R, ElectricPotential V_T, ElectricCurrent I_q)
+    {
+        Guard.Positive(I);
+        Guard.Positive(I_q);
+        return Balance.Of(tc * (theta * (V * (I - I_q))), V_T * Ln(I / I_q) + (I - I_q) * R);
+    }
 
     /// <summary>The current of no return: with the spreader set for I_q and no error left, a junction that was heated until this current flows goes
     /// on by itself; below, it comes back. It lies beyond the current of gain one.</summary>

@@ -64,17 +64,15 @@ public class SupplyEstimateChecks
     [Fact]
     public void Regulation_and_an_rc_section()
     {
-        ElectricPotential V_0 = 60.V, V = 56.V, dc = 150.V, ripple = 15.V;
-        ElectricResistance R = 500.Ohm, R_L = 5.kOhm;
+        ElectricPotential V_0 = 60.V, V = 56.V, ripple = 15.V;
+        var R = 500.Ohm;
         var C = 10.uF;
         var f = 60.Hz;
-        Check.Check(() => SourceResistance.Regulation(V_0, V), "7.1 %", Boylestad("Ex 15.2"));
-        Check.Against(() => SourceResistance.Regulation(V_0, V), Ratio.FromDecimalFractions(4.0 / 60), "the fall over the voltage without load", "7.1 %", Boylestad("Ex 15.2"));
-        Check.Check(() => RailEstimates.AfterRc(dc, R, R_L), "136.4 V", Boylestad("Ex 15.7"));
-        Check.Disagrees(() => RailEstimates.RippleAfterRc(ripple, R, C, f), "3.9 V", "3.846 V", Boylestad("Ex 15.7"),
+        Check.Against(() => Transformer.Regulation(V_0, V), Ratio.FromDecimalFractions(4.0 / 60), "the fall over the voltage without load", "7.1 %", Boylestad("Ex 15.2"));
+        Check.Disagrees(() => RailFilter.RippleBehind(ripple, R, C, f), "3.9 V", "3.846 V", Boylestad("Ex 15.7"),
             "The book takes R for the impedance of R and C in series (and X_C = 130 Ω); with 132.63 Ω and the root of the squares it is 3.846 V.");
         var reg = Ratio.FromDecimalFractions(4.0 / 56);
-        Check.Check(() => SourceResistance.NoLoad(V, reg), "60 V", Boylestad("Ex 15.2"), "the same example backwards");
+        Check.Check(() => Transformer.NoLoadVoltage(V, reg), "60 V", Boylestad("Ex 15.2"), "the same example backwards");
     }
 
     [Fact]
@@ -96,8 +94,8 @@ public class SupplyEstimateChecks
         ElectricPotential V_p = 0.9.V, V_od = 0.1.V;
         Ratio reg = 15.percent, x = 10.percent, rigid = 0.percent;
         var source = Source.Datasheet("National Semiconductor, LM3876 datasheet", "application section, eq. 7");
-        Check.Check(() => RailEstimates.LargestRail(V_p, V_od, rigid, x), "1.1 V", source, "the printed factor of high line, per volt of V_p + V_od");
-        Check.TradeFact(() => RailEstimates.LargestRail(V_p, V_od, reg, x), "1.265 V");
+        Check.Check(() => Transformer.GreatestRail(V_p, V_od, rigid, x), "1.1 V", source, "the printed factor of high line, per volt of V_p + V_od");
+        Check.TradeFact(() => Transformer.GreatestRail(V_p, V_od, reg, x), "1.265 V");
     }
 
     [Fact]
@@ -121,14 +119,14 @@ public class SupplyEstimateChecks
     [Fact]
     public void The_rc_section_by_its_node_equation() => Check.Computed(
         Reference.Read("rc-section.csv"),
-        r => RailEstimates.RippleAfterRc(Volts(r["V_r"]), Ohms(r["R"]), Farads(r["C"]), Frequency.FromHertz(r["f"])),
+        r => RailFilter.RippleBehind(Volts(r["V_r"]), Ohms(r["R"]), Farads(r["C"]), Frequency.FromHertz(r["f"])),
         "ripple");
 
     [Fact]
     public void What_a_nameplate_says_of_the_resistance()
     {
         var rows = Reference.Read("source-resistance.csv");
-        Check.Computed(rows, r => SourceResistance.NoLoad(Volts(r["V"]), Part(r["reg"])), "V_0");
+        Check.Computed(rows, r => Transformer.NoLoadVoltage(Volts(r["V"]), Part(r["reg"])), "V_0");
         Check.Computed(rows, r => SourceResistance.OfRail(Volts(r["V"]), Part(r["reg"]), ElectricApparentPower.FromVoltamperes(r["S"])), "R_s");
         Check.Computed(rows, r => SourceResistance.OfHalfAlone(Ohms(r["R_s"])), "R_half");
         Check.Computed(rows, r => SourceResistance.Shared(Ohms(r["R_s"])), "R_shared");

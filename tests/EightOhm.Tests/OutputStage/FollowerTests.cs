@@ -75,7 +75,7 @@ public class FollowerTests
             var at = stage.BiasedAt(idle);
             Assert.Equal(1, stage.BiasedBy(at.BiasVoltage).IdleCurrent / idle, 1e-9);
             Assert.Equal(volts, at.OutputFor(at.InputFor(volts.V)).Volts, 1e-9);
-        }, iter: 200);
+        }, iter: 1000);
 
     [Fact]
     public void The_gain_is_the_slope_of_the_transfer() => Gen.Select(Unequal, Idle, Gen.Double[-30, 30]).Sample(

@@ -34,6 +34,17 @@ internal static class Inputs
         [(typeof(ElectricCurrent), "I_q")] = r => Decades(r, 1e-3, 1).A,
         [(typeof(int), "n")] = r => r.Next(1, 11),
         [(typeof(int), "n_AWG")] = r => r.Next(-3, 41),
+        [(typeof(Frequency), "mains")] = r => (r.Next(2) == 0 ? 50 : 60).Hz,
+        [(typeof(Frequency), "signal")] = r => (10 * r.Next(1, 200)).Hz,
+        [(typeof(ElectricCapacitance), "reservoir")] = r => Decades(r, 1, 50).mF,
+        [(typeof(Duration), "bypass")] = r => Decades(r, 0.1, 2).s,
+        [(typeof(Duration), "length")] = r => Decades(r, 1e-3, 0.1).s,
+        [(typeof(int), "points")] = r => r.Next(2, 200),
+        [(typeof(int), "phases")] = r => r.Next(4, 20),
+        [(typeof(ElectricPotential), "halfWinding")] = r => Decades(r, 5, 60).V,
+        [(typeof(ElectricPotential), "line")] = r => Decades(r, 100, 250).V,
+        [(typeof(ElectricResistance), "primary")] = r => Decades(r, 0.5, 5).Ohm,
+        [(typeof(ElectricResistance), "halfResistance")] = r => Decades(r, 0.05, 0.5).Ohm,
         [(typeof(Temperature), "T_J")] = r => (80 + (120 * r.NextDouble())).degC,
     };
 
@@ -93,12 +104,16 @@ internal static class Inputs
         return inputs;
     }
 
+    /// <summary>Whether there is a line for such an input.</summary>
+    public static bool Has(Type type, string name) => ByType.ContainsKey(type) || ByName.ContainsKey((type, name));
+
+    /// <summary>One input, by its type and name.</summary>
+    public static object Of(Type type, string name, Random random) => (ByName.TryGetValue((type, name), out var named) ? named : ByType[type])(random);
+
     private static object One(MemberInfo formula, Type type, string name, Random random)
     {
-        if (ByName.TryGetValue((type, name), out var named))
-            return named(random);
-        if (ByType.TryGetValue(type, out var typed))
-            return typed(random);
+        if (Has(type, name))
+            return Of(type, name, random);
         var item = type.IsArray ? type.GetElementType() : type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) ? type.GetGenericArguments()[0] : null;
         if (item is null)
             throw new InvalidOperationException($"{formula.DeclaringType!.Name}.{formula.Name} takes a {type.Name} named {name}: add a line for it to tests/EightOhm.Tests/Working/Inputs.cs.");

@@ -84,7 +84,7 @@ public sealed record ClassBStage
         ArgumentNullException.ThrowIfNull(rails);
         double[] x = [.. levels.Select(v => v.Volts)], y = [.. rails.Select(v => v.Volts)];
         if (x.Length < 2 || x.Length != y.Length || x.Zip(x.Skip(1)).Any(p => !(p.First < p.Second)))
-            throw new ArgumentException($"A table of rails needs as many rails as levels, two or more, the levels ascending (had {x.Length} levels and {y.Length} rails).");
+            throw new ArgumentException($"A table of rails needs as many rails as levels, two or more, the levels ascending (had {x.Length} levels and {y.Length} rails).", nameof(levels));
         return this with { RailAtLevel = level => Between(x, y, level), Sags = true };
     }
 

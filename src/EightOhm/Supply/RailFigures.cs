@@ -7,6 +7,10 @@ namespace EightOhm.Supply;
 /// <remarks>Currents through the rail's diodes, which is the winding's current where one winding serves one rail.</remarks>
 public record RailFigures
 {
+    internal RailFigures()
+    {
+    }
+
     /// <summary>Mean of the rail.</summary>
     [Symbol("V_dc")]
     public ElectricPotential Mean { get; internal init; }

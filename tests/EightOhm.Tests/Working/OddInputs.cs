@@ -61,19 +61,21 @@ internal static class OddInputs
     public static bool InWords(Exception refusal) => refusal switch
     {
         ArgumentOutOfRangeException out_of_range => !string.IsNullOrEmpty(out_of_range.ParamName) && out_of_range.Message.Contains("must", StringComparison.Ordinal),
+        // A list that is empty or does not fit another is refused by ours with words of its own; UnitsNet's and the runtime's are not meant.
+        ArgumentException { ParamName: not null } => refusal.GetType() == typeof(ArgumentException) && refusal.TargetSite?.DeclaringType?.Assembly == typeof(Guard).Assembly,
         InvalidOperationException => refusal.GetType() == typeof(InvalidOperationException) && refusal.Message.Length > 30,
         _ => false,
     };
 
-    /// <summary>Every number in a result.</summary>
-    public static IEnumerable<double> Numbers(object? value) => value switch
+    /// <summary>Every number in a result: quantities, lists, the figures of records three deep (things may know each other in a ring).</summary>
+    public static IEnumerable<double> Numbers(object? value, int depth = 3) => value switch
     {
-        null => [],
+        _ when depth < 0 => [],
+        null or bool or string or Enum or Delegate => [],
         _ when QuantityKinds.Find(value.GetType()) is { } kind => [kind.ToSi(value)],
-        ITuple tuple => Enumerable.Range(0, tuple.Length).SelectMany(i => Numbers(tuple[i])),
-        bool or string or Enum => [],
-        IEnumerable list => list.Cast<object>().SelectMany(Numbers),
-        _ => value.GetType().GetProperties().Where(p => p.GetIndexParameters().Length == 0).SelectMany(p => Numbers(p.GetValue(value))),
+        ITuple tuple => Enumerable.Range(0, tuple.Length).SelectMany(i => Numbers(tuple[i], depth - 1)),
+        IEnumerable list => list.Cast<object>().SelectMany(item => Numbers(item, depth - 1)),
+        _ => value.GetType().GetProperties().Where(p => p.GetIndexParameters().Length == 0 && !p.PropertyType.IsByRefLike).SelectMany(p => Numbers(p.GetValue(value), depth - 1)),
     };
 
     /// <summary>A value in a message.</summary>

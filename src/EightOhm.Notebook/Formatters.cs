@@ -4,6 +4,7 @@ using EightOhm.Display;
 using EightOhm.Display.Figures;
 using EightOhm.Display.Formulas;
 using EightOhm.Display.Tables;
+using EightOhm.Loads;
 using EightOhm.Noise;
 using EightOhm.OutputStage;
 using EightOhm.Parts;
@@ -37,24 +38,18 @@ internal static class Formatters
         Both(typeof(Explanation), v => ExplanationHtml.Write((Explanation)v), v => v.ToString()!, v => Latex.Write((Explanation)v));
         Both(typeof(Table), v => ((Table)v).ToHtml(), v => v.ToString()!);
         Both(typeof(Figure), v => FigureHtml.Render((Figure)v), v => ((Figure)v).AltText);
-        Both(typeof(RailWaveform), v => FigureHtml.Render(Charts.Supply((RailWaveform)v)), v => Charts.Supply((RailWaveform)v).AltText);
         Both(typeof(StackedFigures), v => FigureHtml.Render((StackedFigures)v), v => ((StackedFigures)v).AltText);
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsFacts))
             Both(type, v => Facts.Of(v).ToHtml(), v => Facts.Of(v).ToString());
-        // What a type has of its own, below, comes after and wins.
         foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsWords))
             Both(type, Words, v => v.ToString()!);
         // What a type has of its own, below, comes after and wins.
-        // What a type has of its own, below, comes after and wins.
-        // What a type has of its own, below, comes after and wins.
-        // What a type has of its own, below, comes after and wins.
-        // What a type has of its own, below, comes after and wins.
-        // What a type has of its own, below, comes after and wins.
-        // What a type has of its own, below, comes after and wins.
+        Both(typeof(RailWaveform), v => FigureHtml.Render(Charts.Supply((RailWaveform)v)), v => Charts.Supply((RailWaveform)v).AltText);
         Tables<DesignRecord>(r => RecordTables.Entries(r.Entries, r.Name));
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
         TablesOfMany<StageHeat>(HeatTables.Levels);
+        TablesOfMany<LoadDemand>(LoadTables.Demands);
         Tables<NoiseBudget>(NoiseTables.Budget);
         Tables<SheetComparison>(SheetTables.SideBySide);
         Both(typeof(SheetAudit), v => Audit((SheetAudit)v), v => v.ToString()!);

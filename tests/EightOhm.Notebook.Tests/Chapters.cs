@@ -9,6 +9,7 @@ public sealed partial class Chapters : IAsyncLifetime
 {
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("eightohm-");
     private readonly Dictionary<string, Cells> _run = new(StringComparer.Ordinal);
+    private readonly string _before = Environment.CurrentDirectory;
     private IDisposable? _records;
 
     /// <summary>The notebooks' names, in order.</summary>
@@ -40,6 +41,8 @@ public sealed partial class Chapters : IAsyncLifetime
         foreach (var record in Directory.GetFiles(Home(), "*.json"))
             File.Copy(record, Path.Combine(_folder.FullName, Path.GetFileName(record)));
         _records = RecordFolder.Use(_folder.FullName);
+        // A cell's "cards/…json" is beside its notebook.
+        Environment.CurrentDirectory = Home();
         return Task.CompletedTask;
     }
 
@@ -48,6 +51,7 @@ public sealed partial class Chapters : IAsyncLifetime
         foreach (var cells in _run.Values)
             cells.Dispose();
         _records?.Dispose();
+        Environment.CurrentDirectory = _before;
         _folder.Delete(recursive: true);
         return Task.CompletedTask;
     }

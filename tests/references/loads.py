@@ -7,7 +7,7 @@ solver, inductance by the mean of a logarithm over two round wires; no formula o
 """
 
 import numpy
-from scipy import integrate, interpolate, optimize, signal
+from scipy import integrate, interpolate, linalg, optimize, signal
 
 from values import mean, write
 
@@ -206,6 +206,20 @@ def programme():
           "The same for a driver without coil inductance: an impulse and the response of two states", SCRIPT)
 
 
+def steps():
+    """Current after a step of 1 V: the states and the step as one linear system, by the matrix exponential."""
+    rows = []
+    for d in DRIVERS:
+        a, b = state_space(d)
+        whole = numpy.zeros((4, 4))
+        whole[:3, :3], whole[:3, 3] = a, b
+        for turns in (0.001, 0.01, 0.3, 0.7, 2.0):
+            t = turns / d[2]
+            rows.append((*d, t, (linalg.expm(whole * t) @ numpy.array([0, 0, 0, 1.0]))[0]))
+    write("step-current.csv", ["R_vc", "L", "f_s", "Q_ms", "Q_es", "t", "per_volt"], rows,
+          "A driver's current after a step of 1 V: state space by the matrix exponential", SCRIPT)
+
+
 def ellipses():
     rows = []
     for rail, level, z, degrees in [(46, 46, 4, 45), (46, 37.95, 4, 45), (48, 40, 8, 60), (48, 40, 8, -60), (46, 30, 4, 0), (46, 15, 4, 30), (60, 55, 2.5, 90)]:
@@ -213,6 +227,17 @@ def ellipses():
         rows.append((rail, level, z, degrees, p / z, level / z))
     write("load-ellipse.csv", ["V", "V_p", "Z", "phase_deg", "peak_heat", "peak_current"], rows,
           "The hottest instant of one side of a class-B pair at a level, by dense scan of its half cycle", SCRIPT)
+
+    rows = []
+    for rail, level, z, degrees, re, n in [(46, 37.95, 4, 45, 0.22, 3), (46, 37.95, 4, -45, 0.22, 3), (46, 40, 8, 0, 0.22, 2), (50, 36, 4, 60, 0.33, 4), (60, 55, 2.5, 90, 0.1, 5)]:
+        a = numpy.linspace(0, numpy.pi, 2000001)
+        i = level / z * numpy.sin(a) / n
+        v = rail - level * numpy.sin(a + numpy.radians(degrees)) - i * re
+        p = v * i
+        k = numpy.argmax(p)
+        rows.append((rail, level, z, degrees, re, n, p[k], v[k], i[k]))
+    write("load-ellipse-of-one.csv", ["V", "V_p", "Z", "phase_deg", "R_E", "n", "peak_heat", "hottest_V", "hottest_I"], rows,
+          "The hottest instant of one of n transistors with their emitter resistors, by dense scan of its half cycle", SCRIPT)
 
 
 def two_wires():
@@ -261,6 +286,7 @@ if __name__ == "__main__":
     driver_impedance()
     minima()
     programme()
+    steps()
     ellipses()
     two_wires()
     cable_and_damping()

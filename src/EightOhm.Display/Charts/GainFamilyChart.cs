@@ -35,10 +35,25 @@ public static partial class Charts
     public static Figure DistortionOverBias(DistortionOverBias over, BiasChoice? best = null)
     {
         ArgumentNullException.ThrowIfNull(over);
-        return Figure.Line("Static distortion over idle current", Axis.Log("idle current of one output device", "A"), Axis.Log("static THD, ppm"), new LineSeries("", over.IdleCurrent, over.Thd.Select(t => 1e6 * t))) with
+        return OverBias(("", over)) with
         {
-            Note = "Static: a lower bound at high frequency.",
             Marks = best is null ? [] : [new(best.IdleCurrent.Amperes, best.StaticThd.PartsPerMillion, $"{Face.Of(best.IdleCurrent)}, {Face.Of(best.StaticThd)}")],
         };
     }
+
+    /// <summary>Static distortion over the idle current for several levels or loads: their leasts do not lie at one current.</summary>
+    /// <param name="cases">Each with its name, such as "40 V into 8 Ω", and as <see cref="FollowerStage.DistortionAt(IReadOnlyList{UnitsNet.ElectricCurrent}, UnitsNet.ElectricPotential, int, int)"/> gives it; in the order of the idle currents.</param>
+    /// <exception cref="ArgumentException">There is no case.</exception>
+    public static Figure DistortionOverBias(params (string Name, DistortionOverBias Over)[] cases)
+    {
+        ArgumentNullException.ThrowIfNull(cases);
+        return OverBias([.. cases.Select(c => (c.Name, c.Over))]);
+    }
+
+    private static Figure OverBias(params (string Name, DistortionOverBias Over)[] cases) => Figure.Line(
+        "Static distortion over idle current", Axis.Log("idle current of one output device", "A"), Axis.Log("static THD, ppm"),
+        [.. cases.Select(c => new LineSeries(c.Name, c.Over.IdleCurrent, c.Over.Thd.Select(t => 1e6 * t)))]) with
+    {
+        Note = "Static: a lower bound at high frequency.",
+    };
 }

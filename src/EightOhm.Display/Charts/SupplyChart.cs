@@ -17,8 +17,11 @@ public static partial class Charts
         ArgumentNullException.ThrowIfNull(wave);
         double low = wave.Rail.Min(), high = wave.Rail.Max();
         var time = new Axis("time", "s");
+        // A level that would lie on the frame is lost in it: leave some air below the lowest.
+        var lowest = (levels ?? []).Select(l => l.Level.Volts).Where(v => v < low).DefaultIfEmpty(double.NaN).Min();
+        double? floor = double.IsNaN(lowest) ? null : Math.Floor(lowest - (0.1 * (high - lowest)));
         return new StackedFigures(
-            Figure.Line(title ?? $"The rail: {Face.Of(ElectricPotential.FromVolts(low), 3)} at its trough, {Face.Of(ElectricPotential.FromVolts(high), 3)} at its crest", time, new Axis("rail", "V"), new LineSeries("rail", wave.Time, wave.Rail)) with
+            Figure.Line(title ?? $"The rail: {Face.Of(ElectricPotential.FromVolts(low), 3)} at its trough, {Face.Of(ElectricPotential.FromVolts(high), 3)} at its crest", time, new Axis("rail", "V") { Min = floor }, new LineSeries("rail", wave.Time, wave.Rail)) with
             {
                 Limits = [.. (levels ?? []).Select(l => Limit.Horizontal(l.Level.Volts, $"{l.Name}, {Face.Of(l.Level, 3)}"))],
             },

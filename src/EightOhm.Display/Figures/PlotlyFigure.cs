@@ -140,7 +140,10 @@ internal static class PlotlyFigure
     private static object Axis(Ruler ruler, IEnumerable<Tick> ticks) => new
     {
         type = ruler.Scale == AxisScale.Log ? "log" : "linear",
-        range = new[] { Tidy(ruler.Along(ruler.Min), 6), Tidy(ruler.Along(ruler.Max), 6) },
+        // A hair wider where the page takes logarithms of its own: a mark on the frame's edge would round to outside and vanish.
+        range = ruler.Scale == AxisScale.Log
+            ? new[] { Tidy(ruler.Along(ruler.Min) - EdgeHair, 7), Tidy(ruler.Along(ruler.Max) + EdgeHair, 7) }
+            : [Tidy(ruler.Along(ruler.Min), 6), Tidy(ruler.Along(ruler.Max), 6)],
         tickvals = Short(ticks.Select(t => t.Value)),
         ticktext = ticks.Select(t => Escape(t.Text).Replace("\n", "<br>", StringComparison.Ordinal)).ToArray(),
         minor = new { tickvals = Short(ruler.Minor) },
@@ -176,6 +179,8 @@ internal static class PlotlyFigure
     private static string Escape(string text) => text.Replace("&", "&amp;", StringComparison.Ordinal).Replace("<", "&lt;", StringComparison.Ordinal);
 
     // Six digits are more than a screen has, and keep a saved notebook small.
+    private const double EdgeHair = 4e-7;
+
     private static double[] Short(IEnumerable<double> values) => [.. values.Select(v => v == 0 ? 0 : EngineeringTick.Round(v, 6))];
 
     private static double Tidy(double value, int decimals = 1) => Math.Round(value, decimals) + 0.0;

@@ -6,7 +6,7 @@ internal static class PlotlySlider
     /// <summary>How much room it takes below the picture, in pixels.</summary>
     public const double Height = 92;
 
-    private const double Faint = 0.25;
+    private const double Faint = 0.4;
 
     /// <summary>How strongly each series is drawn at a step, in the order of the series.</summary>
     public static double[] Opacities(Figure figure, FigureSlider slider, int step) =>

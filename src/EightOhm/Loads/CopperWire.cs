@@ -38,7 +38,7 @@ public static partial class CopperWire
     public static double WarmFactor(Temperature T)
     {
         Guard.Between(T, (-200).degC, 250.degC);
-        return (234.5 + T.DegreesCelsius) / 254.5;
+        return (T - (-234.5).degC) / (20.degC - (-234.5).degC);
     }
 
     /// <summary>The factor that takes a measured resistance to 20 °C as the cable standard tables it: 250/(230 + t).</summary>

@@ -3,7 +3,7 @@ using MathNet.Numerics.RootFinding;
 
 namespace EightOhm.Loads;
 
-/// <summary>∫|y(t)|dt of a network's admittance, y its impulse response.</summary>
+/// <summary>∫|y(t)|dt of a network's admittance, y its impulse response; and ∫y(t)dt up to a time.</summary>
 /// <remarks>With τ = L·ω/R, g = Z/R and time in units of 1/ω the admittance is D/((1 + τp)·D + g·p)/R, D = 1 + b·p + p². Its response is
 /// written as r·exp(p₀t) + exp(σt)·(A·cosh δt + B·sinh(δt)/δ), p₀ a real pole and δ² of either sign or zero, so that two equal poles
 /// are nothing special; its area between two zeros is a difference of closed forms.</remarks>
@@ -18,11 +18,25 @@ internal static class ImpulseArea
             return 1 / n.R;
         double tau = n.L * n.W / n.R, g = n.Z / n.R, b = n.B;
         if (tau == 0)
-            return (1 + (g * Area(new(0, -1, b + g, 1, 1, -(b + g) / 2)))) / n.R;
-        var response = Decompose(tau, g, b) ?? Decompose(tau, g, b * (1 + Near))
-            ?? throw new InvalidOperationException(FormattableString.Invariant($"The poles of the admittance could not be told apart: L·ω/R = {tau:g9}, Z/R = {g:g9}, 1/Q = {b:g9}."));
-        return Area(response) / n.R;
+            return (1 + (g * Area(NoCoil(g, b)))) / n.R;
+        return Area(Coil(tau, g, b)) / n.R;
     }
+
+    /// <summary>∫y(t)dt from 0 to a time: the current that a step of one volt drives.</summary>
+    public static double StepPerVolt(SeriesNetwork n, double seconds)
+    {
+        var t = seconds * n.W;
+        double tau = n.L * n.W / n.R, g = n.Z / n.R;
+        if (n.Z == 0)
+            return (tau == 0 ? 1 : 1 - Math.Exp(-t / tau)) / n.R;
+        return (1 + (tau == 0 ? -g * NoCoil(g, n.B).Integral(t) : Coil(tau, g, n.B).Integral(t))) / n.R;
+    }
+
+    // What is left of y without its impulse, over −g.
+    private static Response NoCoil(double g, double b) => new(0, -1, b + g, 1, 1, -(b + g) / 2);
+
+    private static Response Coil(double tau, double g, double b) => Decompose(tau, g, b) ?? Decompose(tau, g, b * (1 + Near))
+        ?? throw new InvalidOperationException(FormattableString.Invariant($"The poles of the admittance could not be told apart: L·ω/R = {tau:g9}, Z/R = {g:g9}, 1/Q = {b:g9}."));
 
     // The response of D/(monic cubic): the pole farthest from the other two stands alone.
     private static Response? Decompose(double tau, double g, double b)

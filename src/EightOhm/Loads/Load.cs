@@ -1,4 +1,5 @@
 using System.Numerics;
+using EightOhm.OutputStage;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -42,14 +43,15 @@ public abstract class Load
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     public ElectricCurrent SineCurrent(ElectricPotential V_p, Frequency f) => OutputCurrent.Sine(V_p, Magnitude(f));
 
-    /// <summary>Voltage across and current through one side of a class-B stage over the half cycle in which it conducts.</summary>
+    /// <summary>What one transistor of a class-B stage sees while it plays a sine of that frequency into this load.</summary>
     /// <param name="V">One rail (not rail to rail); greater than 0 V.</param>
-    /// <param name="V_p">Peak output voltage; from 0 V to the rail.</param>
+    /// <param name="V_p">Peak output voltage (not rms); greater than 0 V.</param>
     /// <param name="f">Frequency; greater than 0 Hz.</param>
-    /// <param name="points">How many points the curve has; 3 or more.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public SideEllipse Ellipse(ElectricPotential V, ElectricPotential V_p, Frequency f, int points = 181) =>
-        SideEllipse.Of(V, V_p, Magnitude(f), Phase(f), points);
+    /// <param name="R_E">Emitter resistor of one transistor; 0 Ω or more.</param>
+    /// <param name="n">Pairs in parallel; 1 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the rail is too low for the swing and the drop of the emitter resistors.</exception>
+    public LoadEllipse Ellipse(ElectricPotential V, ElectricPotential V_p, Frequency f, ElectricResistance R_E, int n) =>
+        new(V, V_p, Magnitude(f), Phase(f), R_E, n);
 
     /// <summary>Impedance and both equivalent resistors over frequency, as columns to draw.</summary>
     /// <param name="from">Lowest frequency; greater than 0 Hz.</param>
@@ -67,6 +69,13 @@ public abstract class Load
     /// <param name="to">Highest frequency; above the lowest.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     public LeastLoad Least(Frequency from, Frequency to) => LeastLoad.Of(this, from, to);
+
+    /// <summary>What this load asks at its worst, as a row of a table of loads: a list of them is shown as one.</summary>
+    /// <param name="name">The load in words.</param>
+    /// <param name="V_p">Peak voltage (not rms); greater than 0 V.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
+    public LoadDemand Asks(string name, ElectricPotential V_p) =>
+        new(name, Guard.Positive(V_p), Least(), (this as NetworkLoad)?.WorstProgrammeCurrent(V_p));
 
     /// <summary>This load at the end of a cable.</summary>
     /// <param name="cable">The cable.</param>

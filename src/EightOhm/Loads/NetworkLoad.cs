@@ -23,6 +23,13 @@ public abstract class NetworkLoad : Load
     /// <exception cref="ArgumentOutOfRangeException">The voltage is negative.</exception>
     public ElectricCurrent WorstProgrammeCurrent(ElectricPotential V_max) => OutputCurrent.Programme(V_max, AbsoluteArea);
 
+    /// <summary>The current after a step of the voltage from 0 V, with nothing stored before.</summary>
+    /// <remarks>All its climbs and falls added are the worst programme current: a voltage that reverses where this curve turns makes them all add.</remarks>
+    /// <param name="V">The step; either sign.</param>
+    /// <param name="t">Time since the step; 0 s or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The time is negative.</exception>
+    public ElectricCurrent StepCurrent(ElectricPotential V, Duration t) => V * ImpulseArea.StepPerVolt(Network, Guard.NotNegative(t).Seconds).S;
+
     /// <summary>This load at the end of a cable.</summary>
     /// <param name="cable">The cable.</param>
     public override NetworkLoad Through(Cable cable) => new CabledNetwork(this, cable);

@@ -33,10 +33,11 @@ public static partial class Crossover
     public static Gain GainAtZero(ElectricResistance R_L, ElectricPotential V_T, ElectricCurrent I_q, ElectricResistance R, int n)
     {
         Guard.Positive(R_L);
+        Guard.Positive(V_T);
+        Guard.Positive(I_q);
         Guard.NotNegative(R);
         Guard.Positive(n);
-        var r_e = EmitterResistance(V_T, I_q);
-        return Gain.FromRatio(R_L / (R_L + (r_e + R) / (2 * n)));
+        return Gain.FromRatio(R_L / (R_L + (V_T / I_q + R) / (2 * n)));
     }
 
     /// <summary>What the gain tends to where one side carries a large current: R_L/(R_L + R/n).</summary>
@@ -66,9 +67,23 @@ public static partial class Crossover
         return R_L * (1 / A.Ratio - 1);
     }
 
-    /// <summary>The idle current of one device that makes the gain at zero and far out equal: V_T/(R_E + r_int + r_b/h_FE).</summary>
-    /// <remarks>The emitter's own V_T is across the WHOLE resistance, so the external resistor reads less: see <see cref="DropOutside"/>.
-    /// Between zero and far out a dip of the gain remains.</remarks>
+    /// <summary>The idle current of one device that makes the gain at zero and far out equal: V_T/(R_E + r_int), so that r_e is the whole resistance.</summary>
+    /// <remarks>V_T is across the WHOLE resistance, so the external resistor reads less: see
+    /// <see cref="DropOutside(ElectricPotential, ElectricResistance, ElectricResistance)"/>. Between zero and far out a dip of the gain remains.</remarks>
+    /// <param name="V_T">Thermal voltage at the junction's temperature, not at the room's; greater than 0 V.</param>
+    /// <param name="R_E">Emitter resistor of one device; greater than 0 Ω.</param>
+    /// <param name="r_int">Resistance inside the device that acts in series with its emitter, the base's over h_FE included; 0 Ω or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("B. M. Oliver, Hewlett-Packard Journal, Feb. 1971", Symbol = "I_q")]
+    public static ElectricCurrent EqualGainCurrent(ElectricPotential V_T, ElectricResistance R_E, ElectricResistance r_int)
+    {
+        Guard.Positive(V_T);
+        Guard.Positive(R_E);
+        Guard.NotNegative(r_int);
+        return V_T / (R_E + r_int);
+    }
+
+    /// <summary>The same where the base resistance is known apart: V_T/(R_E + r_int + r_b/h_FE).</summary>
     /// <param name="V_T">Thermal voltage at the junction's temperature, not at the room's; greater than 0 V.</param>
     /// <param name="R_E">Emitter resistor of one device; greater than 0 Ω.</param>
     /// <param name="r_int">Resistance inside the device in series with its emitter; 0 Ω or more.</param>
@@ -83,10 +98,19 @@ public static partial class Crossover
         Guard.NotNegative(r_int);
         Guard.NotNegative(r_b);
         Guard.Between(h_FE, 1, 1e9);
-        return V_T / (R_E + r_int + r_b / h_FE);
+        return EqualGainCurrent(V_T, R_E, r_int + r_b / h_FE);
     }
 
-    /// <summary>What a meter reads across the external resistor at that current: V_T·R_E/(R_E + r_int + r_b/h_FE).</summary>
+    /// <summary>What a meter reads across the external resistor at that current: V_T·R_E/(R_E + r_int).</summary>
+    /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
+    /// <param name="R_E">Emitter resistor of one device; greater than 0 Ω.</param>
+    /// <param name="r_int">Resistance inside the device that acts in series with its emitter, the base's over h_FE included; 0 Ω or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("B. M. Oliver, Hewlett-Packard Journal, Feb. 1971", Symbol = "V_RE")]
+    public static ElectricPotential DropOutside(ElectricPotential V_T, ElectricResistance R_E, ElectricResistance r_int) =>
+        EqualGainCurrent(V_T, R_E, r_int) * R_E;
+
+    /// <summary>The same where the base resistance is known apart: V_T·R_E/(R_E + r_int + r_b/h_FE).</summary>
     /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
     /// <param name="R_E">Emitter resistor of one device; greater than 0 Ω.</param>
     /// <param name="r_int">Resistance inside the device in series with its emitter; 0 Ω or more.</param>

@@ -26,8 +26,7 @@ public static partial class CurrentSharing
         Guard.Positive(I);
         Guard.NotNegative(R);
         Guard.Positive(V_T);
-        var r_e = V_T / I;
-        return dV / (R + r_e);
+        return dV / (R + V_T / I);
     }
 
     /// <summary>The matching that a spread of current allows: ΔI·(R + V_T/I).</summary>
@@ -43,8 +42,7 @@ public static partial class CurrentSharing
         Guard.Positive(I);
         Guard.NotNegative(R);
         Guard.Positive(V_T);
-        var r_e = V_T / I;
-        return dI * (R + r_e);
+        return dI * (R + V_T / I);
     }
 
     /// <summary>The least emitter resistance that keeps a mismatch within a spread of current: ΔV_BE/ΔI − V_T/I; 0 Ω where the junctions alone do.</summary>
@@ -61,10 +59,9 @@ public static partial class CurrentSharing
         Guard.Positive(dI);
         Guard.Positive(I);
         Guard.Positive(V_T);
-        var r_e = V_T / I;
-        if (dV / dI <= r_e)
+        if (dV / dI <= V_T / I)
             return 0.Ohm;
-        return dV / dI - r_e;
+        return dV / dI - V_T / I;
     }
 
     /// <summary>What the exact difference satisfies: ΔV_BE = V_T·ln((2·I + ΔI)/(2·I − ΔI)) + ΔI·R.</summary>

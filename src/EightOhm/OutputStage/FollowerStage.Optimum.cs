@@ -75,5 +75,5 @@ public sealed partial record FollowerStage
     }
 
     private ElectricCurrent EqualGainCurrent() =>
-        Crossover.EqualGainCurrent(EmitterBias.ThermalVoltage(Junction), ElectricResistance.FromOhms(Math.Max(TotalEmitterResistance.Ohms, 1e-6)), default, default, 1);
+        Crossover.EqualGainCurrent(EmitterBias.ThermalVoltage(Junction), ElectricResistance.FromOhms(Math.Max(TotalEmitterResistance.Ohms, 1e-6)), default);
 }

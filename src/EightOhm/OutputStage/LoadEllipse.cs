@@ -1,4 +1,5 @@
 using EightOhm.Quantities;
+using EightOhm.Searches;
 using EightOhm.Working;
 using UnitsNet;
 
@@ -14,6 +15,7 @@ public sealed class LoadEllipse
     private readonly double _each;
     private readonly double _drop;
     private readonly double _phase;
+    private readonly Lazy<double> _hottest;
 
     /// <summary>A load on a stage.</summary>
     /// <param name="V">One rail (not rail to rail), at the mains voltage that counts; greater than 0 V.</param>
@@ -30,6 +32,7 @@ public sealed class LoadEllipse
         (_rail, _peak, _phase) = (V.Volts, V_p.Volts, Math.Abs(phi.Radians));
         _each = _peak / Z.Ohms / n;
         _drop = _each * R_E.Ohms;
+        _hottest = new(HottestAngle);
         var needed = Needed(_drop);
         if (needed > _rail)
             Guard.Refuse(nameof(V), V, $"{Face.Of(ElectricPotential.FromVolts(needed))} or more: the peak of {Face.Of(V_p)} and the drop of the emitter resistors", "Raise the rail or lower V_p.");
@@ -71,6 +74,18 @@ public sealed class LoadEllipse
     [Symbol("V_off")]
     public ElectricPotential MostVoltage => Rail + PeakVoltage;
 
+    /// <summary>Heat of one transistor at its hottest instant, at the greatest peak voltage; the emitter resistor's own not counted.</summary>
+    [Symbol("p_max")]
+    public Power PeakHeat => Power.FromWatts(Heat(_hottest.Value));
+
+    /// <summary>Voltage across the transistor at that instant; at full swing it is more than the rail when the phase is above 45°.</summary>
+    [Symbol("V_hot")]
+    public ElectricPotential HottestVoltage => ElectricPotential.FromVolts(Voltage(1, _hottest.Value));
+
+    /// <summary>Current of one transistor at that instant.</summary>
+    [Symbol("I_hot")]
+    public ElectricCurrent HottestCurrent => ElectricCurrent.FromAmperes(Current(1, _hottest.Value));
+
     /// <summary>The load in words.</summary>
     public string Name => $"{Face.Of(Magnitude)} at {Face.Of(Phase)}";
 
@@ -100,6 +115,16 @@ public sealed class LoadEllipse
     internal double Current(double level, double angle) => level * _each * Math.Sin(angle);
 
     internal double Voltage(double level, double angle) => _rail - (level * ((_peak * Math.Sin(angle + _phase)) + (_drop * Math.Sin(angle))));
+
+    private double Heat(double angle) => Voltage(1, angle) * Current(1, angle);
+
+    // There may be a hot instant on either side of the peak; a degree is fine enough to tell which is hotter.
+    private double HottestAngle()
+    {
+        const double degree = Math.PI / 180;
+        var hot = Enumerable.Range(1, 179).MaxBy(k => Heat(k * degree));
+        return GoldenSection.Highest(Heat, (hot - 1) * degree, (hot + 1) * degree, 1e-12).At;
+    }
 
     // The output and the drop are two sines φ apart; together they must stay below the rail.
     private double Needed(double drop) => Math.Sqrt((_peak * _peak) + (2 * _peak * drop * Math.Cos(_phase)) + (drop * drop)) * (1 - 1e-12);

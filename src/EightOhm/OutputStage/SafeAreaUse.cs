@@ -1,4 +1,5 @@
 using EightOhm.Quantities;
+using EightOhm.Searches;
 using EightOhm.Working;
 using UnitsNet;
 
@@ -6,7 +7,7 @@ namespace EightOhm.OutputStage;
 
 /// <summary>How much of its safe area a transistor uses at the worst point of all half-waves up to full level.</summary>
 /// <remarks>Lower levels are searched and not assumed away. On one rail they fill the inside of the full half-wave and are never worse (into a resistor the worst
-/// point is passed at many levels, and full level is named); but a supply's rail rises at a lower level, so ask again with that rail and that peak.</remarks>
+/// point is passed at many levels, and full level is named); but a supply's rail rises at a lower level: give the stage with its rails where that counts.</remarks>
 /// <param name="Use">Current over the current allowed at that voltage: at most 1 is inside.</param>
 /// <param name="Voltage">Collector to emitter there.</param>
 /// <param name="Current">The transistor's current there.</param>
@@ -41,10 +42,41 @@ public sealed record SafeAreaUse(
         return new(use, v, ElectricCurrent.FromAmperes(load.Current(level, angle)), area.LimitAt(v), ElectricPotential.FromVolts(load.Output(level, angle)), Ratio.FromDecimalFractions(level), area.BoundAt(v));
     }
 
+    /// <summary>The worst point of a stage's half-waves at every level up to full swing, each level on the rail that the supply gives then, and at the stage's mains.</summary>
+    /// <remarks>The half-waves are those of class B: idle current is left out, and so are saturation voltages, which would end the swing a little earlier.</remarks>
+    /// <param name="area">The area, derated.</param>
+    /// <param name="stage">The stage with its rails.</param>
+    /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
+    /// <param name="phi">Phase of the load, −90° to 90°.</param>
+    /// <param name="most">The greatest peak at the load that is played; full swing when not given.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, the greatest peak is above full swing, or the transistor sees more than V_CEO.</exception>
+    /// <exception cref="InvalidOperationException">The rail function gave no rail, or full swing was not found.</exception>
+    public static SafeAreaUse Of(DeratedArea area, ClassBStage stage, ElectricResistance Z, Angle phi, ElectricPotential? most = null)
+    {
+        ArgumentNullException.ThrowIfNull(area);
+        ArgumentNullException.ThrowIfNull(stage);
+        var full = stage.FullSwing(Z, phi);
+        var top = most is { } given ? Guard.Positive(given, nameof(most)) : full;
+        if (top > full * (1 + Rounding))
+            Guard.Refuse(nameof(most), top, $"at most {Face.Of(full)}", "The rail is used up there: leave it out for full swing.");
+        // Full swing was found by a root: a hair below it the rail is surely enough.
+        var peak = Math.Min(top.Volts, full.Volts * (1 - Rounding));
+        LoadEllipse At(double level) => new(stage.RailAt(ElectricPotential.FromVolts(level)), ElectricPotential.FromVolts(level), Z, phi, stage.EmitterResistor, stage.Pairs);
+        (double X, double Value) Over(LoadEllipse load) =>
+            Scan.Highest(a => load.Current(1, a) / area.Limit(Math.Max(load.Voltage(1, a), LeastVoltage)), 1e-9, Math.PI - 1e-9, AngleSteps, 1e-6 * Math.PI);
+        var worst = Scan.Highest(level => Over(At(level)).Value, LeastLevel * peak, peak, LevelSteps, 1e-6 * peak).X;
+        var there = Of(area, At(worst));
+        return there with { Level = Ratio.FromDecimalFractions(there.Level.DecimalFractions * worst / peak) };
+    }
+
     /// <inheritdoc/>
     public override string ToString() =>
         $"{Face.Of(Use, 3)} of the safe area, {(Inside ? "inside" : "outside: it does not pass")}: {Face.Of(Current, 3)} at {Face.Of(Voltage, 3)}, allowed {Face.Of(Allowed, 3)}, with the output at {Face.Of(Output, 3)} and {Face.Of(Level, 3)} of full level.";
 
     // At the rail the voltage left is none, and its logarithm is not a number; down there the limit is the top current anyway.
     private const double LeastVoltage = 1e-3;
+    private const double LeastLevel = 0.01;
+    private const double Rounding = 1e-9;
+    private const int LevelSteps = 32;
+    private const int AngleSteps = 120;
 }

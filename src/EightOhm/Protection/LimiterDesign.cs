@@ -76,16 +76,16 @@ public static partial class LimiterDesign
         return R_1 * (V_M / V_BE - 1);
     }
 
-    /// <summary>R_4 from a point below the knee: (V_S + V_BE − V)·R_1/(R_E·(I − I_1)), I_1 what the single slope allows there.</summary>
+    /// <summary>R_sl from a point below the knee: (V_S + V_BE − V)·R_1/(R_E·(I − I_1)), I_1 what the single slope allows there.</summary>
     /// <param name="R_1">From the emitter resistor's upper end to the base; greater than 0 Ω.</param>
     /// <param name="R_E">Emitter resistor; greater than 0 Ω.</param>
-    /// <param name="V_S">From the far end of R_4 to the rail, less the diode's drop; 0 V or more.</param>
+    /// <param name="V_S">From the far end of R_sl to the rail, less the diode's drop; 0 V or more.</param>
     /// <param name="V_BE">Sense voltage; greater than 0 V.</param>
     /// <param name="V">From the output to the rail; 0 V or more, below V_S + V_BE.</param>
     /// <param name="I">Limit wanted there; above I_1.</param>
     /// <param name="I_1">What the single slope allows there.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range: beyond the knee, or a limit that the single slope allows already.</exception>
-    [Formula(Lm391 + ", there with I_1 = V_BE/R_E", Symbol = "R_4")]
+    [Formula(Lm391 + ", there with I_1 = V_BE/R_E", Symbol = "R_sl")]
     public static ElectricResistance SecondSlopeResistor(ElectricResistance R_1, ElectricResistance R_E, ElectricPotential V_S, ElectricPotential V_BE, ElectricPotential V, ElectricCurrent I, ElectricCurrent I_1)
     {
         Guard.Positive(R_1);
@@ -93,8 +93,8 @@ public static partial class LimiterDesign
         Guard.Positive(V_BE);
         Guard.NotNegative(V_S);
         Guard.NotNegative(V);
-        Guard.Positive(V_S + V_BE - V, nameof(V), "Beyond the knee R_4 carries nothing: give a point of a lower voltage.");
-        Guard.Positive(I - I_1, nameof(I), "The single slope allows as much already: ask for more, or leave R_4 out.");
+        Guard.Positive(V_S + V_BE - V, nameof(V), "Beyond the knee R_sl carries nothing: give a point of a lower voltage.");
+        Guard.Positive(I - I_1, nameof(I), "The single slope allows as much already: ask for more, or leave R_sl out.");
         return R_1 * ((V_S + V_BE - V) / (R_E * (I - I_1)));
     }
 }

@@ -12,14 +12,14 @@ namespace EightOhm.Protection;
 ///                  │              R_3
 ///             output transistor   │
 ///                  │              │
-///                  e ──── R_1 ────b────── R_4 ──▷|── far end (ground, or a fixed voltage)
+///                  e ──── R_1 ────b────── R_sl ──▷|── far end (ground, or a fixed voltage)
 ///                  │              │
 ///                 R_E            R_2     (the sense transistor's base is at b, its emitter at o,
 ///                  │              │       its collector pulls the drive of the output transistor)
 ///                  o ─────────────┴─────
 /// </code>
 /// Seen from the output: e is at I·R_E, the rail at V = V_CE + I·R_E, and b at V_BE when limiting begins. The sum of the currents at b gives the locus.
-/// Without R_4 it is one straight line; with it the current allowed near the rail is raised, by as much as the output is above the far end.
+/// Without R_sl it is one straight line; with it the current allowed near the rail is raised, by as much as the output is above the far end.
 /// The sense transistor's base current is neglected (keep R_1 below about 1 kΩ). pnp side: mirror all.
 /// </remarks>
 public static partial class LimiterLocus
@@ -47,26 +47,26 @@ public static partial class LimiterLocus
         return R_1 / R_E * (V_BE * G - V / R_3);
     }
 
-    /// <summary>Two slopes: the single slope, raised by R_1/R_E·(V_S + V_BE − V)/R_4 below the knee at V_S + V_BE.</summary>
+    /// <summary>Two slopes: the single slope, raised by R_1/R_E·(V_S + V_BE − V)/R_sl below the knee at V_S + V_BE.</summary>
     /// <param name="V_BE">Sense transistor's base-emitter voltage when it takes the drive away; greater than 0 V.</param>
     /// <param name="R_1">From the emitter resistor's upper end to the base; greater than 0 Ω.</param>
     /// <param name="R_2">From the base to the output; greater than 0 Ω (a very large one stands for none).</param>
     /// <param name="R_3">From the base to the rail; greater than 0 Ω.</param>
-    /// <param name="R_4">From the base through a diode to the far end; greater than 0 Ω.</param>
+    /// <param name="R_sl">From the base through a diode to the far end; greater than 0 Ω.</param>
     /// <param name="R_E">Emitter resistor of this one transistor; greater than 0 Ω.</param>
     /// <param name="V_S">From the far end to the rail, less the diode's drop: the rail itself where the far end is ground and the drop neglected; 0 V or more.</param>
     /// <param name="V">From the output to this transistor's rail, V_CE + I·R_E; 0 V or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Lm391, Symbol = "I_lim")]
-    public static ElectricCurrent DoubleSlope(ElectricPotential V_BE, ElectricResistance R_1, ElectricResistance R_2, ElectricResistance R_3, ElectricResistance R_4, ElectricResistance R_E, ElectricPotential V_S, ElectricPotential V)
+    public static ElectricCurrent DoubleSlope(ElectricPotential V_BE, ElectricResistance R_1, ElectricResistance R_2, ElectricResistance R_3, ElectricResistance R_sl, ElectricResistance R_E, ElectricPotential V_S, ElectricPotential V)
     {
-        Guard.Positive(R_4);
+        Guard.Positive(R_sl);
         Guard.NotNegative(V_S);
         var I_1 = SingleSlope(V_BE, R_1, R_2, R_3, R_E, V);
         var V_k = V_S + V_BE;
         if (V >= V_k)
             return I_1;
-        return I_1 + R_1 / R_E * ((V_k - V) / R_4);
+        return I_1 + R_1 / R_E * ((V_k - V) / R_sl);
     }
 
     /// <summary>The voltage at which a single slope comes down to no current: V_BE·R_3·(1/R_1 + 1/R_2 + 1/R_3). Beyond it the transistor gets no drive at all.</summary>

@@ -33,7 +33,7 @@ public sealed partial record VoltageCurrentLimiter
     }
 
     /// <summary>The same with the second slope that raises the limit to a point below the knee, at 25 °C.</summary>
-    /// <param name="V_S">From the far end of R_4 to the rail, less the diode's drop; greater than 0 V.</param>
+    /// <param name="V_S">From the far end of R_sl to the rail, less the diode's drop; greater than 0 V.</param>
     /// <param name="V">From the output to the rail at the point; below V_S and the sense voltage.</param>
     /// <param name="I">Limit of one transistor there; above what the single slope allows.</param>
     /// <exception cref="ArgumentOutOfRangeException">The point is beyond the knee or allowed already.</exception>

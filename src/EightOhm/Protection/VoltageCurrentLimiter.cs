@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace EightOhm.Protection;
 
-/// <summary>A voltage-current limiter of one output transistor by its resistors: one slope, or two with R_4. The network is drawn at <see cref="LimiterLocus"/>.</summary>
+/// <summary>A voltage-current limiter of one output transistor by its resistors: one slope, or two with R_sl. The network is drawn at <see cref="LimiterLocus"/>.</summary>
 /// <remarks>Currents of one transistor. Hot and cold: the sense junction loses about 2 mV for each kelvin, so its limit falls as it warms.</remarks>
 public sealed partial record VoltageCurrentLimiter
 {
@@ -40,10 +40,10 @@ public sealed partial record VoltageCurrentLimiter
     public ElectricResistance ToRail { get; }
 
     /// <summary>From the base through a diode to the far end; null for one slope.</summary>
-    [Symbol("R_4")]
+    [Symbol("R_sl")]
     public ElectricResistance? SecondSlope { get; private init; }
 
-    /// <summary>From the far end of R_4 to the rail, less the diode's drop.</summary>
+    /// <summary>From the far end of R_sl to the rail, less the diode's drop.</summary>
     [Symbol("V_S")]
     public ElectricPotential? FarEndToRail { get; private init; }
 
@@ -62,11 +62,11 @@ public sealed partial record VoltageCurrentLimiter
     /// <summary>The sense junction's temperature at which the sense voltage holds: 25 °C.</summary>
     public static Temperature RoomTemperature => Temperature.FromKelvins(298.15);
 
-    /// <summary>The same with a second slope: R_4 and a diode from the base to a far end, ground or a fixed voltage.</summary>
-    /// <param name="R_4">From the base through the diode; greater than 0 Ω.</param>
+    /// <summary>The same with a second slope: R_sl and a diode from the base to a far end, ground or a fixed voltage.</summary>
+    /// <param name="R_sl">From the base through the diode; greater than 0 Ω.</param>
     /// <param name="V_S">From the far end to the rail, less the diode's drop; greater than 0 V. With the far end at ground it moves with the rail.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive.</exception>
-    public VoltageCurrentLimiter WithSecondSlope(ElectricResistance R_4, ElectricPotential V_S) => this with { SecondSlope = Guard.Positive(R_4), FarEndToRail = Guard.Positive(V_S) };
+    public VoltageCurrentLimiter WithSecondSlope(ElectricResistance R_sl, ElectricPotential V_S) => this with { SecondSlope = Guard.Positive(R_sl), FarEndToRail = Guard.Positive(V_S) };
 
     /// <summary>The current at which limiting begins.</summary>
     /// <param name="V">From the output to the rail, V_CE + I·R_E; 0 V or more.</param>
@@ -92,7 +92,7 @@ public sealed partial record VoltageCurrentLimiter
 
     /// <inheritdoc/>
     public override string ToString() =>
-        $"Limiter R_1 {Face.Of(FromEmitter)}, {(ToOutput < None ? $"R_2 {Face.Of(ToOutput)}, " : "")}R_3 {Face.Of(ToRail)}{(SecondSlope is { } r ? $", R_4 {Face.Of(r)}" : "")}, R_E {Face.Of(EmitterResistor)}";
+        $"Limiter R_1 {Face.Of(FromEmitter)}, {(ToOutput < None ? $"R_2 {Face.Of(ToOutput)}, " : "")}R_3 {Face.Of(ToRail)}{(SecondSlope is { } r ? $", R_sl {Face.Of(r)}" : "")}, R_E {Face.Of(EmitterResistor)}";
 
     internal LocusLine Locus(Temperature T)
     {

@@ -219,6 +219,9 @@ public static class Algebra
         /// <summary>V² / W = R.</summary>
         public static ElectricResistance operator /(SquaredVoltage v2, Power p) => ElectricResistance.FromOhms(v2.Si / (double)p.Watts);
 
+        /// <summary>V² / VA = Ω.</summary>
+        public static ElectricResistance operator /(SquaredVoltage v2, ElectricApparentPower s) => ElectricResistance.FromOhms(v2.Si / s.Voltamperes);
+
         /// <summary>V² / V = V.</summary>
         public static ElectricPotential operator /(SquaredVoltage v2, ElectricPotential v) => ElectricPotential.FromVolts(v2.Si / v.Volts);
 

@@ -184,6 +184,9 @@ public static partial class Literals
         /// <summary>So many kelvins per watt.</summary>
         public HeatResistance K_per_W => HeatResistance.FromSi(x);
 
+        /// <summary>So many millikelvins per watt.</summary>
+        public HeatResistance mK_per_W => HeatResistance.FromSi(x / 1e3);
+
         /// <summary>So many volts per microsecond.</summary>
         public ElectricPotentialChangeRate V_per_us => ElectricPotentialChangeRate.FromVoltsPerSeconds(x * 1e6);
 

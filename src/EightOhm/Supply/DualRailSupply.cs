@@ -123,6 +123,25 @@ public sealed class DualRailSupply
     public BurstPower LargestBurst(ElectricCurrent idle, ElectricResistance load, Duration length, ElectricPotential losses, int channels, Frequency signal) =>
         new(Idling(idle), load, length, losses, channels, signal);
 
+    /// <summary>Where a sine that lasts clips, on the rails that it leaves itself.</summary>
+    /// <param name="ledger">The swing ledger of a channel into its load: peak voltage over peak current, a resistor.</param>
+    /// <param name="channels">How many channels play in phase; 1 or more.</param>
+    /// <param name="besides">What each rail gives away beside the half-waves: front ends and drivers, not the idle current of outputs that now play; 0 A or more.</param>
+    /// <param name="signal">Frequency of the sine; such as 1.kHz.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the losses of the ledger take the whole rail.</exception>
+    /// <exception cref="InvalidOperationException">No such level was found.</exception>
+    public SteadyClip ClipsAt(SwingLedger ledger, int channels, ElectricCurrent besides, Frequency signal) => new(this, ledger, channels, besides, signal);
+
+    /// <summary>The same supply at another mains: the emf goes with it, the copper stays.</summary>
+    /// <remarks>Not the nameplate at another voltage, whose resistance would move with the square.</remarks>
+    /// <param name="m">Mains over nominal, such as 0.9; greater than 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The mains is not positive, or the winding's peak falls below the drop.</exception>
+    public DualRailSupply AtMains(double m) => new(Guard.Positive(m, nameof(m)) * Half, Mains, HalfResistance, SharedResistance, Drop, Reservoir)
+    {
+        CapacitorEsr = CapacitorEsr,
+        DiodeResistance = DiodeResistance,
+    };
+
     private RailNetwork Idling(ElectricCurrent idle)
     {
         var at = LoadCurrent.Constant(Guard.NotNegative(idle, nameof(idle)));

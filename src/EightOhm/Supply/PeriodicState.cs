@@ -3,11 +3,12 @@ namespace EightOhm.Supply;
 /// <summary>Finds the state that a period brings back to itself: Newton's method on the map of the period.</summary>
 /// <remarks>
 /// The map's derivative comes with the march, exactly: the currents are continuous at every event, so the pieces' sensitivities
-/// multiply. The capacitors' gain over a period falls and flattens as their voltage rises, so Newton from below climbs to the root.
+/// multiply. The capacitors' gain over a period falls and flattens as their voltage rises, so Newton from below climbs to the root. Two lightly loaded
+/// rails take the last of the crest from each other, and a whole step may throw one past the other for ever: a step that leads further off is halved.
 /// </remarks>
 internal static class PeriodicState
 {
-    private const int MostSteps = 60;
+    private const int MostSteps = 120;
 
     /// <summary>The state at t = 0.</summary>
     /// <param name="network">The network.</param>
@@ -19,7 +20,8 @@ internal static class PeriodicState
         var march = new RailMarch(network);
         // Without any load the rail stays where the peak has left it; else from below.
         var full = network.Peak - network.Drop;
-        double start = network.Load1.IsNone && network.Load2.IsNone ? full : 0.8 * full, u1 = start, u2 = network.Rails > 1 ? start : 0, off = double.NaN;
+        double start = network.Load1.IsNone && network.Load2.IsNone ? full : 0.8 * full, u1 = start, u2 = network.Rails > 1 ? start : 0;
+        double off = double.NaN, before = double.PositiveInfinity, from1 = u1, from2 = u2, s1 = 0, s2 = 0, part = 0;
         for (steps = 1; steps <= MostSteps; steps++)
         {
             double a = u1, b = u2;
@@ -28,6 +30,14 @@ internal static class PeriodicState
             off = Math.Max(Math.Abs(g1), Math.Abs(g2));
             if (off < 1e-12 * network.Peak)
                 return (a, b);
+            if (off > before && part > 1e-3)
+            {
+                part /= 2;
+                (u1, u2) = (from1 + (part * s1), from2 + (part * s2));
+                continue;
+            }
+
+            (from1, from2, before, part) = (u1, u2, off, 0);
             var m = march.Sensitivity;
             double d11 = 1 - m.M11, d12 = -m.M12, d21 = -m.M21, d22 = network.Rails > 1 ? 1 - m.M22 : 1;
             var det = (d11 * d22) - (d12 * d21);
@@ -38,9 +48,9 @@ internal static class PeriodicState
                 continue;
             }
 
-            double s1 = ((d22 * g1) - (d12 * g2)) / det, s2 = ((d11 * g2) - (d21 * g1)) / det;
-            u1 += Math.Clamp(s1, -network.Peak / 2, network.Peak / 2);
-            u2 += Math.Clamp(s2, -network.Peak / 2, network.Peak / 2);
+            s1 = Math.Clamp(((d22 * g1) - (d12 * g2)) / det, -network.Peak / 2, network.Peak / 2);
+            s2 = Math.Clamp(((d11 * g2) - (d21 * g1)) / det, -network.Peak / 2, network.Peak / 2);
+            (u1, u2, part) = (u1 + s1, u2 + s2, 1);
         }
 
         throw new InvalidOperationException(

@@ -85,24 +85,35 @@ internal sealed class RailMarch(RailNetwork network)
             double a = (i - 1) * step, b = i == looks ? length : i * step;
             s.At(b);
             double b1 = s.Blocked1, b2 = s.Blocked2;
-            var when = double.PositiveInfinity;
-            var change = 0;
-            if (b1 > 0)
-                (when, change) = (Root(ref s, 1, a, b, a1, b1), 1);
-            if (b2 > 0 && Root(ref s, 2, a, b, a2, b2) is var second && second < when)
-                (when, change) = (second, 2);
-            // The middle of three looks is the nearest to an event: the top between may have passed it.
-            if (change == 0 && i > 1 && a1 > before1 && a1 > b1 && Top(ref s, 1, a - step, b) is var top1 && top1 >= 0)
-                (when, change) = (Root(ref s, 1, a - step, top1, before1, 1), 1);
-            if (change == 0 && i > 1 && a2 > before2 && a2 > b2 && Top(ref s, 2, a - step, b) is var top2 && top2 >= 0)
-                (when, change) = (Root(ref s, 2, a - step, top2, before2, 1), 2);
-            if (change != 0)
-                return (when, change);
+            var edge = i == 1 || i == looks;
+            // Both rails are asked and the earlier goes first: two lightly loaded rails begin within the same pulse.
+            double first = Event(ref s, 1, a, b, step, edge, before1, a1, b1), second = Event(ref s, 2, a, b, step, edge, before2, a2, b2);
+            if (Math.Min(first, second) is var when && !double.IsPositiveInfinity(when))
+                return (when, first <= second ? 1 : 2);
             (before1, before2, a1, a2) = (a1, a2, b1, b2);
         }
 
         return (length, 0);
     }
+
+    // When a rail first contradicts the set of charging rails between two looks, with the look before; infinite if it does not.
+    private double Event(ref RailSegment s, int rail, double a, double b, double step, bool edge, double before, double atA, double atB)
+    {
+        if (atB > 0)
+            return Root(ref s, rail, a, b, atA, atB);
+        var from = a;
+        // The middle of three looks is the nearest to an event: the top between may have passed it. Where a stretch begins or ends there is no third
+        // look, and the slopes at both ends tell.
+        if (atA > before && atA > atB && !double.IsNegativeInfinity(before))
+            (from, atA) = (a - step, before);
+        else if (!(edge && Near(rail, atA, atB, b - a) && Blocked(ref s, rail, a + (1e-3 * (b - a))) > atA && Blocked(ref s, rail, b - (1e-3 * (b - a))) > atB))
+            return double.PositiveInfinity;
+        return Top(ref s, rail, from, b) is var top && top >= 0 ? Root(ref s, rail, from, top, atA, 1) : double.PositiveInfinity;
+    }
+
+    // No look is wasted where the source cannot come up to the rail: it rises by its steepest slope at most.
+    private bool Near(int rail, double atA, double atB, double length) =>
+        rail <= network.Rails && Math.Max(atA, atB) > -(network.Peak * network.Omega * length);
 
     private static double Blocked(ref RailSegment s, int rail, double tau)
     {
@@ -114,7 +125,14 @@ internal sealed class RailMarch(RailNetwork network)
     private double Root(ref RailSegment s, int rail, double a, double b, double atA, double atB)
     {
         if (atA >= 0)
-            return a;
+        {
+            // A rail that has just begun stands at zero, on either side of it by rounding: it is wrong only if it stays there.
+            var later = Math.Min(a + (network.Half * 1e-6), b);
+            if (Blocked(ref s, rail, later) is var atLater && !(atLater < 0))
+                return a;
+            (a, atA) = (later, atLater);
+        }
+
         atB = atB == 1 ? Blocked(ref s, rail, b) : atB;
         var tolerance = network.Half * 1e-14;
         for (var i = 0; i < 60 && b - a > tolerance; i++)

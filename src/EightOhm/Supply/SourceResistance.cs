@@ -24,7 +24,7 @@ public static partial class SourceResistance
         Guard.Positive(V);
         Guard.NotNegative(reg);
         Guard.Positive(S);
-        return reg.DecimalFractions * (V * V / Power.FromWatts(S.Voltamperes));
+        return reg.DecimalFractions * (V * V / S);
     }
 
     /// <summary>Behind either rail of a dual supply, both rails loaded alike: 2·reg·V²/S, the reflected primary included.</summary>
@@ -39,7 +39,7 @@ public static partial class SourceResistance
         Guard.Positive(V);
         Guard.NotNegative(reg);
         Guard.Positive(S);
-        return 2 * reg.DecimalFractions * (V * V / Power.FromWatts(S.Voltamperes));
+        return 2 * reg.DecimalFractions * (V * V / S);
     }
 
     /// <summary>The copper of one half-winding alone: half of <see cref="OfRail"/>.</summary>

@@ -28,8 +28,8 @@ public static partial class BiasDrift
         Guard.NotNegative(r_int);
         Guard.Positive(V_T);
         Guard.Positive(I_q);
-        var r_e = V_T / I_q;
-        return tc * dT / (R_E + r_int + r_e);
+        var R = R_E + r_int + V_T / I_q;
+        return tc * dT / R;
     }
 
     /// <summary>What the current satisfies: the error is what the junction and the resistance take more.</summary>

@@ -40,6 +40,16 @@ public class GainFamilyTests
     }
 
     [Fact]
+    public void Distortion_of_several_levels_has_a_line_for_each()
+    {
+        ElectricCurrent[] idle = [30.mA, 60.mA, 100.mA, 200.mA];
+        var figure = Charts.DistortionOverBias(("full", Stage.DistortionAt(idle, 40.V)), ("1 W", Stage.DistortionAt(idle, 4.V)));
+        Assert.Equal(["full", "1 W"], figure.Series.Select(s => s.Name));
+        Assert.Empty(figure.Marks);
+        Assert.Throws<ArgumentException>(() => Charts.DistortionOverBias());
+    }
+
+    [Fact]
     public void The_facts_of_a_bias_name_the_drivers_only_where_there_are_any()
     {
         var drivers = Stage with { Drivers = new(47.Ohm) };

@@ -68,6 +68,15 @@ public class FigureHtmlTests
     }
 
     [Fact]
+    public void The_edge_of_a_logarithmic_axis_lies_a_hair_outside_the_last_value()
+    {
+        // The page takes the logarithm of 0.1 for a little more than −1: a mark there must not fall outside.
+        var range = Spec(Figure.Line("step", Axis.Log("time", "s"), new Axis("current", "A"), new LineSeries("current", [1e-3, 0.1], [0, 1]))).GetProperty("layout").GetProperty("xaxis").GetProperty("range");
+        Assert.InRange(range[0].GetDouble(), -3 - 1e-6, -3 - 1e-8);
+        Assert.InRange(range[1].GetDouble(), -1 + 1e-8, -1 + 1e-6);
+    }
+
+    [Fact]
     public void A_line_of_200_points_stays_under_20_kB()
     {
         var figure = Figure.Line("Voltage", Axis.Log("rated power", "W"), new Axis("voltage", "V"), SampleFigures.Voltage(8)) with { Marks = [new(100, 40, "100 W → 40.0 V")] };

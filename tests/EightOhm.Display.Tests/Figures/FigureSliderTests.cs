@@ -45,7 +45,7 @@ public class FigureSliderTests
 
     [Fact]
     public void The_picture_begins_at_the_start() =>
-        Assert.Equal([null, 0.25, 1, 0.25, 1], Spec(Family).GetProperty("data").EnumerateArray().Skip(1).Take(5)
+        Assert.Equal([null, 0.4, 1, 0.4, 1], Spec(Family).GetProperty("data").EnumerateArray().Skip(1).Take(5)
             .Select(t => t.TryGetProperty("opacity", out var o) ? o.GetDouble() : (double?)null));
 
     [Fact]

@@ -38,6 +38,18 @@ public class WarmUpChartTests
     }
 
     [Fact]
+    public void Ten_minutes_are_drawn_in_minutes_and_a_logarithmic_time_in_seconds()
+    {
+        Assert.Equal("min", Charts.IdleCurrent(_run).X.Unit);
+        Assert.Equal("min", Charts.WarmUp(_run).X.Unit);
+        Assert.Equal(10, Assert.IsType<LineSeries>(Charts.WarmUp(_run).Series[0]).X[^1], 1e-9);
+        Assert.Equal("s", Charts.IdleCurrent(_run, AxisScale.Log).X.Unit);
+        Assert.Equal(600, Assert.IsType<LineSeries>(Charts.IdleCurrent(_run, AxisScale.Log).Series[0]).X[^1], 1e-9);
+        var minute = _run.Of.Follow(60.s, []);
+        Assert.Equal("s", Charts.WarmUp(minute).X.Unit);
+    }
+
+    [Fact]
     public void A_node_that_is_not_there_is_refused() => Assert.Throws<ArgumentException>(() => Charts.WarmUp(_run, AxisScale.Linear, "sinc"));
 
     private static BiasOverTime Run()

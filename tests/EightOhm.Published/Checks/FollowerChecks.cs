@@ -77,11 +77,15 @@ public class FollowerChecks
         Check.Check(() => Crossover.EqualGainCurrent(V_T, R_E, none, none, 50), "118 mA", Oliver);
         Check.Against(() => Crossover.EqualGainCurrent(V_T, R_E, none, none, 50), Crossover.EqualGainCurrent(V_T, R_E, inside, none, 50), "an inner resistance that the rule's example leaves out", "118 mA", Oliver);
         Check.TradeFact(() => Crossover.DropOutside(V_T, R_E, none, none, 50), "26 mV");
+        Check.Check(() => Crossover.EqualGainCurrent(V_T, R_E, none), "118 mA", Oliver);
+        Check.TradeFact(() => Crossover.DropOutside(V_T, R_E, none), "26 mV");
+        Check.Against(() => Crossover.EqualGainCurrent(V_T, R_E, none), Crossover.EqualGainCurrent(V_T, R_E, inside), "an inner resistance that the rule's example leaves out", "118 mA", Oliver);
         // At 55 °C and with the resistance inside the device the meter must not show 26 mV.
-        Assert.Equal(0.1038, Crossover.EqualGainCurrent(hot, R_E, inside, none, 1).Amperes, 0.00005);
-        Assert.Equal(22.83e-3, Crossover.DropOutside(hot, R_E, inside, none, 1).Volts, 0.005e-3);
+        Assert.Equal(0.1038, Crossover.EqualGainCurrent(hot, R_E, inside).Amperes, 0.00005);
+        Assert.Equal(22.83e-3, Crossover.DropOutside(hot, R_E, inside).Volts, 0.005e-3);
         Check.Computed(Reference.Read("equal-gain.csv"), r => Crossover.EqualGainCurrent(V(r["V_T"]), R(r["R_E"]), R(r["r_int"]), R(r["r_b"]), r["h_FE"]), "I_q");
         Check.Computed(Reference.Read("equal-gain.csv"), r => Crossover.DropOutside(V(r["V_T"]), R(r["R_E"]), R(r["r_int"]), R(r["r_b"]), r["h_FE"]), "V_RE");
+        Check.Computed(Reference.Read("equal-gain.csv"), r => Crossover.DropOutside(V(r["V_T"]), R(r["R_E"]), R(r["r_int"] + r["r_b"] / r["h_FE"])), "V_RE");
     }
 
     [Fact]

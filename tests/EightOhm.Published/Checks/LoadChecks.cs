@@ -85,12 +85,26 @@ public class LoadChecks
     }
 
     [Fact]
+    public void Current_after_a_step_by_the_matrix_exponential()
+    {
+        foreach (var r in Reference.Read("step-current.csv").Rows)
+            Near(r["per_volt"], Driver(r).StepCurrent(1.V, r["t"].s).Amperes, 1e-8);
+    }
+
+    [Fact]
     public void The_hottest_instant_of_one_side()
     {
         var rows = Reference.Read("load-ellipse.csv");
         Check.Computed(rows, r => OutputCurrent.Sine(ElectricPotential.FromVolts(r["V_p"]), Ohms(r["Z"])), "peak_current");
         foreach (var r in rows.Rows)
-            Near(r["peak_heat"], (double)SideEllipse.Of(r["V"].V, r["V_p"].V, r["Z"].Ohm, r["phase_deg"].deg).PeakHeat.Watts, 1e-9);
+            Near(r["peak_heat"], (double)new LoadEllipse(r["V"].V, r["V_p"].V, r["Z"].Ohm, r["phase_deg"].deg, 0.Ohm, 1).PeakHeat.Watts, 1e-9);
+        foreach (var r in Reference.Read("load-ellipse-of-one.csv").Rows)
+        {
+            var path = new LoadEllipse(r["V"].V, r["V_p"].V, r["Z"].Ohm, r["phase_deg"].deg, r["R_E"].Ohm, (int)r["n"]);
+            Near(r["peak_heat"], (double)path.PeakHeat.Watts, 1e-9);
+            Near(r["hottest_V"], path.HottestVoltage.Volts, 1e-4);
+            Near(r["hottest_I"], path.HottestCurrent.Amperes, 1e-4);
+        }
     }
 
     [Fact]

@@ -33,6 +33,50 @@ public class ProgrammeCurrentTests
     }
 
     [Fact]
+    public void The_climbs_and_falls_of_the_step_add_up_to_it()
+    {
+        foreach (var box in new[] { new BoxedDriver(5.8.Ohm, 0.5.mH, 45.Hz, 3, 0.6), new BoxedDriver(6.Ohm, 0.H, 45.Hz, 3, 0.6) })
+        {
+            var last = box.StepCurrent(40.V, 0.s).Amperes;
+            var total = Math.Abs(last); // without a coil the current begins with a jump
+            for (var k = 0; k <= 4000; k++)
+            {
+                var now = box.StepCurrent(40.V, (1e-6 * Math.Pow(3e5, k / 4000.0)).s).Amperes;
+                total += Math.Abs(now - last);
+                last = now;
+            }
+
+            Assert.Equal(1, total / box.WorstProgrammeCurrent(40.V).Amperes, 1e-4);
+        }
+    }
+
+    [Fact]
+    public void A_step_begins_at_nothing_behind_a_coil_and_ends_at_the_dc_current()
+    {
+        var box = new BoxedDriver(5.8.Ohm, 0.5.mH, 45.Hz, 3, 0.6);
+        Assert.Equal(0, box.StepCurrent(40.V, 0.s).Amperes, 1e-9);
+        Assert.Equal(-40 / 5.8, box.StepCurrent((-40).V, 10.s).Amperes, 1e-9);
+        Assert.Equal(40 / 5.8, new BoxedDriver(5.8.Ohm, 0.H, 45.Hz, 3, 0.6).StepCurrent(40.V, 0.s).Amperes, 1e-9);
+        Assert.Equal(5, new ResistiveLoad(8.Ohm).StepCurrent(40.V, 0.s).Amperes);
+        var cabled = new ResistiveLoad(8.Ohm).Through(Cable.Iec(10.m, 2.5.mm2));
+        Assert.Equal(0, cabled.StepCurrent(40.V, 0.s).Amperes);
+        double R = cabled.Magnitude(1e-3.Hz).Ohms, tau = Cable.Iec(10.m, 2.5.mm2).LoopInductance.Henries / R;
+        Assert.Equal(40 / R * (1 - Math.Exp(-1)), cabled.StepCurrent(40.V, tau.s).Amperes, 1e-9);
+        Assert.Throws<RefusedValueException>(() => box.StepCurrent(40.V, (-1).us));
+    }
+
+    [Fact]
+    public void A_load_says_what_it_asks()
+    {
+        var box = new BoxedDriver(5.8.Ohm, 0.5.mH, 45.Hz, 3, 0.6);
+        var asks = box.Asks("a box", 40.V);
+        Assert.Equal("a box at 40 V peak: 6.845 A, 2.901 Ω to a transistor", asks.ToString());
+        Assert.Equal(box.WorstProgrammeCurrent(40.V), asks.Programme);
+        Assert.Null(new PhaseLoad(4.Ohm, 45.deg).Asks("4 Ω", 38.V).Programme);
+        Assert.Throws<RefusedValueException>(() => box.Asks("a box", 0.V));
+    }
+
+    [Fact]
     public void Two_or_three_equal_poles_are_nothing_special()
     {
         // With ω = 1 and R = 1: three poles at −a need τ = 1/a³, 1/Q_ms = 3a − a³, 1/Q_es = 3/a − 1/a³ − 3a + a³.

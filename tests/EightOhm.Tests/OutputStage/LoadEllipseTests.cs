@@ -86,6 +86,42 @@ public class LoadEllipseTests
     }
 
     [Fact]
+    public void A_stage_whose_rail_stands_uses_its_area_as_its_ellipse_at_full_swing() =>
+        Gen.Select(Gen.Double[0, 80], Gen.Int[1, 5], Gen.Bool).Sample(
+            (phi, n, dc) =>
+            {
+                var area = Area.For(80.degC, dc ? SafeArea.Dc : 100.ms);
+                var stage = new ClassBStage(46.V, n, 0.22.Ohm);
+                var full = stage.FullSwing(4.Ohm, phi.deg) * (1 - 1e-9);
+                var use = SafeAreaUse.Of(area, stage, 4.Ohm, phi.deg);
+                Assert.Equal(SafeAreaUse.Of(area, new(46.V, full, 4.Ohm, phi.deg, 0.22.Ohm, n)).Use, use.Use, 1e-6 * use.Use);
+            },
+            iter: 20);
+
+    /// <summary>A dense scan over levels, each on its own rail, does not beat it.</summary>
+    [Fact]
+    public void A_stage_whose_rail_sags_is_worst_at_a_level_that_no_scan_beats() =>
+        Gen.Select(Gen.Double[0, 80], Gen.Double[0.5, 25], Gen.Bool).Sample(
+            (phi, sag, dc) =>
+            {
+                var area = Area.For(80.degC, dc ? SafeArea.Dc : 100.ms);
+                ElectricPotential Rail(ElectricPotential level) => (50 - (sag * level.Volts / 50)).V;
+                var stage = new ClassBStage(50.V, 3, 0.22.Ohm).WithRail(Rail);
+                var full = stage.FullSwing(4.Ohm, phi.deg).Volts * (1 - 1e-9);
+                var use = SafeAreaUse.Of(area, stage, 4.Ohm, phi.deg);
+                var scan = Enumerable.Range(1, 400).Max(i => UseByTrace(area, Rail((full * i / 400).V), (full * i / 400).V, phi));
+                Assert.InRange(use.Use, scan * (1 - 1e-9), scan * 1.001);
+                // Less than full swing played is never worse, and high mains never better.
+                Assert.True(SafeAreaUse.Of(area, stage, 4.Ohm, phi.deg, (0.7 * full).V).Use <= use.Use * (1 + 1e-9));
+                Assert.True(SafeAreaUse.Of(area, stage.AtMains(10.percent), 4.Ohm, phi.deg).Use > use.Use);
+            },
+            iter: 8);
+
+    [Fact]
+    public void A_peak_above_full_swing_is_refused() =>
+        Assert.Contains("at most 45.17 V", Assert.Throws<RefusedValueException>(() => SafeAreaUse.Of(Area.For(80.degC, SafeArea.Dc), new ClassBStage(46.V, 3, 0.22.Ohm), 4.Ohm, 0.deg, 45.5.V)).Message, StringComparison.Ordinal);
+
+    [Fact]
     public void A_rail_below_the_swing_is_refused() =>
         Assert.Contains("38.65 V or more", Assert.Throws<RefusedValueException>(() => new LoadEllipse(38.V, 37.95.V, 4.Ohm, 0.deg, 0.22.Ohm, 3)).Message, StringComparison.Ordinal);
 
@@ -115,4 +151,11 @@ public class LoadEllipseTests
     }
 
     private static LoadEllipse Load(double phi, int n, double re = 0.22) => new(46.V, 37.95.V, 4.Ohm, phi.deg, re.Ohm, n);
+
+    // By the trace of the half-wave, not by the search under test.
+    private static double UseByTrace(DeratedArea area, ElectricPotential rail, ElectricPotential peak, double phi)
+    {
+        var (v, i) = new LoadEllipse(rail, peak, 4.Ohm, phi.deg, 0.22.Ohm, 3).Trace(1001);
+        return v.Zip(i, (x, y) => y / area.LimitAt(Math.Max(x, 1e-3).V).Amperes).Max();
+    }
 }

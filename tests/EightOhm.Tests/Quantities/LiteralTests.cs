@@ -52,6 +52,7 @@ public class LiteralTests
         ["mm"] = (typeof(Length), -3),
         ["K"] = (typeof(TemperatureDelta), 0),
         ["K_per_W"] = (typeof(HeatResistance), 0),
+        ["mK_per_W"] = (typeof(HeatResistance), -3),
         ["V_per_us"] = (typeof(ElectricPotentialChangeRate), 6),
         ["nV_rtHz"] = (typeof(VoltageNoiseDensity), -9),
         ["uV_rtHz"] = (typeof(VoltageNoiseDensity), -6),

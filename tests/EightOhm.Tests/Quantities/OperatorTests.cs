@@ -19,6 +19,7 @@ public class OperatorTests
         [typeof(ElectricResistance)] = (1, -1, 0, 0),
         [typeof(ElectricConductance)] = (-1, 1, 0, 0),
         [typeof(Power)] = (1, 1, 0, 0),
+        [typeof(ElectricApparentPower)] = (1, 1, 0, 0),
         [typeof(ElectricCapacitance)] = (-1, 1, 1, 0),
         [typeof(ElectricInductance)] = (1, -1, 1, 0),
         [typeof(Frequency)] = (0, 0, -1, 0),

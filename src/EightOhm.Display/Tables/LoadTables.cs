@@ -1,0 +1,30 @@
+using EightOhm.Loads;
+using EightOhm.Quantities;
+
+namespace EightOhm.Display.Tables;
+
+/// <summary>Loads side by side.</summary>
+public static class LoadTables
+{
+    private const int Digits = 3;
+
+    /// <summary>What each load asks at its worst frequency.</summary>
+    /// <param name="loads">The loads.</param>
+    public static Table Demands(IEnumerable<LoadDemand> loads)
+    {
+        ArgumentNullException.ThrowIfNull(loads);
+        return new Table(
+            ["load", "peak output", "peak current, sine", "worst programme", "average-equivalent", "peak-equivalent"],
+            [.. loads.Select(l => (IReadOnlyList<string>)
+            [
+                l.Name,
+                Face.Of(l.PeakVoltage, Digits),
+                Face.Of(l.SineCurrent, Digits),
+                l.Programme is { } current ? Face.Of(current, Digits) : "–",
+                Face.Of(l.Least.AverageEquivalent, Digits),
+                Face.Of(l.Least.PeakEquivalent, Digits),
+            ])],
+            [1, 2, 3, 4, 5],
+            "Each at its worst frequency from 10 Hz to 20 kHz; – where a magnitude and a phase say nothing of programme");
+    }
+}

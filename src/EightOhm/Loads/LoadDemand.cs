@@ -1,0 +1,18 @@
+using EightOhm.Quantities;
+using UnitsNet;
+
+namespace EightOhm.Loads;
+
+/// <summary>What a load asks of an amplifier at its worst frequency from 10 Hz to 20 kHz: a row of a table of loads.</summary>
+/// <param name="Name">The load in words.</param>
+/// <param name="PeakVoltage">Peak voltage (not rms) at the load.</param>
+/// <param name="Least">Its least impedance and equivalent resistors.</param>
+/// <param name="Programme">The worst programme current at that peak voltage; null where the load has no impulse response.</param>
+public sealed record LoadDemand(string Name, ElectricPotential PeakVoltage, LeastLoad Least, ElectricCurrent? Programme)
+{
+    /// <summary>Peak current of a sine at the least impedance.</summary>
+    public ElectricCurrent SineCurrent => OutputCurrent.Sine(PeakVoltage, Least.Impedance);
+
+    /// <inheritdoc/>
+    public override string ToString() => $"{Name} at {Face.Of(PeakVoltage)} peak: {Face.Of(SineCurrent)}, {Face.Of(Least.PeakEquivalent)} to a transistor";
+}

@@ -17,11 +17,4 @@ internal static class LogScan
         var (x, value) = Scan.Highest(u => -function(At(u)), b, a, steps, 1e-12 * (1 + Math.Abs(a)));
         return (At(x), -value);
     }
-
-    /// <summary>The minimum within an interval that holds one.</summary>
-    public static (double At, double Least) Golden(Func<double, double> function, double a, double b)
-    {
-        var top = GoldenSection.Highest(x => -function(x), a, b, 1e-12 * (1 + Math.Abs(a)));
-        return (top.At, -top.Value);
-    }
 }

@@ -1,5 +1,5 @@
-using EightOhm.Loads;
 using EightOhm.Quantities;
+using EightOhm.Searches;
 using EightOhm.Working;
 using UnitsNet;
 
@@ -123,7 +123,7 @@ public sealed class LoadEllipse
     {
         const double degree = Math.PI / 180;
         var hot = Enumerable.Range(1, 179).MaxBy(k => Heat(k * degree));
-        return LogScan.Golden(a => -Heat(a), (hot - 1) * degree, (hot + 1) * degree).At;
+        return GoldenSection.Highest(Heat, (hot - 1) * degree, (hot + 1) * degree, 1e-12).At;
     }
 
     // The output and the drop are two sines φ apart; together they must stay below the rail.

@@ -18,7 +18,7 @@ public class OddCallTests
 
     private static readonly string[] Rooms = [.. new[] { typeof(Load), typeof(ClassB), typeof(RectifierSupply), typeof(PlateFinSink), typeof(DcDetector) }.Select(t => t.Namespace!)];
 
-    private static readonly MethodBase[] All = [.. typeof(Load).Assembly.GetExportedTypes().Where(t => Rooms.Contains(t.Namespace) && t.Name != "SideEllipse" && !typeof(Delegate).IsAssignableFrom(t)).SelectMany(Calls)];
+    private static readonly MethodBase[] All = [.. typeof(Load).Assembly.GetExportedTypes().Where(t => Rooms.Contains(t.Namespace) && !typeof(Delegate).IsAssignableFrom(t)).SelectMany(Calls)];
 
     public static TheoryData<string> Names => [.. All.Select(Name).Distinct()];
 
@@ -46,7 +46,7 @@ public class OddCallTests
                 if (inputs.Length > 0)
                     OddInputs.Put(inputs, random);
                 string said = $"{name} of ({string.Join("; ", inputs.Select(OddInputs.Text))}) on {target}";
-                using var time = new CancellationTokenSource(TimeSpan.FromSeconds(2));
+                using var time = new CancellationTokenSource(TimeSpan.FromMinutes(1));
                 using var work = Work.Begin(time.Token);
                 try
                 {
@@ -57,7 +57,7 @@ public class OddCallTests
                 }
                 catch (OperationCanceledException)
                 {
-                    Assert.Fail($"{said} took 2 s");
+                    Assert.Fail($"{said} had not ended after a minute");
                 }
                 catch (Exception refusal) when (refusal is not Xunit.Sdk.XunitException)
                 {

@@ -48,12 +48,17 @@ public sealed partial class UntrustedTests(JupyterFixture jupyter, ChromiumFixtu
     {
         var shown = PrintedText.Unspaced(output.Shown);
         Assert.Equal(PrintedText.Unspaced(output.Text), shown);
-        Assert.Equal(Root().Count(output.Html), Regex.Count(shown, @"√\("));
+        // A source line may hold a root of its own, in plain words.
+        var inWords = Regex.Count(Mathematics().Replace(output.Html, ""), @"√\(");
+        Assert.Equal(Root().Count(output.Html) + inWords, Regex.Count(shown, @"√\("));
         Assert.Equal(shown.Count(letter => letter == '('), shown.Count(letter => letter == ')'));
     }
 
     [GeneratedRegex(@"<msqrt[\s>]")]
     private static partial Regex Root();
+
+    [GeneratedRegex("<math.*?</math>", RegexOptions.Singleline)]
+    private static partial Regex Mathematics();
 
     [GeneratedRegex("<figure class=\"eo-figure\"")]
     private static partial Regex Figure();

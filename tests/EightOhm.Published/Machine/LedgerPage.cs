@@ -54,7 +54,7 @@ internal static class LedgerPage
         Line($"| the same by function and book or document | {Pairs(counted, e => e.Work)} |");
         Line($"| disagreements, each with its reason | {Pairs(entries.Where(e => e.Verdict == Verdict.Disagrees), e => e.Source)} |");
         Line($"| columns computed by an independent program | {Pairs(entries.Where(e => e.Verdict == Verdict.Computed), e => e.Source)} |");
-        Line($"| functions checked, of {Covered.All.Count} | {Checked(entries).Count} |");
+        Line($"| formulas and balances checked, of {Covered.All.Count} | {Checked(entries).Intersect(Covered.All).Count()} |");
         Line();
         Line("## All checks");
         Line();

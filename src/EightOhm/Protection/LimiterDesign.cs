@@ -29,7 +29,7 @@ public static partial class LimiterDesign
     /// <param name="V_b">From the output to the rail at the second point; above the first.</param>
     /// <param name="I_b">Limit at the second point; below the first, 0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range: the current must fall while the voltage rises.</exception>
-    [Formula("LimiterLocus.SingleSlope at two points, their difference solved for R_3", Symbol = "R_3")]
+    [Formula("LimiterLocus.SingleSlope at two points, their difference solved for R_3", Symbol = "R_3_need")]
     public static ElectricResistance SlopeResistor(ElectricResistance R_1, ElectricResistance R_E, ElectricPotential V_a, ElectricCurrent I_a, ElectricPotential V_b, ElectricCurrent I_b)
     {
         Guard.Positive(R_1);
@@ -67,7 +67,7 @@ public static partial class LimiterDesign
     /// <param name="V_M">From the output to the rail where the limit comes to 0 A; above V_BE.</param>
     /// <param name="V_BE">Sense voltage; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    [Formula(Lm391, Symbol = "R_3")]
+    [Formula(Lm391, Symbol = "R_3_need")]
     public static ElectricResistance SlopeWithoutShunt(ElectricResistance R_1, ElectricPotential V_M, ElectricPotential V_BE)
     {
         Guard.Positive(R_1);

@@ -43,8 +43,8 @@ public static partial class LimiterLocus
         Guard.Positive(R_3);
         Guard.Positive(R_E);
         Guard.NotNegative(V);
-        var G = 1 / R_1 + 1 / R_2 + 1 / R_3;
-        return R_1 / R_E * (V_BE * G - V / R_3);
+        var g_123 = 1 / R_1 + 1 / R_2 + 1 / R_3;
+        return R_1 / R_E * (V_BE * g_123 - V / R_3);
     }
 
     /// <summary>Two slopes: the single slope, raised by R_1/R_E·(V_S + V_BE − V)/R_sl below the knee at V_S + V_BE.</summary>

@@ -23,7 +23,7 @@ internal static class IndexPage
         }
 
         body.Append("</ul>\n<h2>Compliance</h2>\n</section>\n")
-            .Append(sheet.Rows.Count > 0 ? $"<div class=\"output\">{sheet.ToHtml()}</div>" : "<p>The record holds no requirements.</p>");
+            .Append(sheet.Rows.Count > 0 ? $"<div class=\"output sheet\">{sheet.ToHtml()}</div>" : "<p>The record holds no requirements.</p>");
         foreach (var record in records)
             body.Append("\n<p class=\"quiet\">The design record: <a href=\"").Append(Uri.EscapeDataString(record)).Append("\">").Append(Escape(record)).Append("</a></p>");
         return Page(design, "", body.ToString());

@@ -7,7 +7,14 @@ internal static class Child
 {
     public static Process Start(params string[] args)
     {
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true };
+        // Tests that run in the background of a shell inherit an interruption that is ignored; the program must see it as from a terminal.
+        var start = new ProcessStartInfo(OperatingSystem.IsLinux() ? "env" : "dotnet") { RedirectStandardOutput = true, RedirectStandardError = true };
+        if (OperatingSystem.IsLinux())
+        {
+            start.ArgumentList.Add("--default-signal=INT");
+            start.ArgumentList.Add("dotnet");
+        }
+
         start.ArgumentList.Add(typeof(CommandLine).Assembly.Location);
         foreach (var arg in args)
             start.ArgumentList.Add(arg);

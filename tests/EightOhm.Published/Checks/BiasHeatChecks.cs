@@ -82,12 +82,6 @@ public class BiasHeatChecks
         Assert.Contains("no current runs away", Assert.Throws<RefusedValueException>(() => Runaway.CurrentOfGainOne(0.9, 0.22.Ohm, 0.0525.Ohm, V_T)).Message, StringComparison.Ordinal);
     }
 
-    private static ElectricPotential Volts(double v) => v.V;
-
-    private static ElectricCurrent Amperes(double i) => i.A;
-
-    private static ElectricResistance Ohms(double r) => r.Ohm;
-
     private static HeatResistance Theta(double r) => r.K_per_W;
 
     private static SpreaderSplit Split(ReferenceRow r) => new(Volts(r["V_BB"]), Volts(r["V_BE"]), new VoltageDrift(r["tc"]), (int)r["n_hot"]);

@@ -127,6 +127,4 @@ public class CableChecks
         Check.Computed(rows, r => DampingFactor.WithCable(Ohms(r["R_L"]), Ohms(r["R_o"]), Ohms(r["R_c"])), "DF");
         Check.Computed(rows, r => DriverNetwork.ElectricalQ(r["Q_es"], Ohms(r["R_vc"]), Ohms(r["R_o"])), "Q");
     }
-
-    private static ElectricResistance Ohms(double x) => ElectricResistance.FromOhms(x);
 }

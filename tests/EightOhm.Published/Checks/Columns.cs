@@ -1,8 +1,9 @@
+using EightOhm.Quantities;
 using UnitsNet;
 
 namespace EightOhm.Published.Checks;
 
-/// <summary>Columns of computed values as quantities.</summary>
+/// <summary>Columns of computed values as quantities; every check sees them by the project's own using. A literal cannot stand in the expression of a check.</summary>
 internal static class Columns
 {
     public static ElectricPotential Volts(double x) => ElectricPotential.FromVolts(x);
@@ -10,6 +11,10 @@ internal static class Columns
     public static ElectricCurrent Amperes(double x) => ElectricCurrent.FromAmperes(x);
 
     public static ElectricResistance Ohms(double x) => ElectricResistance.FromOhms(x);
+
+    public static ElectricCapacitance Farads(double x) => ElectricCapacitance.FromFarads(x);
+
+    public static Temperature Celsius(double x) => x.degC;
 
     public static Angle Degrees(double x) => Angle.FromDegrees(x);
 }

@@ -2,7 +2,6 @@ using EightOhm.OutputStage;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
 using UnitsNet;
-using static EightOhm.Published.Checks.Columns;
 using Check = EightOhm.Published.Machine.Published;
 
 namespace EightOhm.Published.Checks;

@@ -78,10 +78,4 @@ public class LimiterChecks
         Check.Check(() => LimiterLocus.SenseVoltage(barrier, tc, freezing, room), "0.75 V", Malvino("Ex 2-5"));
         Check.TradeFact(() => LimiterLocus.SenseVoltage(sense, tc, hot, room), "0.53 V");
     }
-
-    private static ElectricPotential Volts(double v) => ElectricPotential.FromVolts(v);
-
-    private static ElectricCurrent Amperes(double i) => ElectricCurrent.FromAmperes(i);
-
-    private static ElectricResistance Ohms(double r) => ElectricResistance.FromOhms(r);
 }

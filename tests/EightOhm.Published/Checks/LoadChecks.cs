@@ -144,8 +144,6 @@ public class LoadChecks
 
     private static BoxedDriver Driver(ReferenceRow r) => new(Ohms(r["R_vc"]), ElectricInductance.FromHenries(r["L"]), Frequency.FromHertz(r["f_s"]), r["Q_ms"], r["Q_es"]);
 
-    private static ElectricResistance Ohms(double x) => ElectricResistance.FromOhms(x);
-
     private static void Near(double theirs, double ours, double relative) =>
         Assert.True(Math.Abs((ours / theirs) - 1) <= relative, FormattableString.Invariant($"{theirs:R} there, ours is {ours:R}."));
 }

@@ -116,12 +116,4 @@ public class MainsSideChecks
 
     private static void Near(double theirs, double ours, double relative) =>
         Assert.True(Math.Abs((ours / theirs) - 1) <= relative, $"{theirs:R} there, ours {ours:R}");
-
-    private static ElectricPotential Volts(double v) => ElectricPotential.FromVolts(v);
-
-    private static ElectricCurrent Amperes(double i) => ElectricCurrent.FromAmperes(i);
-
-    private static ElectricResistance Ohms(double r) => ElectricResistance.FromOhms(r);
-
-    private static ElectricCapacitance Farads(double c) => ElectricCapacitance.FromFarads(c);
 }

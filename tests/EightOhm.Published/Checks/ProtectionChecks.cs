@@ -68,8 +68,4 @@ public class ProtectionChecks
         Check.Computed(rows, r => LoudspeakerFault.Heat(Volts(r["V"]), Ohms(r["R_vc"]), Duration.FromSeconds(r["t"])), "E");
         Check.Computed(rows, r => Mute.HoldUp(ElectricCapacitance.FromFarads(r["C"]), Volts(r["V"]), Volts(r["V_min"]), ElectricCurrent.FromAmperes(r["I_rail"])), "hold");
     }
-
-    private static ElectricPotential Volts(double v) => ElectricPotential.FromVolts(v);
-
-    private static ElectricResistance Ohms(double r) => ElectricResistance.FromOhms(r);
 }

@@ -83,10 +83,4 @@ public class SafeAreaChecks
         Temperature T_J = limit.degC, room = 25.degC;
         Check.Check(() => Derating.Resistance(P, T_J, room), printed, source);
     }
-
-    private static ElectricPotential Volts(double v) => ElectricPotential.FromVolts(v);
-
-    private static ElectricCurrent Amperes(double i) => ElectricCurrent.FromAmperes(i);
-
-    private static Temperature Celsius(double t) => t.degC;
 }

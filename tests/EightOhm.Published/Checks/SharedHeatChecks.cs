@@ -71,8 +71,6 @@ public class SharedHeatChecks
             "The page reads about 26 W off a graph; (150 °C − 76 °C)/3.125 K/W is 23.68 W.");
     }
 
-    private static Temperature Celsius(double t) => t.degC;
-
     private static void Allowed(Power P_max, double limit, double at, double toCase, string printed, Source source, string note = "")
     {
         Temperature T_J = limit.degC, T_C = at.degC;

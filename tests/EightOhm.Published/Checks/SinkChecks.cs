@@ -118,6 +118,4 @@ public class SinkChecks
 
     private static PlateFinSink Sink(ReferenceRow r) =>
         new(r["W"].m, r["L"].m, r["H"].m, r["t"].m, (int)r["n"], r["epsilon"], r["k"]) { BackIsFree = r["back"] > 0 };
-
-    private static Temperature Celsius(double t) => t.degC;
 }

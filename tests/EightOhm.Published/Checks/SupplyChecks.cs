@@ -106,14 +106,6 @@ public class SupplyChecks
             Assert.Equal(r["zeta"], Snubber.Damping(Henries(r["L"]), Farads(r["C"]), Ohms(r["R"]), Farads(r["C_s"])), 1e-9);
     }
 
-    private static ElectricPotential Volts(double v) => ElectricPotential.FromVolts(v);
-
-    private static ElectricCurrent Amperes(double i) => ElectricCurrent.FromAmperes(i);
-
-    private static ElectricResistance Ohms(double r) => ElectricResistance.FromOhms(r);
-
-    private static ElectricCapacitance Farads(double c) => ElectricCapacitance.FromFarads(c);
-
     private static ElectricInductance Henries(double l) => ElectricInductance.FromHenries(l);
 
     private static Ratio Part(double x) => Ratio.FromDecimalFractions(x);

@@ -133,13 +133,5 @@ public class SupplyEstimateChecks
         Check.Computed(rows, r => SourceResistance.OfWinding(Volts(r["V"]), Part(r["reg"]), ElectricApparentPower.FromVoltamperes(r["S"])), "R_alone");
     }
 
-    private static ElectricPotential Volts(double v) => ElectricPotential.FromVolts(v);
-
-    private static ElectricCurrent Amperes(double i) => ElectricCurrent.FromAmperes(i);
-
-    private static ElectricCapacitance Farads(double c) => ElectricCapacitance.FromFarads(c);
-
-    private static ElectricResistance Ohms(double r) => ElectricResistance.FromOhms(r);
-
     private static Ratio Part(double x) => Ratio.FromDecimalFractions(x);
 }

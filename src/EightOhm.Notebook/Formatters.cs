@@ -6,8 +6,8 @@ using EightOhm.Display.Formulas;
 using EightOhm.Display.Tables;
 using EightOhm.Loads;
 using EightOhm.Noise;
-using EightOhm.OutputStage;
-using EightOhm.Parts;
+using EightOhm.OutputStages;
+using EightOhm.Devices;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
@@ -15,7 +15,7 @@ using EightOhm.Record;
 using EightOhm.Supply;
 using EightOhm.Teaching;
 using EightOhm.Thermal;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using Microsoft.DotNet.Interactive.Formatting;
 using UnitsNet;
 
@@ -31,17 +31,17 @@ internal static class Formatters
     /// <summary>Registers them; the host's registry is one for the process.</summary>
     public static void Register()
     {
-        foreach (var kind in QuantityKinds.All.Where(k => k.Style != FaceStyle.Number))
-            Both(kind.Type, v => Span(Face.Full(v)), v => Face.Full(v));
+        foreach (var kind in QuantityKinds.All.Where(k => k.Style != FormatStyle.Number))
+            Both(kind.Type, v => Span(QuantityFormat.Long(v)), v => QuantityFormat.Long(v));
         Both(typeof(double), v => Span(Number((double)v)), v => Number((double)v));
         Both(typeof(IQuantity), v => Span(Other((IQuantity)v)), v => Other((IQuantity)v));
         Both(typeof(Explanation), v => ExplanationHtml.Write((Explanation)v), v => v.ToString()!, v => Latex.Write((Explanation)v));
         Both(typeof(Table), v => ((Table)v).ToHtml(), v => v.ToString()!);
         Both(typeof(Figure), v => FigureHtml.Render((Figure)v), v => ((Figure)v).AltText);
         Both(typeof(StackedFigures), v => FigureHtml.Render((StackedFigures)v), v => ((StackedFigures)v).AltText);
-        foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsFacts))
+        foreach (var type in typeof(QuantityFormat).Assembly.GetExportedTypes().Where(IsFacts))
             Both(type, v => Facts.Of(v).ToHtml(), v => Facts.Of(v).ToString());
-        foreach (var type in typeof(Face).Assembly.GetExportedTypes().Where(IsWords))
+        foreach (var type in typeof(QuantityFormat).Assembly.GetExportedTypes().Where(IsWords))
             Both(type, Words, v => v.ToString()!);
         // What a type has of its own, below, comes after and wins.
         Both(typeof(RailWaveform), v => FigureHtml.Render(Charts.Supply((RailWaveform)v)), v => Charts.Supply((RailWaveform)v).AltText);
@@ -53,7 +53,7 @@ internal static class Formatters
         Tables<NoiseBudget>(NoiseTables.Budget);
         Tables<SheetComparison>(SheetTables.SideBySide);
         Both(typeof(SheetAudit), v => Audit((SheetAudit)v), v => v.ToString()!);
-        Tables<SwingLedger>(SupplyTables.Ledger);
+        Tables<SwingBudget>(SupplyTables.Ledger);
         Tables<SwingVerdict>(SupplyTables.Verdict);
         Tables<MainsTable>(SupplyTables.Mains);
         Tables<InrushPeaks>(SupplyTables.Inrush);
@@ -62,7 +62,7 @@ internal static class Formatters
         Tables<PowerTransistorCard>(SafeAreaTables.WithWords);
         Tables<DeratedArea>(SafeAreaTables.WithWords);
         Tables<LoadEllipse>(SafeAreaTables.WithWords);
-        Tables<SafeAreaUse>(SafeAreaTables.WithWords);
+        Tables<SafeAreaUtilisation>(SafeAreaTables.WithWords);
         Tables<PairCount>(SafeAreaTables.Pairs);
         Tables<VoltageCurrentLimiter>(SafeAreaTables.WithWords);
         Tables<LimiterVerdict>(SafeAreaTables.Verdict);
@@ -96,7 +96,7 @@ internal static class Formatters
         Formatter.SetPreferredMimeTypesFor(type, latex is null ? [Html, Plain] : [Html, Tex, Plain]);
     }
 
-    private static readonly string[] Subjects = ["Ratings", "Noise", "Feedback", "Loads", "Supply", "OutputStage", "Thermal", "Protection", "Parts"];
+    private static readonly string[] Subjects = ["Ratings", "Noise", "Feedback", "Loads", "Supply", "OutputStages", "Thermal", "Protection", "Devices"];
 
     private static bool IsFacts(Type type) =>
         !type.IsAbstract && !type.IsGenericTypeDefinition && QuantityKinds.Find(type) is null && IsOfASubject(type) && Facts.Has(type);
@@ -117,7 +117,7 @@ internal static class Formatters
         + (audit.Verdict == SheetVerdict.CannotTell ? "" : "\n" + SheetDiagram.Render(audit));
 
     // A cell's own arithmetic may come to this; our functions refuse before.
-    private static string Number(double number) => double.IsFinite(number) ? Face.Of(number) : "not a finite number (a division by zero?)";
+    private static string Number(double number) => double.IsFinite(number) ? QuantityFormat.Short(number) : "not a finite number (a division by zero?)";
 
     // A quantity outside the house's table: UnitsNet's own words, in the invariant culture.
     private static string Other(IQuantity quantity) => quantity.ToString(CultureInfo.InvariantCulture)!;

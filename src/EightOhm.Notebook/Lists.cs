@@ -18,5 +18,5 @@ internal static class Lists
     public static Type[] Of(Type item) =>
         [item.MakeArrayType(), typeof(List<>).MakeGenericType(item), typeof(IReadOnlyList<>).MakeGenericType(item)];
 
-    private static string Text(object list) => string.Join(", ", ((System.Collections.IEnumerable)list).Cast<object>().Select(v => Face.Of(v)));
+    private static string Text(object list) => string.Join(", ", ((System.Collections.IEnumerable)list).Cast<object>().Select(v => QuantityFormat.Short(v)));
 }

@@ -1,5 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;
 

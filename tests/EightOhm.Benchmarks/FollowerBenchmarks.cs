@@ -1,5 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -17,13 +17,13 @@ public class FollowerBenchmarks
 {
     private static readonly ElectricPotential Peak = 10.V;
 
-    private readonly FollowerStage one = new(8.Ohm, 1, 0.22.Ohm)
+    private readonly EmitterFollowerStage one = new(8.Ohm, 1, 0.22.Ohm)
     {
         Device = new() { SaturationCurrent = 100.pA, Junction = Temperature.FromKelvins(299.979) },
         Complement = new() { SaturationCurrent = 130.pA, Junction = Temperature.FromKelvins(299.979) },
     };
 
-    private readonly FollowerStage three = new(8.Ohm, 3, 0.22.Ohm)
+    private readonly EmitterFollowerStage three = new(8.Ohm, 3, 0.22.Ohm)
     {
         Device = new() { CurrentGain = 100, KneeCurrent = 5.A, InternalResistance = 52.5.mOhm, Junction = 55.degC },
         Drivers = new(47.Ohm) { Device = new() { CurrentGain = 100, KneeCurrent = 1.A } },

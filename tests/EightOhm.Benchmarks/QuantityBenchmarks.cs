@@ -36,5 +36,5 @@ public class QuantityBenchmarks
     public double Density_times_root_bandwidth_raw() => _d * Math.Sqrt(_b);
 
     [Benchmark]
-    public string Face_of_a_voltage() => Face.Of(_V);
+    public string Face_of_a_voltage() => QuantityFormat.Short(_V);
 }

@@ -13,8 +13,8 @@ public class SupplyBenchmarks
     private readonly RectifierSupply _supply = new(35.V, 50.Hz, 0.5.Ohm, 1.6.V, 10.mF);
     private readonly RectifierSupply _exponential = new(35.V, 50.Hz, 0.5.Ohm, new ExponentialDiode(5.nA, 1.8, 75.degC, 2), 10.mF);
     private readonly DualRailSupply _dual = new(new DualWinding(35.V, 6.percent, 800.VA), 50.Hz, 0.9.V, 30.mF);
-    private readonly LoadCurrent _constant = LoadCurrent.Constant(3.A);
-    private readonly LoadCurrent _bass = LoadCurrent.HalfWaves(10.A, 20.Hz, 0.7.A);
+    private readonly RailCurrent _constant = RailCurrent.Constant(3.A);
+    private readonly RailCurrent _bass = RailCurrent.HalfWaves(10.A, 20.Hz, 0.7.A);
 
     private readonly int _cycles = 200;
 

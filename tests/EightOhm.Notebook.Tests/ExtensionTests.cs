@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using Microsoft.DotNet.Interactive.Events;
 using UnitsNet;
 
@@ -33,20 +33,20 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
         Assert.Equal("<span class=\"eo-value\">28.28 V</span>", shown["text/html"]);
     }
 
-    public static TheoryData<string> Kinds() => [.. QuantityKinds.All.Where(k => k.Style != FaceStyle.Number).Select(k => k.Name)];
+    public static TheoryData<string> Kinds() => [.. QuantityKinds.All.Where(k => k.Style != FormatStyle.Number).Select(k => k.Name)];
 
     [Theory]
     [MemberData(nameof(Kinds))]
     public async Task Every_kind_and_a_list_of_it_are_shown_by_us(string name)
     {
         var kind = QuantityKinds.Find(name)!;
-        var one = Face.Full(kind.FromSi(2));
+        var one = QuantityFormat.Long(kind.FromSi(2));
         var full = kind.Type.FullName;
         var shown = await cells.Shown($"({full})QuantityKinds.Of(typeof({full})).FromSi(2)");
         Assert.Equal(one, shown["text/plain"]);
         Assert.DoesNotContain("dni-", shown["text/html"], StringComparison.Ordinal);
         var list = await cells.Shown($"new[] {{ ({full})QuantityKinds.Of(typeof({full})).FromSi(2), ({full})QuantityKinds.Of(typeof({full})).FromSi(2) }}");
-        Assert.Equal($"{Face.Of(kind.FromSi(2))}, {Face.Of(kind.FromSi(2))}", list["text/plain"]);
+        Assert.Equal($"{QuantityFormat.Short(kind.FromSi(2))}, {QuantityFormat.Short(kind.FromSi(2))}", list["text/plain"]);
         Assert.DoesNotContain("dni-", list["text/html"], StringComparison.Ordinal);
     }
 
@@ -161,7 +161,7 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
     [Fact]
     public async Task A_swing_ledger_a_mains_table_a_relay_and_faults_are_tables_of_their_own()
     {
-        var ledger = await cells.Shown("SwingLedger.For(40.V, 5.A).LessEmitterResistors(0.22.Ohm, 3).Less(\"second stage\", 2.V, \"cascoded\")");
+        var ledger = await cells.Shown("SwingBudget.For(40.V, 5.A).LessEmitterResistors(0.22.Ohm, 3).Less(\"second stage\", 2.V, \"cascoded\")");
         Assert.StartsWith("<table class=\"eo-table\">", ledger["text/html"], StringComparison.Ordinal);
         Assert.Matches("rail needed at its trough +42.37 V +42.37 V", ledger["text/plain"]);
         var mains = await cells.Shown("MainsTable.Within(10.percent).Row(\"reservoir capacitors\", 63.V, m => Transformer.NoLoadRail(35.V, 6.percent, m, 0.6.V))");
@@ -219,7 +219,7 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
         var spaces = NotebookExtension.Script.Split(';').Select(u => u.Trim()).Where(u => u.StartsWith("using ", StringComparison.Ordinal) && !u.StartsWith("using static", StringComparison.Ordinal)).Select(u => u[6..]).ToHashSet();
         // What the kernel itself imports besides.
         spaces.UnionWith(["System", "System.IO", "System.Text", "System.Collections", "System.Collections.Generic", "System.Linq", "System.Threading.Tasks", "Microsoft.DotNet.Interactive", "Microsoft.DotNet.Interactive.Formatting"]);
-        var ours = new[] { typeof(EightOhm.Quantities.Face).Assembly, typeof(EightOhm.Display.Tables.Table).Assembly };
+        var ours = new[] { typeof(EightOhm.Quantities.QuantityFormat).Assembly, typeof(EightOhm.Display.Tables.Table).Assembly };
         var theirs = new[] { typeof(UnitsNet.Power).Assembly, typeof(object).Assembly, typeof(Enumerable).Assembly, typeof(List<>).Assembly, typeof(Console).Assembly, typeof(Microsoft.DotNet.Interactive.Kernel).Assembly, typeof(Microsoft.DotNet.Interactive.Formatting.Formatter).Assembly };
         var names = ours.Concat(theirs).Distinct().SelectMany(a => a.GetExportedTypes()).Where(t => !t.IsNested && t.Namespace is { } space && spaces.Contains(space))
             .GroupBy(t => t.Name).Where(g => g.Select(t => t.Namespace).Distinct().Count() > 1 && g.Any(t => ours.Contains(t.Assembly)));

@@ -11,7 +11,7 @@ public sealed class SafeAreaCellTests(Cells cells) : IClassFixture<Cells>
     [InlineData("area.For(80.degC, 100.ms)", "0.56 of the heat")]
     [InlineData("area.LimitAt(50.V, SafeArea.Dc, 80.degC)", "1.68 A")]
     [InlineData("load", "4 Ω at 45°, 37.95 V peak on 46 V, 3 pairs")]
-    [InlineData("SafeAreaUse.Of(area.For(80.degC, 100.ms), load)", "0.761 of the safe area, inside")]
+    [InlineData("SafeAreaUtilisation.Of(area.For(80.degC, 100.ms), load)", "0.761 of the safe area, inside")]
     [InlineData("PairCount.Decide(area, load, 80.degC, 100.ms)", "3 pairs; what decides is safe area")]
     [InlineData("limiter", "R_3 22 kΩ")]
     [InlineData("limiter.Against(area.For(80.degC, 100.ms), new[] { load }, 25.degC, 85.degC)", "Does not pass: the limiter cuts into 4 Ω at 45°")]

@@ -1,5 +1,5 @@
 using EightOhm.Noise;
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
@@ -39,7 +39,7 @@ public class MachineTests
         Assert.Equal((99.5e3, 100.5e3), Ends("100 kHz", typeof(Frequency)));
         Assert.Equal((124.5, 125.5), Ends("125 degC", typeof(Temperature)));
         Assert.Equal((315.5, 316.5), Ends("316", typeof(Gain)));
-        Assert.Equal((1.35, 1.45), Ends("1.4 degC/W", typeof(HeatResistance)));
+        Assert.Equal((1.35, 1.45), Ends("1.4 degC/W", typeof(ThermalResistance)));
         var decibels = Printed.Of("26.0 dB", typeof(Gain));
         Assert.True(decibels.Covers(Math.Pow(10, 26.04 / 20)) && !decibels.Covers(Math.Pow(10, 26.06 / 20)));
     }

@@ -1,4 +1,4 @@
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 
 namespace EightOhm.Tests.Saver;
@@ -9,7 +9,7 @@ public static class FollowerFigures
     /// <summary>Distortions over the bias, harmonics and gains, of one and of three stages.</summary>
     public static IReadOnlyList<double> All()
     {
-        var one = new FollowerStage(8.Ohm, 3, 0.22.Ohm) { InternalResistance = 52.5.mOhm, Junction = 55.degC };
+        var one = new EmitterFollowerStage(8.Ohm, 3, 0.22.Ohm) { InternalResistance = 52.5.mOhm, Junction = 55.degC };
         var three = one with
         {
             Device = one.Device with { CurrentGain = 100, KneeCurrent = 5.A },

@@ -1,5 +1,5 @@
 using EightOhm.Display.Figures;
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 
 namespace EightOhm.Display;
@@ -8,15 +8,15 @@ namespace EightOhm.Display;
 public static partial class Charts
 {
     /// <summary>Incremental gain over output voltage for a family of biases, with a slider over the idle current.</summary>
-    /// <param name="family">The curves, best in the order of their idle currents, as <see cref="FollowerStage.GainFamily"/> gives them; one or more.</param>
+    /// <param name="family">The curves, best in the order of their idle currents, as <see cref="EmitterFollowerStage.GainFamily"/> gives them; one or more.</param>
     /// <param name="start">Which curve is in front at first, from 0; the middle one when not given.</param>
     /// <exception cref="ArgumentException">There is no curve.</exception>
     public static Figure GainFamily(IReadOnlyList<GainCurve> family, int? start = null)
     {
         ArgumentNullException.ThrowIfNull(family);
         if (family.Count == 0)
-            throw new ArgumentException("A family needs at least one curve: FollowerStage.GainFamily makes them.");
-        var lines = family.Select(c => new LineSeries(Face.Of(c.IdleCurrent), c.Output, c.Gain)).ToArray();
+            throw new ArgumentException("A family needs at least one curve: EmitterFollowerStage.GainFamily makes them.");
+        var lines = family.Select(c => new LineSeries(QuantityFormat.Short(c.IdleCurrent), c.Output, c.Gain)).ToArray();
         var figure = Figure.Line("Incremental gain over output voltage", new Axis("output voltage", "V"), new Axis("incremental gain"), lines) with
         {
             Subtitle = family.Count > 1 ? "each line an idle current of one output device" : $"idle current {lines[0].Name}",
@@ -30,19 +30,19 @@ public static partial class Charts
     public static Figure GainFamily(GainCurve curve) => GainFamily([curve]);
 
     /// <summary>Static distortion over the idle current, at one output level: what a bias error costs.</summary>
-    /// <param name="over">As <see cref="FollowerStage.DistortionAt(IReadOnlyList{UnitsNet.ElectricCurrent}, UnitsNet.ElectricPotential, int, int)"/> gives it; in the order of the idle currents.</param>
+    /// <param name="over">As <see cref="EmitterFollowerStage.DistortionAt(IReadOnlyList{UnitsNet.ElectricCurrent}, UnitsNet.ElectricPotential, int, int)"/> gives it; in the order of the idle currents.</param>
     /// <param name="best">A bias to mark, such as that of least distortion.</param>
     public static Figure DistortionOverBias(DistortionOverBias over, BiasChoice? best = null)
     {
         ArgumentNullException.ThrowIfNull(over);
         return OverBias(("", over)) with
         {
-            Marks = best is null ? [] : [new(best.IdleCurrent.Amperes, best.StaticThd.PartsPerMillion, $"{Face.Of(best.IdleCurrent)}, {Face.Of(best.StaticThd)}")],
+            Marks = best is null ? [] : [new(best.IdleCurrent.Amperes, best.StaticThd.PartsPerMillion, $"{QuantityFormat.Short(best.IdleCurrent)}, {QuantityFormat.Short(best.StaticThd)}")],
         };
     }
 
     /// <summary>Static distortion over the idle current for several levels or loads: their leasts do not lie at one current.</summary>
-    /// <param name="cases">Each with its name, such as "40 V into 8 Ω", and as <see cref="FollowerStage.DistortionAt(IReadOnlyList{UnitsNet.ElectricCurrent}, UnitsNet.ElectricPotential, int, int)"/> gives it; in the order of the idle currents.</param>
+    /// <param name="cases">Each with its name, such as "40 V into 8 Ω", and as <see cref="EmitterFollowerStage.DistortionAt(IReadOnlyList{UnitsNet.ElectricCurrent}, UnitsNet.ElectricPotential, int, int)"/> gives it; in the order of the idle currents.</param>
     /// <exception cref="ArgumentException">There is no case.</exception>
     public static Figure DistortionOverBias(params (string Name, DistortionOverBias Over)[] cases)
     {

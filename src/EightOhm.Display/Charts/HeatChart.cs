@@ -1,6 +1,6 @@
 using System.Globalization;
 using EightOhm.Display.Figures;
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -31,19 +31,19 @@ public static partial class Charts
             throw new ArgumentException("The chart needs at least one phase, for example 0.deg.", nameof(phases));
         var rail = stage.Rail.Volts;
         var lines = phases.Select(phi => stage.Sweep(Z, phi, HeatPoints) is var heat
-            ? new LineSeries(Face.Of(phi), heat.Select(h => h.Level.Volts / rail), heat.Select(h => (double)h.Total.Watts))
+            ? new LineSeries(QuantityFormat.Short(phi), heat.Select(h => h.Level.Volts / rail), heat.Select(h => (double)h.Total.Watts))
             : null!).ToArray();
         var worst = phases.Select(phi => stage.Worst(Z, phi)).ToArray();
         var (hottest, at) = worst.Zip(phases).MaxBy(h => h.First.Total.Watts);
-        var most = $"{Face.Of(hottest.Total)} at worst, at {Face.Of(at)}: {Face.Of(hottest.PerDevice)} a transistor";
-        return Figure.Line($"Heat into {Face.Of(Z)}: {most}", new Axis("peak output over the rail without signal"), new Axis("heat of all transistors", "W"), lines) with
+        var most = $"{QuantityFormat.Short(hottest.Total)} at worst, at {QuantityFormat.Short(at)}: {QuantityFormat.Short(hottest.PerDevice)} a transistor";
+        return Figure.Line($"Heat into {QuantityFormat.Short(Z)}: {most}", new Axis("peak output over the rail without signal"), new Axis("heat of all transistors", "W"), lines) with
         {
             Subtitle = Conditions(stage),
-            Marks = [.. worst.Select(h => new Mark(h.Level.Volts / rail, (double)h.Total.Watts, Face.Of(h.Total)))],
+            Marks = [.. worst.Select(h => new Mark(h.Level.Volts / rail, (double)h.Total.Watts, QuantityFormat.Short(h.Total)))],
             Note = "A line ends where the rail is used up. From about 50° on, full output is the worst; a resistor is at its worst near 40 % of its power.",
         };
     }
 
     private static string Conditions(ClassBStage stage) => string.Create(CultureInfo.InvariantCulture,
-        $"rail without signal {Face.Of(stage.Rail)}, {stage.Pairs} {(stage.Pairs == 1 ? "pair" : "pairs")} with {Face.Of(stage.EmitterResistor)}, {(stage.Idle.Amperes > 0 ? $"{Face.Of(stage.Idle)} idle a pair" : "no idle current")}");
+        $"rail without signal {QuantityFormat.Short(stage.Rail)}, {stage.Pairs} {(stage.Pairs == 1 ? "pair" : "pairs")} with {QuantityFormat.Short(stage.EmitterResistor)}, {(stage.Idle.Amperes > 0 ? $"{QuantityFormat.Short(stage.Idle)} idle a pair" : "no idle current")}");
 }

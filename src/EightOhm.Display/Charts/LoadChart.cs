@@ -26,11 +26,11 @@ public static partial class Charts
         Guard.NotNegative(V_p);
         var sweep = load.Sweep(from, to);
         var least = load.Least(from, to);
-        var currents = $"{Face.Of(V_p)} peak asks for {Face.Of(load.SineCurrent(V_p, least.ImpedanceAt))} with a sine at worst";
+        var currents = $"{QuantityFormat.Short(V_p)} peak asks for {QuantityFormat.Short(load.SineCurrent(V_p, least.ImpedanceAt))} with a sine at worst";
         if (load is NetworkLoad network)
-            currents += $", {Face.Of(network.WorstProgrammeCurrent(V_p))} with the worst programme";
+            currents += $", {QuantityFormat.Short(network.WorstProgrammeCurrent(V_p))} with the worst programme";
         var figure = Figure.Line(
-            $"{Face.Of(least.Impedance)} at least, but {Face.Of(least.PeakEquivalent)} to a transistor",
+            $"{QuantityFormat.Short(least.Impedance)} at least, but {QuantityFormat.Short(least.PeakEquivalent)} to a transistor",
             Axis.Log("frequency", "Hz"),
             Axis.Log("resistance", "Ω"),
             new LineSeries("impedance", sweep.Hertz, sweep.Ohms),
@@ -38,13 +38,13 @@ public static partial class Charts
             new LineSeries("peak-equivalent resistor", sweep.Hertz, sweep.PeakOhms));
         return figure with
         {
-            Title = least.PeakEquivalent < 0.999 * least.Impedance ? figure.Title : $"{Face.Of(least.Impedance)}, to a transistor as well",
+            Title = least.PeakEquivalent < 0.999 * least.Impedance ? figure.Title : $"{QuantityFormat.Short(least.Impedance)}, to a transistor as well",
             Subtitle = currents,
             // A load that is the same at every frequency has no frequency to point at.
             Marks = sweep.Ohms.Max() < 1.001 * sweep.Ohms.Min() ? [] :
             [
-                new Mark(least.ImpedanceAt.Hertz, least.Impedance.Ohms, $"{Face.Of(least.Impedance)} at {Face.Of(least.ImpedanceAt)}"),
-                new Mark(least.PeakEquivalentAt.Hertz, least.PeakEquivalent.Ohms, $"{Face.Of(least.PeakEquivalent)} at {Face.Of(least.PeakEquivalentAt)}"),
+                new Mark(least.ImpedanceAt.Hertz, least.Impedance.Ohms, $"{QuantityFormat.Short(least.Impedance)} at {QuantityFormat.Short(least.ImpedanceAt)}"),
+                new Mark(least.PeakEquivalentAt.Hertz, least.PeakEquivalent.Ohms, $"{QuantityFormat.Short(least.PeakEquivalent)} at {QuantityFormat.Short(least.PeakEquivalentAt)}"),
             ],
             Note = "The equivalent resistors heat an ideal class-B pair as much: on average at the worst level, and one device at its hottest instant at full swing.",
         };

@@ -1,5 +1,5 @@
 using EightOhm.Display.Figures;
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 using UnitsNet;
@@ -18,7 +18,7 @@ public static partial class Charts
     /// <remarks>All of one transistor, over its own collector-emitter voltage, both axes logarithmic. A load is safe while its curve is below a line, a limiter while it is between loads and line.</remarks>
     /// <param name="area">The safe area.</param>
     /// <param name="T_C">Case temperature.</param>
-    /// <param name="pulse">The pulse whose line is drawn beside the dc line; none for <see cref="EightOhm.OutputStage.SafeArea.Dc"/>.</param>
+    /// <param name="pulse">The pulse whose line is drawn beside the dc line; none for <see cref="EightOhm.OutputStages.SafeArea.Dc"/>.</param>
     /// <param name="loads">The loads, at full level.</param>
     /// <param name="limiter">The limiter; none when not given.</param>
     /// <param name="coldest">Coldest sense junction; 25 °C when not given.</param>
@@ -28,9 +28,9 @@ public static partial class Charts
     {
         ArgumentNullException.ThrowIfNull(area);
         ArgumentNullException.ThrowIfNull(loads);
-        var lines = new List<LineSeries> { Area(area.For(T_C, EightOhm.OutputStage.SafeArea.Dc), "dc") with { Style = 0 } };
+        var lines = new List<LineSeries> { Area(area.For(T_C, EightOhm.OutputStages.SafeArea.Dc), "dc") with { Style = 0 } };
         if (pulse is { } t)
-            lines.Add(Area(area.For(T_C, t), Face.Of(t)) with { Style = 1 });
+            lines.Add(Area(area.For(T_C, t), QuantityFormat.Short(t)) with { Style = 1 });
         lines.AddRange(loads.Select((load, i) => Load(load) with { Style = 2 + (i % 3) }));
         var marks = new List<Mark>();
         if (limiter is not null)
@@ -41,16 +41,16 @@ public static partial class Charts
             if (hot > cold)
                 lines.Add(Locus(area, limiter, hot) with { Style = LocusStyle });
             // Both edges wear one style: their names stand at them.
-            marks.AddRange(lines.Where(l => l.Style == LocusStyle).Zip([cold, hot], (line, T) => new Mark(line.X[MarkAt], line.Y[MarkAt], Face.Of(T))));
+            marks.AddRange(lines.Where(l => l.Style == LocusStyle).Zip([cold, hot], (line, T) => new Mark(line.X[MarkAt], line.Y[MarkAt], QuantityFormat.Short(T))));
         }
 
         return Figure.Line(
-            $"Safe area of {area.Card.Name}, case at {Face.Of(T_C)}",
-            Axis.Log("collector to emitter", "V") with { Min = LeastVoltage, Max = area.Card.MostVoltage.Volts },
+            $"Safe area of {area.Card.Name}, case at {QuantityFormat.Short(T_C)}",
+            Axis.Log("collector to emitter", "V") with { Min = LeastVoltage, Max = area.Card.MaxCollectorEmitterVoltage.Volts },
             Axis.Log("current of one transistor", "A") with { Min = LeastCurrent, Max = 2 * area.Card.SafeAreaLines.Max(l => l.Points[0].Current.Amperes) },
             [.. lines]) with
         {
-            Subtitle = loads.Count > 0 ? $"{Face.Of(loads[0].Rail)} rail, {Face.Of(loads[0].PeakVoltage)} peak, {loads[0].Pairs} {(loads[0].Pairs == 1 ? "pair" : "pairs")}" : null,
+            Subtitle = loads.Count > 0 ? $"{QuantityFormat.Short(loads[0].Rail)} rail, {QuantityFormat.Short(loads[0].PeakVoltage)} peak, {loads[0].Pairs} {(loads[0].Pairs == 1 ? "pair" : "pairs")}" : null,
             Marks = marks,
             Note = area.Card.Invented ? "The transistor is invented." : null,
         };
@@ -73,9 +73,9 @@ public static partial class Charts
 
     private static LineSeries Locus(SafeArea area, VoltageCurrentLimiter limiter, Temperature T)
     {
-        var ratio = area.Card.MostVoltage.Volts / LeastVoltage;
+        var ratio = area.Card.MaxCollectorEmitterVoltage.Volts / LeastVoltage;
         double[] v = [.. Enumerable.Range(0, 161).Select(k => LeastVoltage * Math.Pow(ratio, k / 160.0))];
-        return Visible($"limiter, {Face.Of(T)}", v, v.Select(x => limiter.CurrentAtTransistor(ElectricPotential.FromVolts(x), T).Amperes), MarkAt);
+        return Visible($"limiter, {QuantityFormat.Short(T)}", v, v.Select(x => limiter.CurrentAtTransistor(ElectricPotential.FromVolts(x), T).Amperes), MarkAt);
     }
 
     // A logarithmic chart has no zero: the ends of a half-wave and of a locus run down to the frame's edge and stop there.

@@ -21,11 +21,11 @@ public static partial class Charts
         var lowest = (levels ?? []).Select(l => l.Level.Volts).Where(v => v < low).DefaultIfEmpty(double.NaN).Min();
         double? floor = double.IsNaN(lowest) ? null : Math.Floor(lowest - (0.1 * (high - lowest)));
         return new StackedFigures(
-            Figure.Line(title ?? $"The rail: {Face.Of(ElectricPotential.FromVolts(low), 3)} at its trough, {Face.Of(ElectricPotential.FromVolts(high), 3)} at its crest", time, new Axis("rail", "V") { Min = floor }, new LineSeries("rail", wave.Time, wave.Rail)) with
+            Figure.Line(title ?? $"The rail: {QuantityFormat.Short(ElectricPotential.FromVolts(low), 3)} at its trough, {QuantityFormat.Short(ElectricPotential.FromVolts(high), 3)} at its crest", time, new Axis("rail", "V") { Min = floor }, new LineSeries("rail", wave.Time, wave.Rail)) with
             {
-                Limits = [.. (levels ?? []).Select(l => Limit.Horizontal(l.Level.Volts, $"{l.Name}, {Face.Of(l.Level, 3)}"))],
+                Limits = [.. (levels ?? []).Select(l => Limit.Horizontal(l.Level.Volts, $"{l.Name}, {QuantityFormat.Short(l.Level, 3)}"))],
             },
-            Figure.Line($"The winding feeds it in pulses of {Face.Of(ElectricCurrent.FromAmperes(wave.Winding.Max()), 3)}", time, new Axis("current", "A"),
+            Figure.Line($"The winding feeds it in pulses of {QuantityFormat.Short(ElectricCurrent.FromAmperes(wave.Winding.Max()), 3)}", time, new Axis("current", "A"),
                 new LineSeries("winding", wave.Time, wave.Winding), new LineSeries("load", wave.Time, wave.Load)));
     }
 

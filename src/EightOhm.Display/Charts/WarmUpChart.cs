@@ -22,7 +22,7 @@ public static partial class Charts
         var from = First(run.Seconds, scale);
         var hottest = names.MaxBy(n => run.Peak(n).Kelvins)!;
         return Figure.Line(
-            $"{hottest} reaches {Face.Of(run.Peak(hottest), 3)}",
+            $"{hottest} reaches {QuantityFormat.Short(run.Peak(hottest), 3)}",
             Time(run.Seconds, scale, out var one),
             new Axis("temperature", "°C"),
             [.. names.Select(n => new LineSeries(n, run.Seconds.Skip(from).Select(t => t / one), run.Celsius(n).Skip(from)))]);
@@ -49,12 +49,12 @@ public static partial class Charts
         var from = First(run.Seconds, scale);
         var set = run.Of.IdleCurrent;
         return Figure.Line(
-            run.RanAwayAt is { } t ? $"The idle current runs away after {Face.Of(t, 3)}" : $"Idle current between {Face.Of(run.Least, 3)} and {Face.Of(run.Greatest, 3)} a transistor",
+            run.RanAwayAt is { } t ? $"The idle current runs away after {QuantityFormat.Short(t, 3)}" : $"Idle current between {QuantityFormat.Short(run.Least, 3)} and {QuantityFormat.Short(run.Greatest, 3)} a transistor",
             Time(run.Seconds, scale, out var one),
             new Axis("idle current", "A"),
             new LineSeries("idle current", run.Seconds.Skip(from).Select(t => t / one), run.Amperes.Skip(from))) with
         {
-            Limits = [Limit.Horizontal(set.Amperes, $"set to {Face.Of(set, 3)}")],
+            Limits = [Limit.Horizontal(set.Amperes, $"set to {QuantityFormat.Short(set, 3)}")],
             Note = "While music plays: what the transistor would draw if it stopped at that instant.",
         };
     }

@@ -1,4 +1,4 @@
-using EightOhm.Working;
+using EightOhm.Explaining;
 
 namespace EightOhm.Display.Formulas;
 

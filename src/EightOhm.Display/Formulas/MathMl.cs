@@ -1,6 +1,6 @@
 using System.Net;
 using System.Text;
-using EightOhm.Working;
+using EightOhm.Explaining;
 
 namespace EightOhm.Display.Formulas;
 

@@ -1,7 +1,7 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 
 namespace EightOhm.Display.Tables;
 
@@ -15,7 +15,7 @@ public static partial class Facts
         ArgumentNullException.ThrowIfNull(value);
         var rows = value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance)
             .Where(p => IsFigure(p) && p.GetValue(value) is not null)
-            .Select(IReadOnlyList<string> (p) => [Words(p.Name), Symbol(p), Face.Full(p.GetValue(value)!)])
+            .Select(IReadOnlyList<string> (p) => [Words(p.Name), Symbol(p), QuantityFormat.Long(p.GetValue(value)!)])
             .ToList();
         return new Table(["figure", "symbol", "value"], rows, [2], Words(value.GetType().Name));
     }

@@ -1,4 +1,4 @@
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -13,7 +13,7 @@ public static class FollowerTables
     {
         ArgumentNullException.ThrowIfNull(curves);
         return new Table(["idle current", "gain at zero", "least gain", "greatest gain", "ripple"],
-            [.. curves.Select(IReadOnlyList<string> (c) => [Face.Of(c.IdleCurrent), Number(c.Gain[c.Gain.Count / 2]), Number(c.Gain.Min()), Number(c.Gain.Max()), Face.Of(c.Ripple)])],
+            [.. curves.Select(IReadOnlyList<string> (c) => [QuantityFormat.Short(c.IdleCurrent), Number(c.Gain[c.Gain.Count / 2]), Number(c.Gain.Min()), Number(c.Gain.Max()), QuantityFormat.Short(c.Ripple)])],
             [0, 1, 2, 3, 4], "incremental gain over the bias");
     }
 
@@ -23,9 +23,9 @@ public static class FollowerTables
     {
         ArgumentNullException.ThrowIfNull(over);
         return new Table(["idle current", "bias voltage", "static THD"],
-            [.. Enumerable.Range(0, over.Thd.Count).Select(IReadOnlyList<string> (k) => [Face.Of(ElectricCurrent.FromAmperes(over.IdleCurrent[k])), Face.Of(ElectricPotential.FromVolts(over.BiasVoltage[k])), Face.Of(Ratio.FromDecimalFractions(over.Thd[k]))])],
+            [.. Enumerable.Range(0, over.Thd.Count).Select(IReadOnlyList<string> (k) => [QuantityFormat.Short(ElectricCurrent.FromAmperes(over.IdleCurrent[k])), QuantityFormat.Short(ElectricPotential.FromVolts(over.BiasVoltage[k])), QuantityFormat.Short(Ratio.FromDecimalFractions(over.Thd[k]))])],
             [0, 1, 2], "static distortion over the bias");
     }
 
-    private static string Number(double gain) => Face.Of(gain, 5);
+    private static string Number(double gain) => QuantityFormat.Short(gain, 5);
 }

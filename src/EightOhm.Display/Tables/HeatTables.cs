@@ -1,4 +1,4 @@
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 
 namespace EightOhm.Display.Tables;
@@ -14,7 +14,7 @@ public static class HeatTables
         return new Table(
             ["peak output", "one rail", "from the supply", "into the load", "emitter resistors", "all transistors", "one transistor"],
             [.. levels.Select(IReadOnlyList<string> (h) =>
-                [Face.Of(h.Level), Face.Of(h.Rail), Face.Of(h.SupplyPower), Face.Of(h.LoadPower), Face.Of(h.Resistors), Face.Of(h.Total), Face.Of(h.PerDevice)])],
+                [QuantityFormat.Short(h.Level), QuantityFormat.Short(h.Rail), QuantityFormat.Short(h.SupplyPower), QuantityFormat.Short(h.LoadPower), QuantityFormat.Short(h.Resistors), QuantityFormat.Short(h.Total), QuantityFormat.Short(h.PerDevice)])],
             [0, 1, 2, 3, 4, 5, 6],
             "Powers of the output stage");
     }

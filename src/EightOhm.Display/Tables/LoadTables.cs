@@ -18,11 +18,11 @@ public static class LoadTables
             [.. loads.Select(l => (IReadOnlyList<string>)
             [
                 l.Name,
-                Face.Of(l.PeakVoltage, Digits),
-                Face.Of(l.SineCurrent, Digits),
-                l.Programme is { } current ? Face.Of(current, Digits) : "–",
-                Face.Of(l.Least.AverageEquivalent, Digits),
-                Face.Of(l.Least.PeakEquivalent, Digits),
+                QuantityFormat.Short(l.PeakVoltage, Digits),
+                QuantityFormat.Short(l.SineCurrent, Digits),
+                l.MusicDissipation is { } current ? QuantityFormat.Short(current, Digits) : "–",
+                QuantityFormat.Short(l.Least.AverageEquivalent, Digits),
+                QuantityFormat.Short(l.Least.PeakEquivalent, Digits),
             ])],
             [1, 2, 3, 4, 5],
             "Each at its worst frequency from 10 Hz to 20 kHz; – where a magnitude and a phase say nothing of programme");

@@ -12,10 +12,10 @@ public static class NoiseTables
     {
         ArgumentNullException.ThrowIfNull(budget);
         IEnumerable<IReadOnlyList<string>> parts = budget.Ranked.Select(IReadOnlyList<string> (part) =>
-            [part.Name, Face.Of(part.Density), Percent(budget.ShareOf(part.Name))]);
+            [part.Name, QuantityFormat.Short(part.Density), Percent(budget.ShareOf(part.Name))]);
         return new Table(
             ["contribution", "density at the input", "share of the power"],
-            [.. parts, ["all together", Face.Of(budget.Total), "100 %"], [$"with {budget.Largest.Name} halved", Face.Of(budget.TotalWithLargestHalved), ""]],
+            [.. parts, ["all together", QuantityFormat.Short(budget.Total), "100 %"], [$"with {budget.Largest.Name} halved", QuantityFormat.Short(budget.TotalWithLargestHalved), ""]],
             [1, 2],
             "Noise budget");
     }

@@ -26,12 +26,12 @@ public static class ProtectionTables
         ArgumentNullException.ThrowIfNull(verdict);
         return new Table(
             ["dc", "to break", "rated"],
-            [["voltage", Face.Of(verdict.Rail), Face.Of(verdict.RatedVoltage)], ["current", Face.Of(verdict.Current), Face.Of(verdict.RatedCurrent)]],
+            [["voltage", QuantityFormat.Short(verdict.Rail), QuantityFormat.Short(verdict.RatedVoltage)], ["current", QuantityFormat.Short(verdict.Current), QuantityFormat.Short(verdict.RatedCurrent)]],
             [1, 2],
             $"Loudspeaker relay: {verdict}");
     }
 
     private static string Time(FaultLine line) => line.Time is { } time
-        ? line.Timing.Length > 0 ? $"{Face.Of(time)} ({line.Timing})" : Face.Of(time)
+        ? line.Timing.Length > 0 ? $"{QuantityFormat.Short(time)} ({line.Timing})" : QuantityFormat.Short(time)
         : line.Timing;
 }

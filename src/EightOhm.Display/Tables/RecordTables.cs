@@ -1,5 +1,5 @@
 using EightOhm.Record;
-using EightOhm.Working;
+using EightOhm.Explaining;
 
 namespace EightOhm.Display.Tables;
 

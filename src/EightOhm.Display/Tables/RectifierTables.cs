@@ -13,7 +13,7 @@ public static class RectifierTables
         ArgumentNullException.ThrowIfNull(estimates);
         return new Table(
             ["figure", "in the time domain", "by rule", "error", "rule"],
-            [.. estimates.Rows.Select(IReadOnlyList<string> (r) => [r.What, Face.Of(r.Solved), Face.Of(r.Estimated), Error(r), r.Rule])],
+            [.. estimates.Rows.Select(IReadOnlyList<string> (r) => [r.What, QuantityFormat.Short(r.Solved), QuantityFormat.Short(r.Estimated), Error(r), r.Rule])],
             [1, 2, 3],
             "The supply beside its rules of thumb");
     }

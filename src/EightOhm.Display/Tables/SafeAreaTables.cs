@@ -1,4 +1,4 @@
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 
@@ -22,9 +22,9 @@ public static class SafeAreaTables
         ArgumentNullException.ThrowIfNull(pairs);
         List<IReadOnlyList<string>> rows =
         [
-            ["average heat", Face.Of(pairs.ByHeat), Face.Of(pairs.HeatOfOne, 3), Face.Of(pairs.HeatAllowed, 3)],
-            ["safe area", Face.Of(pairs.BySafeArea), Face.Of(pairs.Area.Current, 3), $"{Face.Of(pairs.Area.Allowed, 3)} at {Face.Of(pairs.Area.Voltage, 3)}"],
-            ["peak current", Face.Of(pairs.ByCurrent), Face.Of(pairs.CurrentOfOne, 3), Face.Of(pairs.CurrentAllowed, 3)],
+            ["average heat", QuantityFormat.Short(pairs.ByHeat), QuantityFormat.Short(pairs.HeatOfOne, 3), QuantityFormat.Short(pairs.HeatAllowed, 3)],
+            ["safe area", QuantityFormat.Short(pairs.BySafeArea), QuantityFormat.Short(pairs.Area.Current, 3), $"{QuantityFormat.Short(pairs.Area.Allowed, 3)} at {QuantityFormat.Short(pairs.Area.Voltage, 3)}"],
+            ["peak current", QuantityFormat.Short(pairs.ByCurrent), QuantityFormat.Short(pairs.CurrentOfOne, 3), QuantityFormat.Short(pairs.CurrentAllowed, 3)],
         ];
         return new Table(["by", "pairs needed", $"one transistor of {pairs.Pairs} {(pairs.Pairs == 1 ? "pair" : "pairs")}", "allowed"], rows, [1, 2, 3], $"{pairs.Pairs} {(pairs.Pairs == 1 ? "pair" : "pairs")}; what decides is {pairs.Decides}");
     }
@@ -36,7 +36,7 @@ public static class SafeAreaTables
         ArgumentNullException.ThrowIfNull(verdict);
         return new Table(
             ["against", "margin", "at V_CE", "limiter", "area or load", "sense junction", "verdict"],
-            [.. verdict.Loads.Prepend(verdict.Area).Select(IReadOnlyList<string> (m) => [m.To, Face.Of(m.Margin, 3), Face.Of(m.Voltage, 3), Face.Of(m.Locus, 3), Face.Of(m.Other, 3), Face.Of(m.Sense), m.Passes ? "passes" : "does not pass"])],
+            [.. verdict.Loads.Prepend(verdict.Area).Select(IReadOnlyList<string> (m) => [m.To, QuantityFormat.Short(m.Margin, 3), QuantityFormat.Short(m.Voltage, 3), QuantityFormat.Short(m.Locus, 3), QuantityFormat.Short(m.Other, 3), QuantityFormat.Short(m.Sense), m.Passes ? "passes" : "does not pass"])],
             [1, 2, 3, 4, 5],
             verdict.Says);
     }

@@ -9,14 +9,14 @@ public static class SupplyTables
 {
     /// <summary>A swing ledger: each loss with its why, and the rail needed.</summary>
     /// <param name="ledger">The ledger.</param>
-    public static Table Ledger(SwingLedger ledger)
+    public static Table Ledger(SwingBudget ledger)
     {
         ArgumentNullException.ThrowIfNull(ledger);
         return new Table(
             ["from the output to the rail", "positive", "negative", "on", "why"],
-            [["peak output", Face.Of(ledger.Peak), Face.Of(ledger.Peak), "", $"with {Face.Of(ledger.PeakCurrent)} into the load"],
-                .. ledger.Losses.Select(IReadOnlyList<string> (l) => [l.Name, Face.Of(l.Positive), Face.Of(l.Negative), Way(l.On), l.Why]),
-                ["rail needed at its trough", Face.Of(ledger.NeededPositive), Face.Of(ledger.NeededNegative), "", "the needier way decides"]],
+            [["peak output", QuantityFormat.Short(ledger.Peak), QuantityFormat.Short(ledger.Peak), "", $"with {QuantityFormat.Short(ledger.PeakCurrent)} into the load"],
+                .. ledger.Losses.Select(IReadOnlyList<string> (l) => [l.Name, QuantityFormat.Short(l.Positive), QuantityFormat.Short(l.Negative), Way(l.On), l.Why]),
+                ["rail needed at its trough", QuantityFormat.Short(ledger.NeededPositive), QuantityFormat.Short(ledger.NeededNegative), "", "the needier way decides"]],
             [1, 2],
             "Swing ledger");
     }
@@ -28,8 +28,8 @@ public static class SupplyTables
         ArgumentNullException.ThrowIfNull(verdict);
         return new Table(
             ["rail", "needed", "there is", "margin"],
-            [["positive", Face.Of(verdict.Ledger.NeededPositive), Face.Of(verdict.Rails.Positive), Signed(verdict.MarginPositive)],
-                ["negative", Face.Of(verdict.Ledger.NeededNegative), Face.Of(verdict.Rails.Negative), Signed(verdict.MarginNegative)]],
+            [["positive", QuantityFormat.Short(verdict.Ledger.NeededPositive), QuantityFormat.Short(verdict.Rails.Positive), Signed(verdict.MarginPositive)],
+                ["negative", QuantityFormat.Short(verdict.Ledger.NeededNegative), QuantityFormat.Short(verdict.Rails.Negative), Signed(verdict.MarginNegative)]],
             [1, 2, 3],
             $"Swing ledger against the rails: {verdict}");
     }
@@ -43,7 +43,7 @@ public static class SupplyTables
         return new Table(
             ["what", $"mains −{part} %", "nominal", $"mains +{part} %", "rating", "used at high mains"],
             [.. table.Rows.Select(IReadOnlyList<string> (r) =>
-                [r.Name, Face.Of(r.Low), Face.Of(r.Nominal), Face.Of(r.High), r.Limit is null ? "" : Face.Of(r.Limit), Used(r)])],
+                [r.Name, QuantityFormat.Short(r.Low), QuantityFormat.Short(r.Nominal), QuantityFormat.Short(r.High), r.Limit is null ? "" : QuantityFormat.Short(r.Limit), Used(r)])],
             [1, 2, 3, 4, 5],
             $"Mains ±{part} %");
     }
@@ -55,10 +55,10 @@ public static class SupplyTables
         ArgumentNullException.ThrowIfNull(peaks);
         return new Table(
             ["switched on", "without limiter", "with limiter"],
-            [["at the crest: empty capacitors", Face.Of(peaks.Capacitors), Face.Of(peaks.CapacitorsLimited)],
-                ["at zero: saturated core, a bound", Face.Of(peaks.Core), Face.Of(peaks.CoreLimited)]],
+            [["at the crest: empty capacitors", QuantityFormat.Short(peaks.Capacitors), QuantityFormat.Short(peaks.CapacitorsLimited)],
+                ["at zero: saturated core, a bound", QuantityFormat.Short(peaks.Core), QuantityFormat.Short(peaks.CoreLimited)]],
             [1, 2],
-            $"Primary current, peak; the fuse is governed by {peaks.Governs}: {Face.Of(peaks.Governing)}, half a period of it {Face.Of(peaks.HalfPeriodPulse)}");
+            $"Primary current, peak; the fuse is governed by {peaks.Governs}: {QuantityFormat.Short(peaks.Governing)}, half a period of it {QuantityFormat.Short(peaks.HalfPeriodPulse)}");
     }
 
     private static string Way(SwingPath path) => path switch
@@ -69,7 +69,7 @@ public static class SupplyTables
     };
 
     // A word beside the sign: a margin below zero is told by more than a dash.
-    private static string Signed(ElectricPotential margin) => margin < default(ElectricPotential) ? $"{Face.Of(margin)}, falls short" : Face.Of(margin);
+    private static string Signed(ElectricPotential margin) => margin < default(ElectricPotential) ? $"{QuantityFormat.Short(margin)}, falls short" : QuantityFormat.Short(margin);
 
     private static string Used(MainsRow row) => row.ShareAtHigh is { } share ? $"{Engineering.Number(share * 100, 3)} %{(row.Holds ? "" : ", exceeded")}" : "";
 }

@@ -11,17 +11,17 @@ public static class ThermalTables
     public static Table Nodes(NodeTemperatures temperatures)
     {
         ArgumentNullException.ThrowIfNull(temperatures);
-        IEnumerable<IReadOnlyList<string>> rows = temperatures.Nodes.Select(IReadOnlyList<string> (n) => [n.Name, Face.Of(temperatures[n])]);
-        return new Table(["node", "temperature"], [.. rows, ["ambient", Face.Of(temperatures.Ambient)]], [1], "Temperatures");
+        IEnumerable<IReadOnlyList<string>> rows = temperatures.Nodes.Select(IReadOnlyList<string> (n) => [n.Name, QuantityFormat.Short(temperatures[n])]);
+        return new Table(["node", "temperature"], [.. rows, ["ambient", QuantityFormat.Short(temperatures.Ambient)]], [1], "Temperatures");
     }
 
     /// <summary>The layers, the junction first.</summary>
     /// <param name="rungs">The layers.</param>
     public static Table Rungs(IEnumerable<LadderRung> rungs) =>
-        new(["layer", "stores", "to the next"], [.. rungs.Select((r, i) => (IReadOnlyList<string>)[FormattableString.Invariant($"{i + 1}"), Face.Of(r.C), Face.Of(r.R)])], [1, 2], "Layers from the junction on");
+        new(["layer", "stores", "to the next"], [.. rungs.Select((r, i) => (IReadOnlyList<string>)[FormattableString.Invariant($"{i + 1}"), QuantityFormat.Short(r.C), QuantityFormat.Short(r.R)])], [1, 2], "Layers from the junction on");
 
     /// <summary>The exponentials. They are no layers.</summary>
     /// <param name="terms">The terms.</param>
     public static Table Terms(IEnumerable<FosterTerm> terms) =>
-        new(["term", "R", "τ"], [.. terms.Select((t, i) => (IReadOnlyList<string>)[FormattableString.Invariant($"{i + 1}"), Face.Of(t.R), Face.Of(t.Tau)])], [1, 2], "Exponentials of a thermal impedance");
+        new(["term", "R", "τ"], [.. terms.Select((t, i) => (IReadOnlyList<string>)[FormattableString.Invariant($"{i + 1}"), QuantityFormat.Short(t.R), QuantityFormat.Short(t.Tau)])], [1, 2], "Exponentials of a thermal impedance");
 }

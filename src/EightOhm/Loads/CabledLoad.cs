@@ -1,6 +1,6 @@
 using System.Numerics;
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 
 namespace EightOhm.Loads;

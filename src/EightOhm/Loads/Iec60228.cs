@@ -35,7 +35,7 @@ public static class Iec60228
         foreach (var row in Table)
             if (Math.Abs((A.SquareMeters * 1e6 / row.Area) - 1) < 1e-9)
                 return (make == ConductorClass.Fixed ? row.Fixed : row.Flexible).Ohm;
-        Guard.Refuse(nameof(A), A, "a nominal cross-section of IEC 60228: " + string.Join(", ", Table.Select(row => Face.Of(row.Area))) + " mm²", "Take the next smaller one to be safe.");
+        Guard.Refuse(nameof(A), A, "a nominal cross-section of IEC 60228: " + string.Join(", ", Table.Select(row => QuantityFormat.Short(row.Area))) + " mm²", "Take the next smaller one to be safe.");
         return default;
     }
 }

@@ -1,4 +1,4 @@
-using EightOhm.Searches;
+using EightOhm.Numerics;
 using MathNet.Numerics.RootFinding;
 
 namespace EightOhm.Loads;

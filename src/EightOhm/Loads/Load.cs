@@ -1,5 +1,5 @@
 using System.Numerics;
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -61,14 +61,14 @@ public abstract class Load
     public LoadSweep Sweep(Frequency from, Frequency to, int points = 400) => new(this, from, to, points);
 
     /// <summary>The least impedance and the least equivalent resistors of the audio band, 10 Hz to 20 kHz, and where they are.</summary>
-    public LeastLoad Least() => Least(10.Hz, 20.kHz);
+    public MinimumLoad Least() => Least(10.Hz, 20.kHz);
 
     /// <summary>The least impedance and the least equivalent resistors of a band, and where they are.</summary>
     /// <remarks>A thousand points a decade, then a search around the lowest: finds resonances up to a Q of about 100.</remarks>
     /// <param name="from">Lowest frequency; greater than 0 Hz.</param>
     /// <param name="to">Highest frequency; above the lowest.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public LeastLoad Least(Frequency from, Frequency to) => LeastLoad.Of(this, from, to);
+    public MinimumLoad Least(Frequency from, Frequency to) => MinimumLoad.Of(this, from, to);
 
     /// <summary>What this load asks at its worst, as a row of a table of loads: a list of them is shown as one.</summary>
     /// <param name="name">The load in words.</param>
@@ -88,7 +88,7 @@ public abstract class Load
         var z = Impedance(hertz);
         var ohms = z.Magnitude;
         if (!(ohms > 0) || !double.IsFinite(ohms) || z.Real < -Hair * ohms)
-            throw new InvalidOperationException($"{GetType().Name} has no passive impedance at {Face.Of(hertz.Hz)}: its real part must be 0 Ω or more and its magnitude above 0 Ω.");
+            throw new InvalidOperationException($"{GetType().Name} has no passive impedance at {QuantityFormat.Short(hertz.Hz)}: its real part must be 0 Ω or more and its magnitude above 0 Ω.");
         return (ohms, Math.Clamp(z.Phase, -Math.PI / 2, Math.PI / 2));
     }
 

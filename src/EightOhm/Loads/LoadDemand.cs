@@ -7,12 +7,12 @@ namespace EightOhm.Loads;
 /// <param name="Name">The load in words.</param>
 /// <param name="PeakVoltage">Peak voltage (not rms) at the load.</param>
 /// <param name="Least">Its least impedance and equivalent resistors.</param>
-/// <param name="Programme">The worst programme current at that peak voltage; null where the load has no impulse response.</param>
-public sealed record LoadDemand(string Name, ElectricPotential PeakVoltage, LeastLoad Least, ElectricCurrent? Programme)
+/// <param name="MusicDissipation">The worst programme current at that peak voltage; null where the load has no impulse response.</param>
+public sealed record LoadDemand(string Name, ElectricPotential PeakVoltage, MinimumLoad Least, ElectricCurrent? MusicDissipation)
 {
     /// <summary>Peak current of a sine at the least impedance.</summary>
     public ElectricCurrent SineCurrent => OutputCurrent.Sine(PeakVoltage, Least.Impedance);
 
     /// <inheritdoc/>
-    public override string ToString() => $"{Name} at {Face.Of(PeakVoltage)} peak: {Face.Of(SineCurrent)}, {Face.Of(Least.PeakEquivalent)} to a transistor";
+    public override string ToString() => $"{Name} at {QuantityFormat.Short(PeakVoltage)} peak: {QuantityFormat.Short(SineCurrent)}, {QuantityFormat.Short(Least.PeakEquivalent)} to a transistor";
 }

@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 using static EightOhm.Quantities.Constants;
 using static EightOhm.Quantities.Maths;

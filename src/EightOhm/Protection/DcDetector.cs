@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 using static EightOhm.Quantities.Constants;
@@ -98,7 +98,7 @@ public static partial class DcDetector
         // Below, at half of √(2·share), less than the share has passed; above, e^(−u)·(1+u) has fallen under 1 − share.
         double low = Math.Log(Math.Sqrt(2 * target) / 2), high = Math.Log(2 * Math.Max(1, -Math.Log(1 - target)) + 2);
         if (!Brent.TryFindRoot(Residue, low, high, 1e-14, 200, out var root))
-            throw new InvalidOperationException($"No trip was found between {Face.Of(tau * Math.Exp(low))} and {Face.Of(tau * Math.Exp(high))} for a threshold of {Face.Of(V_th)} and a step of {Face.Of(V)}: the two are too close.");
+            throw new InvalidOperationException($"No trip was found between {QuantityFormat.Short(tau * Math.Exp(low))} and {QuantityFormat.Short(tau * Math.Exp(high))} for a threshold of {QuantityFormat.Short(V_th)} and a step of {QuantityFormat.Short(V)}: the two are too close.");
         SolverTrace.Note(steps);
         return tau * Math.Exp(root);
     }

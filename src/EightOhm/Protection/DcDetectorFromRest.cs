@@ -1,6 +1,6 @@
 using System.Numerics;
 using EightOhm.Quantities;
-using EightOhm.Searches;
+using EightOhm.Numerics;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 
@@ -44,7 +44,7 @@ public static class DcDetectorFromRest
         double Residue(double logarithm) => Math.Log(Share(Math.Exp(logarithm), poles) / target);
         double low = Math.Log(from) - 0.01, high = Math.Log(10 / target);
         if (!Brent.TryFindRoot(Residue, low, high, 1e-10, 200, out var root))
-            throw new InvalidOperationException($"No time constant from {Face.Of(lasting)} upwards lets a note of {Face.Of(V_p)} at {Face.Of(f)} begin without tripping at {Face.Of(V_th)}.");
+            throw new InvalidOperationException($"No time constant from {QuantityFormat.Short(lasting)} upwards lets a note of {QuantityFormat.Short(V_p)} at {QuantityFormat.Short(f)} begin without tripping at {QuantityFormat.Short(V_th)}.");
         return Duration.FromSeconds(Math.Exp(root) / (2 * Math.PI * f.Hertz));
     }
 

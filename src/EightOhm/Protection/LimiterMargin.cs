@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 
 namespace EightOhm.Protection;
@@ -24,5 +24,5 @@ public sealed record LimiterMargin(
 
     /// <inheritdoc/>
     public override string ToString() =>
-        $"{To}: {(Passes ? "passes" : "does not pass")}, {Face.Of(Margin, 3)} at {Face.Of(Voltage, 3)} ({Face.Of(Locus, 3)} against {Face.Of(Other, 3)}, sense junction at {Face.Of(Sense)})";
+        $"{To}: {(Passes ? "passes" : "does not pass")}, {QuantityFormat.Short(Margin, 3)} at {QuantityFormat.Short(Voltage, 3)} ({QuantityFormat.Short(Locus, 3)} against {QuantityFormat.Short(Other, 3)}, sense junction at {QuantityFormat.Short(Sense)})";
 }

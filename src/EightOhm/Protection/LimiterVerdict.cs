@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 
 namespace EightOhm.Protection;
@@ -39,6 +39,6 @@ public sealed record LimiterVerdict(LimiterMargin Area, IReadOnlyList<LimiterMar
     public override string ToString() => Says;
 
     private string Why(LimiterMargin m) => ReferenceEquals(m, Area)
-        ? $"the limiter lets the transistor out of its safe area at {Face.Of(m.Voltage, 3)}, where it allows {Face.Of(m.Locus, 3)} and the area {Face.Of(m.Other, 3)} (margin {Face.Of(m.Margin, 3)}, sense junction at {Face.Of(m.Sense)})"
-        : $"the limiter cuts into {m.To} at {Face.Of(m.Voltage, 3)}, where the load needs {Face.Of(m.Other, 3)} of each transistor and gets {Face.Of(m.Locus, 3)} (margin {Face.Of(m.Margin, 3)}, sense junction at {Face.Of(m.Sense)})";
+        ? $"the limiter lets the transistor out of its safe area at {QuantityFormat.Short(m.Voltage, 3)}, where it allows {QuantityFormat.Short(m.Locus, 3)} and the area {QuantityFormat.Short(m.Other, 3)} (margin {QuantityFormat.Short(m.Margin, 3)}, sense junction at {QuantityFormat.Short(m.Sense)})"
+        : $"the limiter cuts into {m.To} at {QuantityFormat.Short(m.Voltage, 3)}, where the load needs {QuantityFormat.Short(m.Other, 3)} of each transistor and gets {QuantityFormat.Short(m.Locus, 3)} (margin {QuantityFormat.Short(m.Margin, 3)}, sense junction at {QuantityFormat.Short(m.Sense)})";
 }

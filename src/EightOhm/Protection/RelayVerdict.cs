@@ -42,9 +42,9 @@ public sealed record RelayVerdict
     /// <summary>The verdict in words.</summary>
     public override string ToString() => (Rail > RatedVoltage, Current > RatedCurrent) switch
     {
-        (false, false) => $"breaks: {Face.Of(Current)} at {Face.Of(Rail)} is within {Face.Of(RatedCurrent)} at {Face.Of(RatedVoltage)} dc",
-        (true, false) => $"may not break: {Face.Of(Rail)} is above the {Face.Of(RatedVoltage)} dc of its rating, so the arc of {Face.Of(Current)} may burn on",
-        (false, true) => $"may not break: {Face.Of(Current)} is above the {Face.Of(RatedCurrent)} dc of its rating",
-        _ => $"does not break by its rating: {Face.Of(Current)} at {Face.Of(Rail)}, rated {Face.Of(RatedCurrent)} at {Face.Of(RatedVoltage)} dc",
+        (false, false) => $"breaks: {QuantityFormat.Short(Current)} at {QuantityFormat.Short(Rail)} is within {QuantityFormat.Short(RatedCurrent)} at {QuantityFormat.Short(RatedVoltage)} dc",
+        (true, false) => $"may not break: {QuantityFormat.Short(Rail)} is above the {QuantityFormat.Short(RatedVoltage)} dc of its rating, so the arc of {QuantityFormat.Short(Current)} may burn on",
+        (false, true) => $"may not break: {QuantityFormat.Short(Current)} is above the {QuantityFormat.Short(RatedCurrent)} dc of its rating",
+        _ => $"does not break by its rating: {QuantityFormat.Short(Current)} at {QuantityFormat.Short(Rail)}, rated {QuantityFormat.Short(RatedCurrent)} at {QuantityFormat.Short(RatedVoltage)} dc",
     };
 }

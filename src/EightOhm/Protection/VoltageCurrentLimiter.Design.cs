@@ -26,7 +26,7 @@ public sealed partial record VoltageCurrentLimiter
         {
             var slope = (I_a - I_b).Amperes / (V_b - V_a).Volts;
             var needed = ElectricResistance.FromOhms(sense.Volts / (I_a.Amperes + ((V_a.Volts - sense.Volts) * slope)));
-            Guard.Refuse(nameof(R_E), R_E, $"{Face.Of(needed, 3)} or more for these points", "The drop of the emitter resistor is too small for the sense voltage; R_2 can only divide it further.");
+            Guard.Refuse(nameof(R_E), R_E, $"{QuantityFormat.Short(needed, 3)} or more for these points", "The drop of the emitter resistor is too small for the sense voltage; R_2 can only divide it further.");
         }
 
         return new(R_1, shunt > least ? ElectricResistance.FromOhms(1 / shunt) : null, R_3, R_E, sense);

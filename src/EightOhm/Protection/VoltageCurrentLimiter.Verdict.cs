@@ -1,4 +1,4 @@
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -24,8 +24,8 @@ public sealed partial record VoltageCurrentLimiter
         ArgumentNullException.ThrowIfNull(area);
         ArgumentNullException.ThrowIfNull(loads);
         if (!(hottest >= coldest))
-            Guard.Refuse(nameof(hottest), hottest, $"{Face.Of(coldest)} or more, the coldest");
-        var top = Guard.Between(Guard.Positive(upTo ?? area.Card.MostVoltage, nameof(upTo)), ElectricPotential.FromVolts(LeastVoltage), area.Card.MostVoltage, nameof(upTo), "Above V_CEO the area allows nothing.");
+            Guard.Refuse(nameof(hottest), hottest, $"{QuantityFormat.Short(coldest)} or more, the coldest");
+        var top = Guard.Between(Guard.Positive(upTo ?? area.Card.MaxCollectorEmitterVoltage, nameof(upTo)), ElectricPotential.FromVolts(LeastVoltage), area.Card.MaxCollectorEmitterVoltage, nameof(upTo), "Above V_CEO the area allows nothing.");
         return new(AgainstArea(area, coldest, top.Volts), [.. loads.Select(load => AgainstLoad(load, hottest))]);
     }
 
@@ -51,7 +51,7 @@ public sealed partial record VoltageCurrentLimiter
         }
 
         if (!(worst > 0))
-            throw new InvalidOperationException($"The limiter allows no current from {Face.Of(ElectricPotential.FromVolts(LeastVoltage))} to {Face.Of(ElectricPotential.FromVolts(top))}: there is nothing to hold against the area. Look at R_1, R_2 and the sense voltage.");
+            throw new InvalidOperationException($"The limiter allows no current from {QuantityFormat.Short(ElectricPotential.FromVolts(LeastVoltage))} to {QuantityFormat.Short(ElectricPotential.FromVolts(top))}: there is nothing to hold against the area. Look at R_1, R_2 and the sense voltage.");
         var volts = ElectricPotential.FromVolts(at);
         return new("the safe area", 1 / worst, volts, ElectricCurrent.FromAmperes(locus.ByTransistor(at)), area.LimitAt(volts), T);
     }
@@ -59,7 +59,7 @@ public sealed partial record VoltageCurrentLimiter
     private LimiterMargin AgainstLoad(LoadEllipse load, Temperature T)
     {
         if (Math.Abs((load.EmitterResistor.Ohms / EmitterResistor.Ohms) - 1) > 1e-6)
-            Guard.Refuse(nameof(load), load.EmitterResistor, $"the limiter's, {Face.Of(EmitterResistor)}, as emitter resistor of {load.Name}");
+            Guard.Refuse(nameof(load), load.EmitterResistor, $"the limiter's, {QuantityFormat.Short(EmitterResistor)}, as emitter resistor of {load.Name}");
         var locus = Locus(T);
         var rail = load.Rail.Volts;
         var (negative, level, angle) = WorstPoint.Of((l, a) => -locus.ByRail(rail - load.Output(l, a)) / load.Current(l, a));

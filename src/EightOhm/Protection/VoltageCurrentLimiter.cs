@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 
 namespace EightOhm.Protection;
@@ -92,7 +92,7 @@ public sealed partial record VoltageCurrentLimiter
 
     /// <inheritdoc/>
     public override string ToString() =>
-        $"Limiter R_1 {Face.Of(FromEmitter)}, {(ToOutput < None ? $"R_2 {Face.Of(ToOutput)}, " : "")}R_3 {Face.Of(ToRail)}{(SecondSlope is { } r ? $", R_sl {Face.Of(r)}" : "")}, R_E {Face.Of(EmitterResistor)}";
+        $"Limiter R_1 {QuantityFormat.Short(FromEmitter)}, {(ToOutput < None ? $"R_2 {QuantityFormat.Short(ToOutput)}, " : "")}R_3 {QuantityFormat.Short(ToRail)}{(SecondSlope is { } r ? $", R_sl {QuantityFormat.Short(r)}" : "")}, R_E {QuantityFormat.Short(EmitterResistor)}";
 
     internal LocusLine Locus(Temperature T)
     {

@@ -136,7 +136,7 @@ public static partial class Algebra
         public static SquaredCurrent operator /(Power p, ElectricResistance r) => new((double)p.Watts / r.Ohms);
 
         /// <summary>W · K/W = K: the rise of a heat flow over a thermal resistance.</summary>
-        public static TemperatureDelta operator *(Power p, HeatResistance r) => TemperatureDelta.FromKelvins((double)p.Watts * r.Si);
+        public static TemperatureDelta operator *(Power p, ThermalResistance r) => TemperatureDelta.FromKelvins((double)p.Watts * r.Si);
 
         /// <summary>A scaled power.</summary>
         public static Power operator *(double factor, Power p) => OfWatts(factor * (double)p.Watts);
@@ -148,34 +148,34 @@ public static partial class Algebra
         public static Power operator /(Power p, double divisor) => OfWatts((double)p.Watts / divisor);
     }
 
-    extension(HeatResistance)
+    extension(ThermalResistance)
     {
         /// <summary>K/W · W = K.</summary>
-        public static TemperatureDelta operator *(HeatResistance r, Power p) => TemperatureDelta.FromKelvins(r.Si * (double)p.Watts);
+        public static TemperatureDelta operator *(ThermalResistance r, Power p) => TemperatureDelta.FromKelvins(r.Si * (double)p.Watts);
 
         /// <summary>K/W · J/K = s.</summary>
-        public static Duration operator *(HeatResistance r, Entropy c) => Duration.FromSeconds(r.Si * c.JoulesPerKelvin);
+        public static Duration operator *(ThermalResistance r, Entropy c) => Duration.FromSeconds(r.Si * c.JoulesPerKelvin);
     }
 
     extension(Length)
     {
         /// <summary>m over W/(m·K): a layer's resistance for a unit of area.</summary>
-        public static SurfaceHeatResistance operator /(Length thickness, ThermalConductivity k) => new(thickness.Meters / k.WattsPerMeterKelvin);
+        public static SurfaceThermalResistance operator /(Length thickness, ThermalConductivity k) => new(thickness.Meters / k.WattsPerMeterKelvin);
     }
 
-    extension(SurfaceHeatResistance)
+    extension(SurfaceThermalResistance)
     {
         /// <summary>m²·K/W over m² = K/W.</summary>
-        public static HeatResistance operator /(SurfaceHeatResistance r, Area a) => HeatResistance.FromSi(r.Si / a.SquareMeters);
+        public static ThermalResistance operator /(SurfaceThermalResistance r, Area a) => ThermalResistance.FromSi(r.Si / a.SquareMeters);
     }
 
     extension(TemperatureDelta)
     {
         /// <summary>K / W: the thermal resistance that a rise allows.</summary>
-        public static HeatResistance operator /(TemperatureDelta rise, Power p) => HeatResistance.FromSi(rise.Kelvins / (double)p.Watts);
+        public static ThermalResistance operator /(TemperatureDelta rise, Power p) => ThermalResistance.FromSi(rise.Kelvins / (double)p.Watts);
 
         /// <summary>K / (K/W) = W: the heat that a rise drives.</summary>
-        public static Power operator /(TemperatureDelta rise, HeatResistance r) => OfWatts(rise.Kelvins / r.Si);
+        public static Power operator /(TemperatureDelta rise, ThermalResistance r) => OfWatts(rise.Kelvins / r.Si);
 
         /// <summary>K · V/K = V.</summary>
         public static ElectricPotential operator *(TemperatureDelta t, VoltageDrift drift) => ElectricPotential.FromVolts(t.Kelvins * drift.Si);
@@ -187,7 +187,7 @@ public static partial class Algebra
         public static Energy operator *(Entropy k, Temperature t) => Energy.FromJoules(k.JoulesPerKelvin * t.Kelvins);
 
         /// <summary>J/K · K/W = s.</summary>
-        public static Duration operator *(Entropy c, HeatResistance r) => Duration.FromSeconds(c.JoulesPerKelvin * r.Si);
+        public static Duration operator *(Entropy c, ThermalResistance r) => Duration.FromSeconds(c.JoulesPerKelvin * r.Si);
     }
 
     extension(Energy)

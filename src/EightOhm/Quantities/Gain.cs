@@ -94,5 +94,5 @@ public readonly struct Gain : IEquatable<Gain>, IComparable<Gain>, IComparisonOp
     public int CompareTo(Gain other) => Ratio.CompareTo(other.Ratio);
 
     /// <summary>The ratio, with its decibels beside it.</summary>
-    public override string ToString() => Face.Full(this);
+    public override string ToString() => QuantityFormat.Long(this);
 }

@@ -19,7 +19,7 @@ public static class Guard
         where T : struct, IComparisonOperators<T, T, bool>
     {
         if (!(value > default(T)) || !IsFinite(value))
-            Refuse(name, value, $"greater than {Face.Of(default(T))}{Beside(value)}", hint);
+            Refuse(name, value, $"greater than {QuantityFormat.Short(default(T))}{Beside(value)}", hint);
         return value;
     }
 
@@ -34,7 +34,7 @@ public static class Guard
         where T : struct, IComparisonOperators<T, T, bool>
     {
         if (!(value >= default(T)) || !IsFinite(value))
-            Refuse(name, value, $"{Face.Of(default(T))} or more{Beside(value)}", hint);
+            Refuse(name, value, $"{QuantityFormat.Short(default(T))} or more{Beside(value)}", hint);
         return value;
     }
 
@@ -50,7 +50,7 @@ public static class Guard
         where T : struct, IComparisonOperators<T, T, bool>
     {
         if (!(value >= low) || !IsFinite(value))
-            Refuse(name, value, $"{Face.Of(low)} or more{Beside(value)}", hint);
+            Refuse(name, value, $"{QuantityFormat.Short(low)} or more{Beside(value)}", hint);
         return value;
     }
 
@@ -67,7 +67,7 @@ public static class Guard
         where T : struct, IComparisonOperators<T, T, bool>
     {
         if (!(value >= low && value <= high))
-            Refuse(name, value, $"from {Face.Of(low)} to {Face.Of(high)}", hint);
+            Refuse(name, value, $"from {QuantityFormat.Short(low)} to {QuantityFormat.Short(high)}", hint);
         return value;
     }
 
@@ -94,7 +94,7 @@ public static class Guard
     public static void Refuse<T>(string name, T value, string allowed, string? hint = null)
         where T : struct
     {
-        var given = double.IsFinite(QuantityKinds.Of(typeof(T)).ToSi(value)) ? Face.Of(value) : "not a finite number";
+        var given = double.IsFinite(QuantityKinds.Of(typeof(T)).ToSi(value)) ? QuantityFormat.Short(value) : "not a finite number";
         var message = $"{name} must be {allowed} (was {given}).{(hint is null ? "" : " " + hint)}";
         throw new RefusedValueException(name, message);
     }

@@ -179,10 +179,10 @@ public static partial class Literals
         public TemperatureDelta K => TemperatureDelta.FromKelvins(x);
 
         /// <summary>So many kelvins per watt.</summary>
-        public HeatResistance K_per_W => HeatResistance.FromSi(x);
+        public ThermalResistance K_per_W => ThermalResistance.FromSi(x);
 
         /// <summary>So many millikelvins per watt.</summary>
-        public HeatResistance mK_per_W => HeatResistance.FromSi(x / 1e3);
+        public ThermalResistance mK_per_W => ThermalResistance.FromSi(x / 1e3);
 
         /// <summary>So many volts per microsecond.</summary>
         public ElectricPotentialChangeRate V_per_us => ElectricPotentialChangeRate.FromVoltsPerSeconds(x * 1e6);

@@ -1,7 +1,7 @@
 namespace EightOhm.Quantities;
 
 /// <summary>How a kind of quantity is shown.</summary>
-public enum FaceStyle
+public enum FormatStyle
 {
     /// <summary>A mantissa and a prefix: 28.28 V.</summary>
     Engineering,
@@ -34,7 +34,7 @@ public enum FaceStyle
 public sealed record QuantityKind(
     Type Type,
     string Symbol,
-    FaceStyle Style,
+    FormatStyle Style,
     int Least,
     int Most,
     Func<object, double> ToSi,

@@ -41,20 +41,20 @@ public static class QuantityKinds
         Kind<Entropy>("J/K", 0, 0, v => v.JoulesPerKelvin, x => Entropy.FromJoulesPerKelvin(x)),
         Kind<Length>("m", -9, 3, v => v.Meters, x => Length.FromMeters(x)) with { NeverNegative = true },
         Kind<Area>("m²", 0, 0, v => v.SquareMeters, x => Area.FromSquareMeters(x), ("cm²", 1e-4), ("cm2", 1e-4), ("mm²", 1e-6), ("mm2", 1e-6), ("m2", 1)) with { NeverNegative = true, Spoken = (1e-4, "cm²") },
-        Kind<Angle>("°", 0, 0, v => v.Degrees, x => Angle.FromDegrees(x), ("deg", 1)) with { Style = FaceStyle.Angle },
+        Kind<Angle>("°", 0, 0, v => v.Degrees, x => Angle.FromDegrees(x), ("deg", 1)) with { Style = FormatStyle.Angle },
         Kind<ElectricApparentPower>("VA", 0, 3, v => v.Voltamperes, x => ElectricApparentPower.FromVoltamperes(x)) with { NeverNegative = true },
-        Kind<Temperature>("°C", 0, 0, v => v.Kelvins - Constants.ZeroCelsius, x => Temperature.FromKelvins(x + Constants.ZeroCelsius), ("degC", 1), ("C", 1)) with { NeverNegative = true, Style = FaceStyle.Celsius },
+        Kind<Temperature>("°C", 0, 0, v => v.Kelvins - Constants.ZeroCelsius, x => Temperature.FromKelvins(x + Constants.ZeroCelsius), ("degC", 1), ("C", 1)) with { NeverNegative = true, Style = FormatStyle.Celsius },
         Kind<TemperatureDelta>("K", -3, 0, v => v.Kelvins, x => TemperatureDelta.FromKelvins(x)),
         Kind<ElectricPotentialChangeRate>("V/s", 0, 0, v => v.VoltsPerSeconds, x => ElectricPotentialChangeRate.FromVoltsPerSeconds(x), ("V/µs", 1e6), ("V/us", 1e6)) with { Spoken = (1e6, "V/µs") },
         Kind<VoltageDrift>("V/K", -6, 0, v => v.Si, VoltageDrift.FromSi),
-        Kind<HeatResistance>("K/W", 0, 0, v => v.Si, HeatResistance.FromSi, ("mK/W", 1e-3), ("°C/W", 1), ("degC/W", 1)) with { NeverNegative = true },
+        Kind<ThermalResistance>("K/W", 0, 0, v => v.Si, ThermalResistance.FromSi, ("mK/W", 1e-3), ("°C/W", 1), ("degC/W", 1)) with { NeverNegative = true },
         Kind<ThermalConductivity>("W/(m·K)", 0, 0, v => v.WattsPerMeterKelvin, x => ThermalConductivity.FromWattsPerMeterKelvin(x), ("W/m/K", 1), ("W/mK", 1)) with { NeverNegative = true },
         Kind<VoltageNoiseDensity>("V/√Hz", -15, 0, v => v.Si, VoltageNoiseDensity.FromSi, ("V/sqrt(Hz)", 1), ("V/rtHz", 1)) with { NeverNegative = true },
         Kind<CurrentNoiseDensity>("A/√Hz", -15, 0, v => v.Si, CurrentNoiseDensity.FromSi, ("A/sqrt(Hz)", 1), ("A/rtHz", 1)) with { NeverNegative = true },
-        Kind<Gain>("", 0, 0, v => v.Ratio, Gain.FromRatio) with { Style = FaceStyle.Gain },
-        Kind<Ratio>("", 0, 0, v => v.DecimalFractions, x => Ratio.FromDecimalFractions(x), ("ppm", 1e-6), ("%", 1e-2)) with { Style = FaceStyle.Fraction },
-        Kind<double>("", 0, 0, v => v, v => v) with { Style = FaceStyle.Number },
-        Kind<int>("", 0, 0, v => v, v => checked((int)Math.Round(v))) with { Style = FaceStyle.Number },
+        Kind<Gain>("", 0, 0, v => v.Ratio, Gain.FromRatio) with { Style = FormatStyle.Gain },
+        Kind<Ratio>("", 0, 0, v => v.DecimalFractions, x => Ratio.FromDecimalFractions(x), ("ppm", 1e-6), ("%", 1e-2)) with { Style = FormatStyle.Fraction },
+        Kind<double>("", 0, 0, v => v, v => v) with { Style = FormatStyle.Number },
+        Kind<int>("", 0, 0, v => v, v => checked((int)Math.Round(v))) with { Style = FormatStyle.Number },
         Intermediate<SquaredVoltage>(),
         Intermediate<SquaredCurrent>(),
         Intermediate<SquaredVoltageDensity>(),
@@ -63,12 +63,12 @@ public static class QuantityKinds
         Intermediate<SquaredDuration>(),
         Intermediate<SquaredResistance>(),
         Intermediate<JouleIntegral>(),
-        Intermediate<SurfaceHeatResistance>(),
+        Intermediate<SurfaceThermalResistance>(),
     ];
 
     private static QuantityKind Kind<T>(string symbol, int least, int most, Func<T, double> to, Func<double, T> from, params (string Text, double Factor)[] spellings)
         where T : struct =>
-        new(typeof(T), symbol, FaceStyle.Engineering, least, most, v => to((T)v), x => from(x), spellings);
+        new(typeof(T), symbol, FormatStyle.Engineering, least, most, v => to((T)v), x => from(x), spellings);
 
     private static QuantityKind Intermediate<T>()
         where T : struct, IIntermediate<T> =>

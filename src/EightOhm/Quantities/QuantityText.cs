@@ -47,7 +47,7 @@ public static partial class QuantityText
     {
         ArgumentNullException.ThrowIfNull(text);
         return Split(text) is (_, { Length: > 0 } unit)
-            && QuantityKinds.All.Where(kind => !(unit == "K" && kind.Style == FaceStyle.Celsius)).Select(kind => ReadWithUnit(text, kind)).FirstOrDefault(v => v is not null) is { } found
+            && QuantityKinds.All.Where(kind => !(unit == "K" && kind.Style == FormatStyle.Celsius)).Select(kind => ReadWithUnit(text, kind)).FirstOrDefault(v => v is not null) is { } found
             ? found
             : throw new FormatException($"\"{text}\" is not a number with a unit that EightOhm knows. Write for example 100 W, 4.7 kΩ, 220 uF, 3.3 nV/√Hz, 27 dB, 25 °C.");
     }
@@ -58,9 +58,9 @@ public static partial class QuantityText
     {
         if (Split(text) is not (var number, { Length: > 0 } unit))
             return null;
-        if (kind.Style == FaceStyle.Gain)
+        if (kind.Style == FormatStyle.Gain)
             return unit == "dB" && Math.Abs(number) <= 400 ? Gain.FromDecibels(number) : null;
-        if (kind.Style == FaceStyle.Celsius && unit == "K")
+        if (kind.Style == FormatStyle.Celsius && unit == "K")
             return kind.FromSi(number - Constants.ZeroCelsius);
         foreach (var (spelling, factor) in kind.Spellings.Append((kind.Symbol, 1.0)).Where(s => s.Item1.Length > 0))
         {
@@ -70,7 +70,7 @@ public static partial class QuantityText
             if (prefix.Length == 0)
                 return Make(kind, number, factor);
             // Only units that the trade prefixes take one: no m%, no k°C, and no mV², which is (mV)².
-            if (kind.Style == FaceStyle.Engineering && kind.Spoken is null && kind.Most > kind.Least && prefix.Length == 1 && PrefixLetters.Contains(prefix[0], StringComparison.Ordinal))
+            if (kind.Style == FormatStyle.Engineering && kind.Spoken is null && kind.Most > kind.Least && prefix.Length == 1 && PrefixLetters.Contains(prefix[0], StringComparison.Ordinal))
                 return Make(kind, number, factor, Power(prefix[0]));
         }
 
@@ -80,11 +80,11 @@ public static partial class QuantityText
     // "47k", "4.7k", "4k7", "4R7", "100n" and bare numbers, where the kind says the unit.
     private static object? ReadShort(string text, QuantityKind kind)
     {
-        if (kind.Style is not (FaceStyle.Engineering or FaceStyle.Gain or FaceStyle.Number))
+        if (kind.Style is not (FormatStyle.Engineering or FormatStyle.Gain or FormatStyle.Number))
             return null;
-        if (Split(text) is (var bare, "") && kind.Style is FaceStyle.Gain or FaceStyle.Number)
+        if (Split(text) is (var bare, "") && kind.Style is FormatStyle.Gain or FormatStyle.Number)
             return Make(kind, bare, 1);
-        if (kind.Style != FaceStyle.Engineering || kind.Spoken is not null || kind.Most == kind.Least)
+        if (kind.Style != FormatStyle.Engineering || kind.Spoken is not null || kind.Most == kind.Least)
             return null;
         if (InfixForm().Match(Clean(text)) is not { Success: true } match)
             return null;
@@ -142,10 +142,10 @@ public static partial class QuantityText
         var comma = text.Contains(',', StringComparison.Ordinal) ? " Numbers are written with a point, not a comma." : "";
         var example = kind.Style switch
         {
-            FaceStyle.Gain => "27.4 dB or 23.6",
-            FaceStyle.Fraction => "10 ppm or 0.1 %",
-            FaceStyle.Celsius => "25 °C or 298.15 K",
-            FaceStyle.Number => "300",
+            FormatStyle.Gain => "27.4 dB or 23.6",
+            FormatStyle.Fraction => "10 ppm or 0.1 %",
+            FormatStyle.Celsius => "25 °C or 298.15 K",
+            FormatStyle.Number => "300",
             _ when kind.Spoken is { } spoken => $"40 {spoken.Symbol}",
             _ when kind.Most > kind.Least => $"{Engineering.Text(4.7e-3, kind.Symbol, kind.Least, kind.Most)} or {Engineering.Text(100, kind.Symbol, 0, 0)}",
             _ => $"0.5 {kind.Symbol}",

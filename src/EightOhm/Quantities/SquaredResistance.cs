@@ -45,5 +45,5 @@ public readonly record struct SquaredResistance(double Si) : IIntermediate<Squar
     public int CompareTo(SquaredResistance other) => Si.CompareTo(other.Si);
 
     /// <summary>The value in engineering notation with its unit.</summary>
-    public override string ToString() => Face.Of(this);
+    public override string ToString() => QuantityFormat.Short(this);
 }

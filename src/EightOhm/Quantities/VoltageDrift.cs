@@ -48,5 +48,5 @@ public readonly record struct VoltageDrift(double Si) : IIntermediate<VoltageDri
     public int CompareTo(VoltageDrift other) => Si.CompareTo(other.Si);
 
     /// <summary>The value in engineering notation with its unit.</summary>
-    public override string ToString() => Face.Of(this);
+    public override string ToString() => QuantityFormat.Short(this);
 }

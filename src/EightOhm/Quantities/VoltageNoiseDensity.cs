@@ -114,7 +114,7 @@ public readonly struct VoltageNoiseDensity : IOwnQuantity<VoltageNoiseDensity, V
     public override int GetHashCode() => Si.GetHashCode();
 
     /// <summary>The value in engineering notation with its unit.</summary>
-    public override string ToString() => Face.Of(this);
+    public override string ToString() => QuantityFormat.Short(this);
 
     /// <summary>The value in engineering notation; format and culture make no difference, so that every page reads the same.</summary>
     /// <param name="format">Not used.</param>

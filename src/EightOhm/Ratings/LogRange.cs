@@ -27,7 +27,7 @@ internal readonly record struct LogRange(double Low, double High)
 
     private static string One(QuantityKind kind, double log, int digits) => kind switch
     {
-        { Style: FaceStyle.Gain } => $"{Engineering.Number(20 / Math.Log(10) * log, digits)} dB",
+        { Style: FormatStyle.Gain } => $"{Engineering.Number(20 / Math.Log(10) * log, digits)} dB",
         { Spoken: var (factor, symbol) } => Engineering.Text(Math.Exp(log) / factor, symbol, 0, 0, digits),
         _ => Engineering.Text(Math.Exp(log), kind.Symbol, kind.Least, kind.Most, digits),
     };

@@ -56,10 +56,10 @@ internal sealed record SheetForm(string What, Type Type, IReadOnlyList<(string U
     public static SheetForm NoiseAtOutput() => new("total noise at the output", typeof(ElectricPotential), [.. Noise("", 1), (Gain, 1)]);
 
     public static SheetForm Snr(ElectricPotential reference, string weighting) =>
-        new($"{Weighted(weighting)}SNR re {Face.Of(reference)} at the input", typeof(Gain), [.. Noise(weighting, -1)], Math.Log(reference.Volts));
+        new($"{Weighted(weighting)}SNR re {QuantityFormat.Short(reference)} at the input", typeof(Gain), [.. Noise(weighting, -1)], Math.Log(reference.Volts));
 
     public static SheetForm SnrAt(Power power, ElectricResistance load, string weighting) =>
-        new($"{Weighted(weighting)}SNR at {Face.Of(power)} into {load.Text()}", typeof(Gain), [.. Noise(weighting, -1), (Gain, -1)], HalfLog((double)power.Watts * load.Ohms), Load: load);
+        new($"{Weighted(weighting)}SNR at {QuantityFormat.Short(power)} into {load.Text()}", typeof(Gain), [.. Noise(weighting, -1), (Gain, -1)], HalfLog((double)power.Watts * load.Ohms), Load: load);
 
     public static SheetForm SnrAtRated(ElectricResistance load, string weighting) =>
         new($"{Weighted(weighting)}SNR at rated power into {load.Text()}", typeof(Gain), [.. Noise(weighting, -1), (Gain, -1), (PowerInto(load), 0.5)], HalfLog(load.Ohms), Load: load);
@@ -82,5 +82,5 @@ internal sealed record SheetForm(string What, Type Type, IReadOnlyList<(string U
 /// <summary>How a load reads.</summary>
 internal static class LoadText
 {
-    public static string Text(this ElectricResistance load) => Face.Of(load);
+    public static string Text(this ElectricResistance load) => QuantityFormat.Short(load);
 }

@@ -56,7 +56,7 @@ public sealed partial class DesignRecord
         var outcome = _evaluation.Of(slot.Name);
         if (outcome.Value is null)
             return Untold("–", $"{slot.Name} {outcome.State}");
-        var reads = Face.Full(outcome.Value);
+        var reads = QuantityFormat.Long(outcome.Value);
         if (slot.Kind.Type != clause.Limit.Kind.Type)
             return Untold(reads, $"{slot.Name} is {slot.Kind.Name}, its limit {clause.Limit.Kind.Name}");
         if (!outcome.IsCurrent)

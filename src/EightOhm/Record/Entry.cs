@@ -27,5 +27,5 @@ public sealed record Entry(
     string? Note)
 {
     /// <summary>The value as it reads, or a dash when there is none.</summary>
-    public string Reads => Value is null ? "–" : Face.Full(Value);
+    public string Reads => Value is null ? "–" : QuantityFormat.Long(Value);
 }

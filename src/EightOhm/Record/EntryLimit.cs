@@ -12,7 +12,7 @@ public sealed record EntryLimit
         Low = low is null ? null : KeptValue.Normal("the limit", kind, low);
         High = high is null ? null : KeptValue.Normal("the limit", kind, high);
         if (Low is not null && High is not null && KeptValue.Number(kind, Low) > KeptValue.Number(kind, High))
-            throw new RefusedValueException("low", $"low must be at most high, {Face.Of(High)} (was {Face.Of(Low)}). Change them about.");
+            throw new RefusedValueException("low", $"low must be at most high, {QuantityFormat.Short(High)} (was {QuantityFormat.Short(Low)}). Change them about.");
     }
 
     /// <summary>Which side is good.</summary>
@@ -30,8 +30,8 @@ public sealed record EntryLimit
     /// <summary>The limit in words: "at least 100 W", "from 20 V to 30 V".</summary>
     public override string ToString() => Sense switch
     {
-        LimitSense.AtLeast => $"at least {Face.Full(Low!)}",
-        LimitSense.AtMost => $"at most {Face.Full(High!)}",
-        _ => $"from {Face.Full(Low!)} to {Face.Full(High!)}",
+        LimitSense.AtLeast => $"at least {QuantityFormat.Long(Low!)}",
+        LimitSense.AtMost => $"at most {QuantityFormat.Long(High!)}",
+        _ => $"from {QuantityFormat.Long(Low!)} to {QuantityFormat.Long(High!)}",
     };
 }

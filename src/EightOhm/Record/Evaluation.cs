@@ -37,7 +37,7 @@ internal sealed class Evaluation
     }
 
     private static Outcome Given(Slot slot) => slot.Override is { } set
-        ? new(set, $"{Face.Of(set)}, set; the chapter says {Face.Of(slot.Value!)}", true)
+        ? new(set, $"{QuantityFormat.Short(set)}, set; the chapter says {QuantityFormat.Short(slot.Value!)}", true)
         : new(slot.Value, "given", true);
 
     private Outcome Let(Slot slot)

@@ -8,11 +8,11 @@ namespace EightOhm.Record;
 internal static class KeptValue
 {
     /// <summary>The unit of the number kept. A temperature is kept in kelvin: its Celsius figure would lose bits.</summary>
-    public static string Unit(QuantityKind kind) => kind.Style == FaceStyle.Celsius ? "K" : kind.Symbol;
+    public static string Unit(QuantityKind kind) => kind.Style == FormatStyle.Celsius ? "K" : kind.Symbol;
 
     public static double Number(QuantityKind kind, object value) => value is Temperature t ? t.Kelvins : kind.ToSi(value);
 
-    public static object Value(QuantityKind kind, double number) => kind.Style == FaceStyle.Celsius ? Temperature.FromKelvins(number) : kind.FromSi(number);
+    public static object Value(QuantityKind kind, double number) => kind.Style == FormatStyle.Celsius ? Temperature.FromKelvins(number) : kind.FromSi(number);
 
     /// <summary>The value as it will be read back: in the SI unit, whatever unit it was made with.</summary>
     /// <exception cref="RefusedValueException">The value is not finite.</exception>
@@ -29,7 +29,7 @@ internal static class KeptValue
     public static object Target(string name, QuantityKind kind, object value)
     {
         if (kind.NeverNegative && Number(kind, value) < 0)
-            throw new RefusedValueException(name, $"{name} must be {Face.Of(Value(kind, 0))} or more (was {Face.Of(value)}).");
+            throw new RefusedValueException(name, $"{name} must be {QuantityFormat.Short(Value(kind, 0))} or more (was {QuantityFormat.Short(value)}).");
         return Normal(name, kind, value);
     }
 

@@ -39,9 +39,9 @@ public sealed record Margin(double Amount, string Unit, string? Side)
         var difference = sign * (value - limit);
         if (Math.Abs(difference) <= Rounding * Math.Abs(limit))
             difference = 0;
-        if (kind.Style == FaceStyle.Celsius)
+        if (kind.Style == FormatStyle.Celsius)
             return new(difference, "K", null);
-        if (kind.Style == FaceStyle.Gain && value > 0 && limit > 0)
+        if (kind.Style == FormatStyle.Gain && value > 0 && limit > 0)
             return new(difference == 0 ? 0 : sign * 20 * Math.Log10(value / limit), "dB", null);
         return limit == 0 ? Distance(kind, difference) : new(difference / Math.Abs(limit) * 100, "%", null);
     }

@@ -103,7 +103,7 @@ internal static class RecordWriter
         json.WriteNumber("value", KeptValue.Number(kind, value));
         json.WriteString("unit", KeptValue.Unit(kind));
         json.WriteString("kind", kind.Name);
-        json.WriteString("reads", Face.Full(value));
+        json.WriteString("reads", QuantityFormat.Long(value));
         json.WriteEndObject();
     }
 }

@@ -44,7 +44,7 @@ internal static class TypeNames
 
     /// <summary>A public type of the house, outside the record itself.</summary>
     public static bool IsOwn(Type type) =>
-        type.Assembly == typeof(Face).Assembly && type is { IsPublic: true, IsGenericTypeDefinition: false, IsConstructedGenericType: false }
+        type.Assembly == typeof(QuantityFormat).Assembly && type is { IsPublic: true, IsGenericTypeDefinition: false, IsConstructedGenericType: false }
         && type.Namespace is { } space && (space == "EightOhm" || space.StartsWith("EightOhm.", StringComparison.Ordinal))
         && type.Namespace != typeof(TypeNames).Namespace;
 
@@ -52,5 +52,5 @@ internal static class TypeNames
     private static bool IsData(Type type) => IsOwn(type)
         && (type.IsEnum || type.GetMethod("PrintMembers", System.Reflection.BindingFlags.Instance | System.Reflection.BindingFlags.NonPublic) is not null);
 
-    private static Type? Own(string name) => typeof(Face).Assembly.GetType(name, throwOnError: false);
+    private static Type? Own(string name) => typeof(QuantityFormat).Assembly.GetType(name, throwOnError: false);
 }

@@ -24,7 +24,7 @@ internal sealed class BurstMarch
     /// <param name="signal">Frequency, Hz.</param>
     /// <param name="length">s.</param>
     /// <param name="begins">When the burst begins after a zero of the mains, s.</param>
-    public (double Lowest, double AtOwnPeak, double U1, double U2) Play(double peak, double signal, double length, double begins)
+    public (double Lowest, double VoltageAtLoadPeak, double U1, double U2) Play(double peak, double signal, double length, double begins)
     {
         double a = u1, b = u2;
         new RailMarch(idle).Run(ref a, ref b, 0, begins, null);

@@ -1,6 +1,6 @@
 using EightOhm.Quantities;
 using EightOhm.Ratings;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 
@@ -22,13 +22,13 @@ public sealed record BurstPower
         {
             rail = double.PositiveInfinity;
             for (var k = 0; k < SupplyBurst.Moments; k++)
-                rail = Math.Min(rail, march.Play(channels * volts / r, signal.Hertz, t, idle.Half * k / SupplyBurst.Moments).AtOwnPeak);
+                rail = Math.Min(rail, march.Play(channels * volts / r, signal.Hertz, t, idle.Half * k / SupplyBurst.Moments).VoltageAtLoadPeak);
             return rail - lost - volts;
         }
 
         var top = march.IdleMean - lost;
         if (!(top > 0))
-            Guard.Refuse(nameof(losses), losses, $"below the idle rail, {Face.Of(ElectricPotential.FromVolts(march.IdleMean))}", "Nothing is left for the load.");
+            Guard.Refuse(nameof(losses), losses, $"below the idle rail, {QuantityFormat.Short(ElectricPotential.FromVolts(march.IdleMean))}", "Nothing is left for the load.");
         if (!Brent.TryFindRoot(Spare, top * 1e-3, top * 1.05, 1e-6, 100, out var volts))
             throw new InvalidOperationException($"No burst was found whose peak leaves nothing of the rail: at {top:g5} V peak the rail spares {Spare(top):g4} V.");
         Spare(volts);

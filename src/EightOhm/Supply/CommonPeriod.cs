@@ -29,7 +29,7 @@ internal static class CommonPeriod
         }
 
         if (signal < MeanAbove)
-            Guard.Refuse("signal", UnitsNet.Frequency.FromHertz(signal), $"a frequency that shares a period of at most {Face.Of(UnitsNet.Duration.FromSeconds(MostHalfCycles / (2 * mains)))} with the mains", $"Try {Face.Of(UnitsNet.Frequency.FromHertz(Math.Max(1, Math.Round(signal))))}; from 500 Hz up the mean current serves.");
+            Guard.Refuse("signal", UnitsNet.Frequency.FromHertz(signal), $"a frequency that shares a period of at most {QuantityFormat.Short(UnitsNet.Duration.FromSeconds(MostHalfCycles / (2 * mains)))} with the mains", $"Try {QuantityFormat.Short(UnitsNet.Frequency.FromHertz(Math.Max(1, Math.Round(signal))))}; from 500 Hz up the mean current serves.");
         return 0;
     }
 }

@@ -67,15 +67,15 @@ public sealed class DualRailSupply
 
     /// <summary>Both rails when everything has settled, with the same load on each; of half-waves each rail carries its own half.</summary>
     /// <param name="load">What each rail gives away.</param>
-    /// <inheritdoc cref="SteadyState(LoadCurrent, LoadCurrent)"/>
-    public DualSteadySupply SteadyState(LoadCurrent load) => SteadyState(load, load);
+    /// <inheritdoc cref="SteadyState(RailCurrent, RailCurrent)"/>
+    public DualSteadySupply SteadyState(RailCurrent load) => SteadyState(load, load);
 
     /// <summary>Both rails when everything has settled.</summary>
     /// <param name="positive">What the positive rail gives away; of half-waves it carries the positive half.</param>
     /// <param name="negative">What the negative rail gives away; of half-waves it carries the negative half.</param>
     /// <exception cref="ArgumentOutOfRangeException">A load is more than the winding can carry, both play at different frequencies or phases, or a low signal shares no period with the mains.</exception>
     /// <exception cref="InvalidOperationException">No steady state was found; the message gives the last state.</exception>
-    public DualSteadySupply SteadyState(LoadCurrent positive, LoadCurrent negative)
+    public DualSteadySupply SteadyState(RailCurrent positive, RailCurrent negative)
     {
         ArgumentNullException.ThrowIfNull(positive);
         ArgumentNullException.ThrowIfNull(negative);
@@ -94,12 +94,12 @@ public sealed class DualRailSupply
     /// <remarks>Signal and mains drift through all phases sooner or later: this is the rail to count on. Of both rails the lower one.</remarks>
     /// <param name="load">The half-waves that each rail carries in turn.</param>
     /// <param name="phases">How many phases to try over a half-cycle of the mains; 8 or more.</param>
-    /// <inheritdoc cref="SteadyState(LoadCurrent, LoadCurrent)"/>
-    public ElectricPotential LowestAtOwnPeak(LoadCurrent load, int phases = 40)
+    /// <inheritdoc cref="SteadyState(RailCurrent, RailCurrent)"/>
+    public ElectricPotential LowestVoltageAtLoadPeak(RailCurrent load, int phases = 40)
     {
         ArgumentNullException.ThrowIfNull(load);
         Guard.Between(phases, 8, 10_000);
-        return PhaseScan.Lowest(Mains, load, phases, l => SteadyState(l, l).AtOwnPeak);
+        return PhaseScan.Lowest(Mains, load, phases, l => SteadyState(l, l).VoltageAtLoadPeak);
     }
 
     /// <summary>A burst after long idle.</summary>
@@ -130,7 +130,7 @@ public sealed class DualRailSupply
     /// <param name="signal">Frequency of the sine; such as 1.kHz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the losses of the ledger take the whole rail.</exception>
     /// <exception cref="InvalidOperationException">No such level was found.</exception>
-    public SteadyClip ClipsAt(SwingLedger ledger, int channels, ElectricCurrent besides, Frequency signal) => new(this, ledger, channels, besides, signal);
+    public SteadyClip ClipsAt(SwingBudget ledger, int channels, ElectricCurrent besides, Frequency signal) => new(this, ledger, channels, besides, signal);
 
     /// <summary>The same supply at another mains: the emf goes with it, the copper stays.</summary>
     /// <remarks>Not the nameplate at another voltage, whose resistance would move with the square.</remarks>
@@ -144,13 +144,13 @@ public sealed class DualRailSupply
 
     private RailNetwork Idling(ElectricCurrent idle)
     {
-        var at = LoadCurrent.Constant(Guard.NotNegative(idle, nameof(idle)));
+        var at = RailCurrent.Constant(Guard.NotNegative(idle, nameof(idle)));
         var network = Network(at, at, null);
         SupplySolver.RefuseOverload(network, idle.Amperes, network.Own + network.Shared);
         return network;
     }
 
-    internal RailNetwork Network(LoadCurrent positive, LoadCurrent negative, LoadCurrent? playing) => new()
+    internal RailNetwork Network(RailCurrent positive, RailCurrent negative, RailCurrent? playing) => new()
     {
         Rails = 2,
         Peak = Half.Volts * Math.Sqrt(2),
@@ -166,14 +166,14 @@ public sealed class DualRailSupply
         SignalPhase = playing?.Phase.Radians ?? 0,
     };
 
-    internal static LoadCurrent? Playing(LoadCurrent positive, LoadCurrent negative)
+    internal static RailCurrent? Playing(RailCurrent positive, RailCurrent negative)
     {
         if (!positive.Plays || !negative.Plays)
             return positive.Plays ? positive : negative.Plays ? negative : null;
         if (positive.Signal.Hertz != negative.Signal.Hertz)
-            Guard.Refuse(nameof(negative), negative.Signal, $"of the frequency of the positive rail's half-waves, {Face.Of(positive.Signal)}", "Both rails carry halves of one signal.");
+            Guard.Refuse(nameof(negative), negative.Signal, $"of the frequency of the positive rail's half-waves, {QuantityFormat.Short(positive.Signal)}", "Both rails carry halves of one signal.");
         if (positive.Phase.Radians != negative.Phase.Radians)
-            Guard.Refuse(nameof(negative), negative.Phase, $"of the phase of the positive rail's half-waves, {Face.Of(positive.Phase)}", "Both rails carry halves of one signal; the sign is seen to.");
+            Guard.Refuse(nameof(negative), negative.Phase, $"of the phase of the positive rail's half-waves, {QuantityFormat.Short(positive.Phase)}", "Both rails carry halves of one signal; the sign is seen to.");
         return positive;
     }
 }

@@ -1,4 +1,4 @@
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 
 namespace EightOhm.Supply;
@@ -44,7 +44,7 @@ public sealed record DualSteadySupply
 
     /// <summary>The lowest rail of both while that rail carries its own peak; the lower trough for loads that have no peak.</summary>
     [Symbol("V_own")]
-    public ElectricPotential AtOwnPeak => Positive.AtOwnPeak < Negative.AtOwnPeak ? Positive.AtOwnPeak : Negative.AtOwnPeak;
+    public ElectricPotential VoltageAtLoadPeak => Positive.VoltageAtLoadPeak < Negative.VoltageAtLoadPeak ? Positive.VoltageAtLoadPeak : Negative.VoltageAtLoadPeak;
 
     /// <summary>Current in the busier half-winding, rms: it charges one rail, then the other.</summary>
     [Symbol("I_half")]

@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 
 namespace EightOhm.Supply;
@@ -37,7 +37,7 @@ public sealed record ExponentialDiode
     public int InSeries { get; }
 
     /// <summary>The voltage of all in series that a tenfold current adds, over ln 10.</summary>
-    internal double Slope => InSeries * Emission * OutputStage.EmitterBias.ThermalVoltage(Junction).Volts;
+    internal double Slope => InSeries * Emission * OutputStages.EmitterBias.ThermalVoltage(Junction).Volts;
 
     /// <summary>The voltage of all in series at a current.</summary>
     /// <param name="current">0 A or more.</param>

@@ -71,13 +71,13 @@ internal sealed class ExponentialSolver : IRailSolution
         }
 
         if (!(low > 0))
-            Guard.Refuse("load", ElectricCurrent.FromAmperes(loadSum / steps), $"a load that leaves a rail (the rail would fall to {Face.Of(ElectricPotential.FromVolts(low))})", "Take a stiffer winding, a larger reservoir or a lighter load.");
+            Guard.Refuse("load", ElectricCurrent.FromAmperes(loadSum / steps), $"a load that leaves a rail (the rail would fall to {QuantityFormat.Short(ElectricPotential.FromVolts(low))})", "Take a stiffer winding, a larger reservoir or a lighter load.");
         return new RailFigures
         {
             Mean = ElectricPotential.FromVolts(mean / steps),
             Trough = ElectricPotential.FromVolts(low),
             Crest = ElectricPotential.FromVolts(high),
-            AtOwnPeak = ElectricPotential.FromVolts(network.Load1.Peak > 0 ? own : low),
+            VoltageAtLoadPeak = ElectricPotential.FromVolts(network.Load1.Peak > 0 ? own : low),
             LoadMean = ElectricCurrent.FromAmperes(loadSum / steps),
             WindingRms = ElectricCurrent.FromAmperes(Math.Sqrt(square / steps)),
             WindingPeak = ElectricCurrent.FromAmperes(peak),

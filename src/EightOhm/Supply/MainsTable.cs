@@ -54,7 +54,7 @@ public sealed class MainsTable
     /// <param name="worstHeat">Worst heat at nominal mains, of whatever share is watched; 0 W or more.</param>
     /// <param name="capacitor">Voltage rating of the reservoirs.</param>
     /// <param name="device">Voltage rating of the transistors that see rail to rail.</param>
-    public MainsTable Amplifier(Func<double, Rails> noLoad, Func<double, Rails> loaded, SwingLedger ledger, Power worstHeat, ElectricPotential capacitor, ElectricPotential device)
+    public MainsTable Amplifier(Func<double, Rails> noLoad, Func<double, Rails> loaded, SwingBudget ledger, Power worstHeat, ElectricPotential capacitor, ElectricPotential device)
     {
         ArgumentNullException.ThrowIfNull(noLoad);
         ArgumentNullException.ThrowIfNull(loaded);
@@ -65,7 +65,7 @@ public sealed class MainsTable
             .Row("negative rail, no load", m => noLoad(m).Negative)
             .Row("positive rail at full power, trough", m => loaded(m).Positive)
             .Row("negative rail at full power, trough", m => loaded(m).Negative)
-            .Row($"clip power into {Face.Of(load)}", m => Clipping.Power(ledger.ClipPeak(loaded(m)), load))
+            .Row($"clip power into {QuantityFormat.Short(load)}", m => Clipping.Power(ledger.ClipPeak(loaded(m)), load))
             .Row("worst heat", m => m * m * worstHeat)
             .Row("reservoir capacitors, no load", capacitor, Higher)
             .Row("transistors, rail to rail, no load", device, m => noLoad(m).RailToRail);

@@ -1,4 +1,4 @@
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 
 namespace EightOhm.Supply;
@@ -29,7 +29,7 @@ public record RailFigures
 
     /// <summary>The lowest rail while the load is within 2 % of its own peak; the trough for a load that has no peak.</summary>
     [Symbol("V_own")]
-    public ElectricPotential AtOwnPeak { get; internal init; }
+    public ElectricPotential VoltageAtLoadPeak { get; internal init; }
 
     /// <summary>Mean of the load current, and so of the winding current after rectification.</summary>
     [Symbol("I_dc")]

@@ -1,4 +1,4 @@
-using EightOhm.Searches;
+using EightOhm.Numerics;
 
 namespace EightOhm.Supply;
 

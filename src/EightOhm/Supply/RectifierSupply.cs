@@ -72,7 +72,7 @@ public sealed partial class RectifierSupply
     /// <param name="load">What the rail gives away.</param>
     /// <exception cref="ArgumentOutOfRangeException">The load is more than the winding can carry, or a low signal shares no period with the mains.</exception>
     /// <exception cref="InvalidOperationException">No steady state was found; the message gives the last state.</exception>
-    public SteadySupply SteadyState(LoadCurrent load)
+    public SteadySupply SteadyState(RailCurrent load)
     {
         ArgumentNullException.ThrowIfNull(load);
         var halves = CommonPeriod.HalfCycles(Mains.Hertz, load.Signal.Hertz);
@@ -86,12 +86,12 @@ public sealed partial class RectifierSupply
     /// <remarks>Signal and mains drift through all phases sooner or later: this is the rail to count on.</remarks>
     /// <param name="load">The half-waves that the rail carries.</param>
     /// <param name="phases">How many phases to try over a half-cycle of the mains; 8 or more.</param>
-    /// <inheritdoc cref="SteadyState(LoadCurrent)"/>
-    public ElectricPotential LowestAtOwnPeak(LoadCurrent load, int phases = 40)
+    /// <inheritdoc cref="SteadyState(RailCurrent)"/>
+    public ElectricPotential LowestVoltageAtLoadPeak(RailCurrent load, int phases = 40)
     {
         ArgumentNullException.ThrowIfNull(load);
         Guard.Between(phases, 8, 10_000);
-        return PhaseScan.Lowest(Mains, load, phases, l => SteadyState(l).AtOwnPeak);
+        return PhaseScan.Lowest(Mains, load, phases, l => SteadyState(l).VoltageAtLoadPeak);
     }
 
     /// <summary>A burst after long idle.</summary>
@@ -120,13 +120,13 @@ public sealed partial class RectifierSupply
     {
         if (Diode is not null)
             throw new InvalidOperationException("A burst is solved for diodes of a constant drop: make the supply with a drop, such as that of the diodes at the charging peak.");
-        var at = LoadCurrent.Constant(Guard.NotNegative(idle, nameof(idle)));
+        var at = RailCurrent.Constant(Guard.NotNegative(idle, nameof(idle)));
         var network = Network(at);
         SupplySolver.RefuseOverload(network, idle.Amperes, network.Own + network.Shared);
         return network;
     }
 
-    internal RailNetwork Network(LoadCurrent load) => new()
+    internal RailNetwork Network(RailCurrent load) => new()
     {
         Rails = 1,
         Peak = Secondary.Volts * Math.Sqrt(2),

@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using MathNet.Numerics;
 using UnitsNet;
 using static EightOhm.Quantities.Constants;

@@ -22,7 +22,7 @@ public sealed record SoftStart
         Peak = ElectricCurrent.FromAmperes(march.Peak);
         TimeTo90Percent = march.Reached >= 0
             ? Duration.FromSeconds(march.Reached)
-            : throw new InvalidOperationException($"The rails did not reach {share * 100:0} % of {Face.Of(FinalRail)} before the bypass at {Face.Of(on.Bypass)}: they stood at {Face.Of(ElectricPotential.FromVolts(march.AtBypass))}. Bypass later, take a smaller limiter, or keep the load off until then.");
+            : throw new InvalidOperationException($"The rails did not reach {share * 100:0} % of {QuantityFormat.Short(FinalRail)} before the bypass at {QuantityFormat.Short(on.Bypass)}: they stood at {QuantityFormat.Short(ElectricPotential.FromVolts(march.AtBypass))}. Bypass later, take a smaller limiter, or keep the load off until then.");
         LimiterEnergy = Energy.FromJoules(march.Heat);
         LimiterAtBypass = ElectricResistance.FromOhms(march.Limiter);
         RailAtBypass = ElectricPotential.FromVolts(march.AtBypass);
@@ -84,7 +84,7 @@ public sealed record SoftStart
         Guard.Between(on.Bypass.Seconds * f, 0, MostPeriods, "the mains periods before the bypass", "Check the mains frequency, or bypass sooner.");
         // The midpoint rule follows nothing that is faster than its step: it would swing without end.
         if (Resistance(0) * c < 2 * step)
-            Guard.Refuse("reservoir", on.Reservoir, $"{Face.Of(ElectricCapacitance.FromFarads(2 * step / Resistance(0)))} or more with so little resistance in the path", "Smaller ones charge within a step of the march; look at the unit of the capacitance.");
+            Guard.Refuse("reservoir", on.Reservoir, $"{QuantityFormat.Short(ElectricCapacitance.FromFarads(2 * step / Resistance(0)))} or more with so little resistance in the path", "Smaller ones charge within a step of the march; look at the unit of the capacitance.");
         var before = (long)Math.Ceiling(on.Bypass.Seconds / step);
         for (long k = 0; k < before + (5L * StepsPerPeriod); k++)
         {

@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 
@@ -9,7 +9,7 @@ namespace EightOhm.Supply;
 /// <remarks>Not the clip level on the rails of rated power: above it they sag further, and below it, at low mains, they stand higher.</remarks>
 public sealed record SteadyClip
 {
-    internal SteadyClip(DualRailSupply supply, SwingLedger ledger, int channels, ElectricCurrent besides, Frequency signal)
+    internal SteadyClip(DualRailSupply supply, SwingBudget ledger, int channels, ElectricCurrent besides, Frequency signal)
     {
         ArgumentNullException.ThrowIfNull(ledger);
         Guard.Positive(channels, nameof(channels));
@@ -26,8 +26,8 @@ public sealed record SteadyClip
 
         Rails At(ElectricCurrent peak)
         {
-            var state = supply.SteadyState(peak > default(ElectricCurrent) ? LoadCurrent.HalfWaves(peak, signal, besides) : LoadCurrent.Constant(besides));
-            return new Rails(state.Positive.AtOwnPeak, state.Negative.AtOwnPeak);
+            var state = supply.SteadyState(peak > default(ElectricCurrent) ? RailCurrent.HalfWaves(peak, signal, besides) : RailCurrent.Constant(besides));
+            return new Rails(state.Positive.VoltageAtLoadPeak, state.Negative.VoltageAtLoadPeak);
         }
 
         // Upward in steps, so that no level far beyond the winding's means is tried.

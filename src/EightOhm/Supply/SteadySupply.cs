@@ -1,4 +1,4 @@
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 
 namespace EightOhm.Supply;
@@ -17,7 +17,7 @@ public sealed record SteadySupply : RailFigures
     public ElectricApparentPower ApparentPower => ElectricApparentPower.FromVoltamperes(Secondary.Volts * WindingRms.Amperes);
 
     /// <summary>The load that was solved.</summary>
-    public LoadCurrent Load { get; internal init; } = null!;
+    public RailCurrent Load { get; internal init; } = null!;
 
     /// <summary>Whether a playing load was replaced by its mean current.</summary>
     public bool ByMeanCurrent { get; internal init; }

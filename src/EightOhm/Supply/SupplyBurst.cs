@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 
 namespace EightOhm.Supply;
@@ -20,19 +20,19 @@ public sealed record SupplyBurst
         Guard.Between(length.Seconds, 0.5 / signal.Hertz, 60, nameof(length), "A burst lasts from half a cycle of its signal to a minute.");
         Guard.Between(length.Seconds * signal.Hertz, 0.5, MostCycles, "the cycles of the burst", "A shorter burst, or a lower signal, tells as much.");
         march = new BurstMarch(idle);
-        var worst = (Lowest: double.PositiveInfinity, AtOwnPeak: double.PositiveInfinity, U1: 0.0, U2: 0.0);
+        var worst = (Lowest: double.PositiveInfinity, VoltageAtLoadPeak: double.PositiveInfinity, U1: 0.0, U2: 0.0);
         for (var k = 0; k < Moments; k++)
         {
             var moment = idle.Half * k / Moments;
-            if (march.Play(peak.Amperes, signal.Hertz, length.Seconds, moment) is var played && played.AtOwnPeak < worst.AtOwnPeak)
+            if (march.Play(peak.Amperes, signal.Hertz, length.Seconds, moment) is var played && played.VoltageAtLoadPeak < worst.VoltageAtLoadPeak)
                 (worst, begins) = (played, moment);
         }
 
         if (!(worst.Lowest > 0))
-            Guard.Refuse(nameof(peak), peak, $"a peak that leaves a rail through the burst (the rail would fall to {Face.Of(ElectricPotential.FromVolts(worst.Lowest))})", "Take a larger reservoir, a shorter burst or a lower peak.");
+            Guard.Refuse(nameof(peak), peak, $"a peak that leaves a rail through the burst (the rail would fall to {QuantityFormat.Short(ElectricPotential.FromVolts(worst.Lowest))})", "Take a larger reservoir, a shorter burst or a lower peak.");
         Idle = ElectricPotential.FromVolts(march.IdleMean);
         Lowest = ElectricPotential.FromVolts(worst.Lowest);
-        AtOwnPeak = ElectricPotential.FromVolts(worst.AtOwnPeak);
+        VoltageAtLoadPeak = ElectricPotential.FromVolts(worst.VoltageAtLoadPeak);
         Recovery = Duration.FromSeconds(march.Recovery(begins, length.Seconds, worst.U1, worst.U2));
     }
 
@@ -58,7 +58,7 @@ public sealed record SupplyBurst
 
     /// <summary>The lowest rail while that rail is within 2 % of its own peak: what the burst can count on.</summary>
     [Symbol("V_own")]
-    public ElectricPotential AtOwnPeak { get; }
+    public ElectricPotential VoltageAtLoadPeak { get; }
 
     /// <summary>Time after the burst in which the trough makes up all but 1/e of what it lost.</summary>
     [Symbol("tau")]

@@ -26,20 +26,20 @@ internal static class SupplySolver
         var begins = Math.Asin(network.Drop / network.Peak);
         var most = ((network.Peak * Math.Cos(begins)) - (network.Drop * ((Math.PI / 2) - begins))) * 2 / Math.PI / resistance;
         if (!(current < most))
-            Guard.Refuse("load", ElectricCurrent.FromAmperes(current), $"less than {Face.Of(ElectricCurrent.FromAmperes(most))}, what the winding gives into a rail of 0 V", "Take a stiffer winding or a lighter load.");
+            Guard.Refuse("load", ElectricCurrent.FromAmperes(current), $"less than {QuantityFormat.Short(ElectricCurrent.FromAmperes(most))}, what the winding gives into a rail of 0 V", "Take a stiffer winding or a lighter load.");
     }
 
     private static RailFigures Figures(RailNetwork network, RailMeasure.Accumulated m, double period, RailSolution solution)
     {
         if (!(m.Trough > 0))
-            Guard.Refuse("load", ElectricCurrent.FromAmperes(m.Load / period), $"a load that leaves a rail (the rail would fall to {Face.Of(ElectricPotential.FromVolts(m.Trough))})", "Take a stiffer winding, a larger reservoir or a lighter load.");
+            Guard.Refuse("load", ElectricCurrent.FromAmperes(m.Load / period), $"a load that leaves a rail (the rail would fall to {QuantityFormat.Short(ElectricPotential.FromVolts(m.Trough))})", "Take a stiffer winding, a larger reservoir or a lighter load.");
         var load = solution.Rail == 1 ? network.Load1 : network.Load2;
         return new RailFigures
         {
             Mean = ElectricPotential.FromVolts(m.Rail / period),
             Trough = ElectricPotential.FromVolts(m.Trough),
             Crest = ElectricPotential.FromVolts(m.Crest),
-            AtOwnPeak = ElectricPotential.FromVolts(load.Peak > 0 ? PeakLook.Lowest(network, solution, 0, period) : m.Trough),
+            VoltageAtLoadPeak = ElectricPotential.FromVolts(load.Peak > 0 ? PeakLook.Lowest(network, solution, 0, period) : m.Trough),
             LoadMean = ElectricCurrent.FromAmperes(m.Load / period),
             WindingRms = ElectricCurrent.FromAmperes(Math.Sqrt((m.EvenSquare + m.OddSquare) / period)),
             WindingPeak = ElectricCurrent.FromAmperes(Math.Max(0, m.Peak)),

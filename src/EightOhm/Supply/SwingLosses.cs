@@ -1,11 +1,11 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 using static EightOhm.Quantities.Maths;
 
 namespace EightOhm.Supply;
 
-/// <summary>The single losses between a rail and the peak of the output, for a <see cref="SwingLedger"/>.</summary>
+/// <summary>The single losses between a rail and the peak of the output, for a <see cref="SwingBudget"/>.</summary>
 public static partial class SwingLosses
 {
     private const string Junctions = "Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 5: exponential junction from a known point, with its series resistance";

@@ -8,7 +8,7 @@ public sealed class SwingVerdict
 {
     private const string Both = "both peaks together";
 
-    internal SwingVerdict(SwingLedger ledger, Rails rails)
+    internal SwingVerdict(SwingBudget ledger, Rails rails)
     {
         Ledger = ledger;
         Rails = rails;
@@ -22,7 +22,7 @@ public sealed class SwingVerdict
     }
 
     /// <summary>The ledger.</summary>
-    public SwingLedger Ledger { get; }
+    public SwingBudget Ledger { get; }
 
     /// <summary>The rails.</summary>
     public Rails Rails { get; }
@@ -47,6 +47,6 @@ public sealed class SwingVerdict
 
     /// <summary>The verdict in words.</summary>
     public override string ToString() =>
-        $"{(Holds ? "holds" : "does not hold")}: margins {Face.Of(MarginPositive)} (+) and {Face.Of(MarginNegative)} (−); {ClipsFirst} {(ClipsFirst == Both ? "clip" : "clips first")}, at {Face.Of(ClipPeak)}"
+        $"{(Holds ? "holds" : "does not hold")}: margins {QuantityFormat.Short(MarginPositive)} (+) and {QuantityFormat.Short(MarginNegative)} (−); {ClipsFirst} {(ClipsFirst == Both ? "clip" : "clips first")}, at {QuantityFormat.Short(ClipPeak)}"
         + (Largest is null ? "" : $"; most to gain: {Largest.Name}");
 }

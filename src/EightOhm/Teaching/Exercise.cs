@@ -20,7 +20,7 @@ public sealed record Exercise<T>(string Question, T Answer)
     public Exercise<T> Slip(T wrong, string says)
     {
         if (Near(wrong, Answer))
-            throw new ArgumentException($"The slip {Face.Of(wrong)} cannot be told from the answer {Face.Of(Answer)}.", nameof(wrong));
+            throw new ArgumentException($"The slip {QuantityFormat.Short(wrong)} cannot be told from the answer {QuantityFormat.Short(Answer)}.", nameof(wrong));
         _slips.Add((wrong, says));
         return this;
     }
@@ -30,9 +30,9 @@ public sealed record Exercise<T>(string Question, T Answer)
     public Verdict Check(T given)
     {
         if (Near(given, Answer))
-            return new Verdict(Question, Face.Full(given), Right: true, $"Right: {Face.Full(Answer)}.");
+            return new Verdict(Question, QuantityFormat.Long(given), Right: true, $"Right: {QuantityFormat.Long(Answer)}.");
         var slip = _slips.FirstOrDefault(s => Near(given, s.Value)).Says;
-        return new Verdict(Question, Face.Full(given), Right: false, slip ?? $"Not yet: {Face.Of(given)} is {(Si(given) > Si(Answer) ? "too large" : "too small")}.");
+        return new Verdict(Question, QuantityFormat.Long(given), Right: false, slip ?? $"Not yet: {QuantityFormat.Short(given)} is {(Si(given) > Si(Answer) ? "too large" : "too small")}.");
     }
 
     private static bool Near(T a, T b) => Math.Abs(Si(a) - Si(b)) <= Tolerance * Math.Abs(Si(b));

@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 using static EightOhm.Quantities.Maths;
 
@@ -21,7 +21,7 @@ public static partial class BiasDrift
     /// <param name="I_q">Idle current of one transistor; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + ", linearised at I_q", Symbol = "dI_q")]
-    public static ElectricCurrent Small(VoltageDrift tc, TemperatureDelta dT, ElectricResistance R_E, ElectricResistance r_int, ElectricPotential V_T, ElectricCurrent I_q)
+    public static ElectricCurrent IdleCurrentShiftLinear(VoltageDrift tc, TemperatureDelta dT, ElectricResistance R_E, ElectricResistance r_int, ElectricPotential V_T, ElectricCurrent I_q)
     {
         Guard.Positive(tc);
         Guard.NotNegative(R_E);

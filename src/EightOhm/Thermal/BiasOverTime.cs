@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 
 namespace EightOhm.Thermal;
@@ -47,6 +47,6 @@ public sealed class BiasOverTime
 
     /// <summary>The same in words.</summary>
     public override string ToString() => RanAwayAt is { } t
-        ? $"Runs away: a junction passes 300 °C after {Face.Of(t)}, with {Face.Of(Last)} a transistor."
-        : $"Idle current from {Face.Of(Least)} to {Face.Of(Greatest)} a transistor, {Face.Of(Last)} after {Face.Of(Temperatures.End)}.";
+        ? $"Runs away: a junction passes 300 °C after {QuantityFormat.Short(t)}, with {QuantityFormat.Short(Last)} a transistor."
+        : $"Idle current from {QuantityFormat.Short(Least)} to {QuantityFormat.Short(Greatest)} a transistor, {QuantityFormat.Short(Last)} after {QuantityFormat.Short(Temperatures.End)}.";
 }

@@ -1,4 +1,4 @@
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;
 

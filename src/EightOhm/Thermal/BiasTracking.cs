@@ -50,23 +50,23 @@ public sealed class BiasTracking
     public NodeTemperatures Design { get; }
 
     /// <summary>Voltage across a transistor at idle.</summary>
-    [Working.Symbol("V")]
+    [Explaining.Symbol("V")]
     public ElectricPotential Voltage { get; }
 
     /// <summary>Idle current of one transistor at the design temperatures.</summary>
-    [Working.Symbol("I_q")]
+    [Explaining.Symbol("I_q")]
     public ElectricCurrent IdleCurrent { get; }
 
     /// <summary>All resistance in series with a junction.</summary>
-    [Working.Symbol("R")]
+    [Explaining.Symbol("R")]
     public ElectricResistance Resistance { get; }
 
     /// <summary>How much V_BE falls for a kelvin.</summary>
-    [Working.Symbol("tc")]
+    [Explaining.Symbol("tc")]
     public VoltageDrift JunctionDrift { get; }
 
     /// <summary>How much of the spreader's voltage, a junction's share, goes for a kelvin of the sensor.</summary>
-    [Working.Symbol("tc_s")]
+    [Explaining.Symbol("tc_s")]
     public VoltageDrift SensorDrift { get; }
 
     /// <summary>Follows temperatures and idle current through time.</summary>

@@ -7,7 +7,7 @@ namespace EightOhm.Thermal;
 /// <summary>A layer of a device: what it stores, and the resistance to the next layer (or to the case).</summary>
 /// <param name="C">Heat capacity; greater than 0 J/K.</param>
 /// <param name="R">To the next layer; greater than 0 K/W.</param>
-public readonly record struct LadderRung(Entropy C, HeatResistance R);
+public readonly record struct LadderRung(Entropy C, ThermalResistance R);
 
 /// <summary>Heat through layers in a row, from the junction to where the temperature is held: each layer is a thing with mass and has a temperature.</summary>
 /// <remarks>This is the form to which a sink may be joined. Both forms: M. E. Van Valkenburg, Introduction
@@ -33,7 +33,7 @@ public sealed class CauerLadder
 
     /// <summary>Makes a ladder from pairs, the junction first.</summary>
     /// <param name="rungs">One or more; every element greater than zero.</param>
-    public CauerLadder(params (Entropy C, HeatResistance R)[] rungs)
+    public CauerLadder(params (Entropy C, ThermalResistance R)[] rungs)
         : this([.. rungs.Select(x => new LadderRung(x.C, x.R))])
     {
     }
@@ -42,11 +42,11 @@ public sealed class CauerLadder
     public IReadOnlyList<LadderRung> Rungs { get; }
 
     /// <summary>From the junction to the end, when nothing changes any more.</summary>
-    [Working.Symbol("R_th")]
-    public HeatResistance Steady => HeatResistance.FromSi(Rungs.Sum(r => r.R.Si));
+    [Explaining.Symbol("R_th")]
+    public ThermalResistance Steady => ThermalResistance.FromSi(Rungs.Sum(r => r.R.Si));
 
     /// <summary>All that the layers store.</summary>
-    [Working.Symbol("C_th")]
+    [Explaining.Symbol("C_th")]
     public Entropy Capacity => Entropy.FromJoulesPerKelvin(Rungs.Sum(r => r.C.JoulesPerKelvin));
 
     /// <summary>This ladder with another one after it: the device on its insulator and sink, say.</summary>
@@ -76,10 +76,10 @@ public sealed class CauerLadder
         var c = Rungs[0].C.JoulesPerKelvin;
         return new FosterImpedance([.. Enumerable.Range(0, n)
             .Select(m => (Rate: taken.S[m] * taken.S[m], Share: taken.VT[m, 0]))
-            .Select(x => new FosterTerm(HeatResistance.FromSi(x.Share * x.Share / (c * x.Rate)), Duration.FromSeconds(1 / x.Rate)))
+            .Select(x => new FosterTerm(ThermalResistance.FromSi(x.Share * x.Share / (c * x.Rate)), Duration.FromSeconds(1 / x.Rate)))
             .OrderBy(t => t.Tau.Seconds)]);
     }
 
     /// <inheritdoc/>
-    public override string ToString() => string.Join(Environment.NewLine, Rungs.Select((r, i) => FormattableString.Invariant($"{i + 1}: {Face.Of(r.C)}, {Face.Of(r.R)}")));
+    public override string ToString() => string.Join(Environment.NewLine, Rungs.Select((r, i) => FormattableString.Invariant($"{i + 1}: {QuantityFormat.Short(r.C)}, {QuantityFormat.Short(r.R)}")));
 }

@@ -1,6 +1,6 @@
 using System.Numerics;
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 using static EightOhm.Quantities.Maths;
 
@@ -9,7 +9,7 @@ namespace EightOhm.Thermal;
 /// <summary>One exponential of a thermal impedance.</summary>
 /// <param name="R">How much of the steady resistance; greater than 0 K/W.</param>
 /// <param name="Tau">Its time constant; greater than 0 s.</param>
-public readonly record struct FosterTerm(HeatResistance R, Duration Tau);
+public readonly record struct FosterTerm(ThermalResistance R, Duration Tau);
 
 /// <summary>The thermal impedance of a device as makers print it: a sum of exponentials, each with a resistance and a time constant.</summary>
 /// <remarks>It says how the junction answers to its own heat while the far end is held, and nothing else. Its terms are no layers: between them
@@ -41,7 +41,7 @@ public sealed partial class FosterImpedance
 
     /// <summary>Makes an impedance from pairs of a resistance and a time constant.</summary>
     /// <param name="terms">One or more; every R and τ greater than zero.</param>
-    public FosterImpedance(params (HeatResistance R, Duration Tau)[] terms)
+    public FosterImpedance(params (ThermalResistance R, Duration Tau)[] terms)
         : this([.. terms.Select(x => new FosterTerm(x.R, x.Tau))])
     {
     }
@@ -51,7 +51,7 @@ public sealed partial class FosterImpedance
 
     /// <summary>When nothing changes any more: the sum of the resistances.</summary>
     [Formula(Source, Symbol = "R_th")]
-    public HeatResistance Steady => Sum(Terms, x => x.R);
+    public ThermalResistance Steady => Sum(Terms, x => x.R);
 
     internal ReadOnlySpan<double> R => _r;
 
@@ -61,7 +61,7 @@ public sealed partial class FosterImpedance
     /// <param name="t">Since the power began; 0 s or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The time is negative.</exception>
     [Formula(Source, Symbol = "Z_th")]
-    public HeatResistance At(Duration t)
+    public ThermalResistance At(Duration t)
     {
         Guard.NotNegative(t);
         return Sum(Terms, x => x.R * (1 - Exp(-(t / x.Tau))));
@@ -76,7 +76,7 @@ public sealed partial class FosterImpedance
         var z = Complex.Zero;
         for (var i = 0; i < _r.Length; i++)
             z += _r[i] / new Complex(1, w * _tau[i]);
-        return new(HeatResistance.FromSi(z.Magnitude), Angle.FromDegrees(-z.Phase * 180 / Math.PI));
+        return new(ThermalResistance.FromSi(z.Magnitude), Angle.FromDegrees(-z.Phase * 180 / Math.PI));
     }
 
     /// <summary>The junction's rise above the far end for a power that repeats for ever, once the beginning is forgotten.</summary>
@@ -95,10 +95,10 @@ public sealed partial class FosterImpedance
     public CauerLadder ToLadder() => LadderSynthesis.Of(_r, _tau);
 
     /// <inheritdoc/>
-    public override string ToString() => string.Join(Environment.NewLine, Terms.Select((t, i) => FormattableString.Invariant($"{i + 1}: {Face.Of(t.R)}, {Face.Of(t.Tau)}")));
+    public override string ToString() => string.Join(Environment.NewLine, Terms.Select((t, i) => FormattableString.Invariant($"{i + 1}: {QuantityFormat.Short(t.R)}, {QuantityFormat.Short(t.Tau)}")));
 }
 
 /// <summary>The answer to a power that swings as a sine.</summary>
 /// <param name="Swing">Peak rise for 1 W peak.</param>
 /// <param name="Lag">How far the temperature is behind the power.</param>
-public readonly record struct ThermalSine(HeatResistance Swing, Angle Lag);
+public readonly record struct ThermalSine(ThermalResistance Swing, Angle Lag);

@@ -56,7 +56,7 @@ public sealed class HeatProfile
             times[i] = Guard.NotNegative(steps[i].From, $"the start of step {i + 1} into {node.Name}").Seconds;
             watts[i] = (double)Guard.NotNegative(steps[i].P, $"the power of step {i + 1} into {node.Name}", "Heat flows in; give what leaves as a link to the ambient.").Watts;
             if (i > 0 && !(times[i] > times[i - 1]))
-                Guard.Refuse($"the start of step {i + 1} into {node.Name}", steps[i].From, $"later than {Face.Of(steps[i - 1].From)}", "Give the steps in the order of time.");
+                Guard.Refuse($"the start of step {i + 1} into {node.Name}", steps[i].From, $"later than {QuantityFormat.Short(steps[i - 1].From)}", "Give the steps in the order of time.");
         }
 
         (Times, Watts) = (times, watts);
@@ -66,7 +66,7 @@ public sealed class HeatProfile
     public HeatNode Node { get; }
 
     /// <summary>The highest power.</summary>
-    [Working.Symbol("P_max")]
+    [Explaining.Symbol("P_max")]
     public Power Highest => Power.FromWatts(Watts.DefaultIfEmpty(0).Max());
 
     internal double[] Times { get; }

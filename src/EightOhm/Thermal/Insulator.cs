@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 
 namespace EightOhm.Thermal;
@@ -13,7 +13,7 @@ public static partial class Insulator
     /// <param name="A">Area that the heat crosses, the device's metal and not the insulator's; greater than 0 m².</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Y. A. Çengel, Heat and Mass Transfer, sec. 3-1", Symbol = "theta_CS")]
-    public static HeatResistance Layer(Length t, ThermalConductivity k, Area A)
+    public static ThermalResistance Layer(Length t, ThermalConductivity k, Area A)
     {
         Guard.Positive(t);
         Guard.Positive(k);
@@ -26,7 +26,7 @@ public static partial class Insulator
     /// <param name="A">Area; greater than 0 m².</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Y. A. Çengel, Heat and Mass Transfer, sec. 3-2: thermal contact resistance", Symbol = "theta_joint")]
-    public static HeatResistance Joint(SurfaceHeatResistance r_c, Area A)
+    public static ThermalResistance Joint(SurfaceThermalResistance r_c, Area A)
     {
         Guard.NotNegative(r_c);
         Guard.Positive(A);

@@ -46,6 +46,6 @@ internal sealed class NetworkModes
         var r = Rates.Select((rate, m) => shape[m] * shape[m] / rate).ToArray();
         // A mode that does not reach the node leaves only rounding there.
         var least = r.Sum() * 1e-14;
-        return new FosterImpedance([.. Rates.Select((rate, m) => new FosterTerm(HeatResistance.FromSi(r[m]), Duration.FromSeconds(1 / rate))).Where(t => t.R.Si > least).OrderBy(t => t.Tau.Seconds)]);
+        return new FosterImpedance([.. Rates.Select((rate, m) => new FosterTerm(ThermalResistance.FromSi(r[m]), Duration.FromSeconds(1 / rate))).Where(t => t.R.Si > least).OrderBy(t => t.Tau.Seconds)]);
     }
 }

@@ -40,7 +40,7 @@ public sealed class NodeTemperatures
     internal ThermalNetwork Network => _network;
 
     /// <inheritdoc/>
-    public override string ToString() => string.Join(Environment.NewLine, Nodes.Select(n => $"{n.Name}: {Face.Of(this[n])}"));
+    public override string ToString() => string.Join(Environment.NewLine, Nodes.Select(n => $"{n.Name}: {QuantityFormat.Short(this[n])}"));
 
     internal static HeatNode Find(ThermalNetwork network, string name) => network.Nodes.Append(network.Ambient).FirstOrDefault(n => n.Name == name)
         ?? throw new ArgumentException($"There is no node \"{name}\"; there are {string.Join(", ", network.Nodes.Select(n => $"\"{n.Name}\""))} and the ambient.", nameof(name));

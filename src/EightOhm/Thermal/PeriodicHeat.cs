@@ -21,15 +21,15 @@ public sealed class PeriodicHeat
     }
 
     /// <summary>The period.</summary>
-    [Working.Symbol("T")]
+    [Explaining.Symbol("T")]
     public Duration Period { get; }
 
     /// <summary>The mean power.</summary>
-    [Working.Symbol("P_avg")]
+    [Explaining.Symbol("P_avg")]
     public Power Mean { get; }
 
     /// <summary>The highest power.</summary>
-    [Working.Symbol("P_p")]
+    [Explaining.Symbol("P_p")]
     public Power Peak { get; }
 
     /// <summary>The lengths of the pieces, s, and the powers at their begins and ends, W.</summary>
@@ -117,7 +117,7 @@ public sealed class PeriodicHeat
         {
             var v = volts[i];
             if (!(Math.Abs(v) <= rail))
-                Guard.Refuse($"sample {i + 1}", ElectricPotential.FromVolts(v), $"within ±{Face.Of(V)}", "The output cannot swing past its rail: scale the piece, or clip it first.");
+                Guard.Refuse($"sample {i + 1}", ElectricPotential.FromVolts(v), $"within ±{QuantityFormat.Short(V)}", "The output cannot swing past its rail: scale the piece, or clip it first.");
             power[i] = v > 0 ? (rail - v) * v / load : 0;
         }
 

@@ -89,7 +89,7 @@ public sealed class JunctionRise
     }
 
     /// <summary>The highest rise in the period.</summary>
-    [Working.Symbol("dT_p")]
+    [Explaining.Symbol("dT_p")]
     public TemperatureDelta Peak { get; }
 
     /// <summary>When, after the begin of the period.</summary>

@@ -20,7 +20,7 @@ public sealed record PlateFinSink
         (Width, Height, FinLength, Thickness) = (Guard.Positive(width), Guard.Positive(height), Guard.Positive(fin), Guard.Positive(thickness));
         Fins = Guard.Between(fins, 2, 10_000, hint: "A single fin has no channel.");
         if (!(width.Meters > fins * thickness.Meters))
-            Guard.Refuse(nameof(width), width, $"more than the {fins} fins together, {Face.Of(fins * thickness)}", "Use fewer or thinner fins.");
+            Guard.Refuse(nameof(width), width, $"more than the {fins} fins together, {QuantityFormat.Short(fins * thickness)}", "Use fewer or thinner fins.");
         Emissivity = Guard.Between(emissivity, 0.0, 1.0, hint: "Bare aluminium radiates little, an anodised or painted surface nearly as a black one.");
         Conductivity = Guard.Positive(conductivity);
     }
@@ -50,7 +50,7 @@ public sealed record PlateFinSink
     public bool BackIsFree { get; init; }
 
     /// <summary>Clear space between two fins.</summary>
-    [Working.Symbol("S")]
+    [Explaining.Symbol("S")]
     public Length Spacing => Length.FromMeters((Width.Meters - (Fins * Thickness.Meters)) / (Fins - 1));
 
     /// <summary>The same sink with another number of fins in its width.</summary>
@@ -94,9 +94,9 @@ public sealed record PlateFinSink
             }
         }
 
-        return best ?? throw refused ?? new RefusedValueException(nameof(Thickness), $"The fins must be thinner than half the base's width, {Face.Of(Width)}.");
+        return best ?? throw refused ?? new RefusedValueException(nameof(Thickness), $"The fins must be thinner than half the base's width, {QuantityFormat.Short(Width)}.");
     }
 
     /// <summary>The sink in a few words.</summary>
-    public override string ToString() => $"sink of {Face.Of(Width)} × {Face.Of(Height)}, {Fins} fins of {Face.Of(FinLength)}";
+    public override string ToString() => $"sink of {QuantityFormat.Short(Width)} × {QuantityFormat.Short(Height)}, {Fins} fins of {QuantityFormat.Short(FinLength)}";
 }

@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 using static EightOhm.Quantities.Maths;
@@ -24,7 +24,7 @@ public static partial class Runaway
     /// <param name="I_q">Idle current of one transistor; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "A_th")]
-    public static double LoopGain(ElectricPotential V, HeatResistance theta, VoltageDrift tc, ElectricResistance R_E, ElectricResistance r_int, ElectricPotential V_T, ElectricCurrent I_q)
+    public static double LoopGain(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R_E, ElectricResistance r_int, ElectricPotential V_T, ElectricCurrent I_q)
     {
         Guard.Positive(V);
         Guard.Positive(theta);
@@ -45,7 +45,7 @@ public static partial class Runaway
     /// <param name="r_int">The transistor's own resistance, seen at its emitter; 0 Ω or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "A_max")]
-    public static double GreatestGain(ElectricPotential V, HeatResistance theta, VoltageDrift tc, ElectricResistance R_E, ElectricResistance r_int)
+    public static double GreatestGain(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R_E, ElectricResistance r_int)
     {
         Guard.Positive(V);
         Guard.Positive(theta);
@@ -64,7 +64,7 @@ public static partial class Runaway
     /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">The gain never reaches one, or an input is out of range.</exception>
     [Formula(Source, Symbol = "I_1")]
-    public static ElectricCurrent CurrentOfGainOne(double A_max, ElectricResistance R_E, ElectricResistance r_int, ElectricPotential V_T)
+    public static ElectricCurrent UnityLoopGainCurrent(double A_max, ElectricResistance R_E, ElectricResistance r_int, ElectricPotential V_T)
     {
         Guard.Positive(A_max - 1, "A_max less 1", "The gain never reaches one: no current runs away.");
         Guard.NotNegative(R_E);
@@ -75,7 +75,7 @@ public static partial class Runaway
     }
 
     /// <summary>How much the spreader may be late (or the air colder for it than for the junctions) before no resting place is left: the drive that the loop can take up, over tc.</summary>
-    /// <param name="I_1">The current of gain one, <see cref="CurrentOfGainOne"/>; at least I_q.</param>
+    /// <param name="I_1">The current of gain one, <see cref="UnityLoopGainCurrent"/>; at least I_q.</param>
     /// <param name="I_q">Idle current of one transistor; greater than 0 A.</param>
     /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
     /// <param name="tc">How much V_BE falls for a kelvin, as a positive value; greater than 0 V/K.</param>
@@ -100,7 +100,7 @@ public static partial class Runaway
     /// <param name="V_T">The thermal voltage.</param>
     /// <param name="I_q">The idle current, at which the spreader was set.</param>
     [Formula(Source)]
-    public static Balance<ElectricPotential> Resting(ElectricCurrent I, ElectricPotential V, HeatResistance theta, VoltageDrift tc, ElectricResistance R, ElectricPotential V_T, ElectricCurrent I_q)
+    public static Balance<ElectricPotential> Resting(ElectricCurrent I, ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R, ElectricPotential V_T, ElectricCurrent I_q)
     {
         Guard.Positive(I);
         Guard.Positive(I_q);
@@ -118,13 +118,13 @@ public static partial class Runaway
     /// <exception cref="ArgumentOutOfRangeException">No current runs away, or the idle current does already, or an input is out of range.</exception>
     /// <exception cref="InvalidOperationException">No current was found; the message gives the last bracket.</exception>
     [Solves(nameof(Resting))]
-    public static ElectricCurrent NoReturn(ElectricPotential V, HeatResistance theta, VoltageDrift tc, ElectricResistance R, ElectricPotential V_T, ElectricCurrent I_q)
+    public static ElectricCurrent RunawayThresholdCurrent(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R, ElectricPotential V_T, ElectricCurrent I_q)
     {
         Guard.Positive(R);
         Guard.Positive(I_q);
-        var one = CurrentOfGainOne(GreatestGain(V, theta, tc, R, ElectricResistance.Zero), R, ElectricResistance.Zero, V_T).Amperes;
+        var one = UnityLoopGainCurrent(GreatestGain(V, theta, tc, R, ElectricResistance.Zero), R, ElectricResistance.Zero, V_T).Amperes;
         if (!(I_q.Amperes < one))
-            Guard.Refuse(nameof(I_q), I_q, $"below the current of gain one, {Face.Of(ElectricCurrent.FromAmperes(one))}", "It runs away from where it is set: larger emitter resistors, a lower thermal resistance, or a sensor nearer to the junctions.");
+            Guard.Refuse(nameof(I_q), I_q, $"below the current of gain one, {QuantityFormat.Short(ElectricCurrent.FromAmperes(one))}", "It runs away from where it is set: larger emitter resistors, a lower thermal resistance, or a sensor nearer to the junctions.");
         // With x = I/I_q: ln x = (x − 1)·I_q/I_1 has the root 1 and another beyond I_1.
         var share = I_q.Amperes / one;
         var steps = 0;
@@ -138,7 +138,7 @@ public static partial class Runaway
         while (Residue(high) > 0 && high < 500)
             high = 1.5 * high;
         if (!Brent.TryFindRoot(Residue, low, high, 1e-14, 200, out var root))
-            throw new InvalidOperationException($"No current of no return was found between {Face.Of(ElectricCurrent.FromAmperes(one))} and {Face.Of(ElectricCurrent.FromAmperes(I_q.Amperes * Math.Exp(high)))}.");
+            throw new InvalidOperationException($"No current of no return was found between {QuantityFormat.Short(ElectricCurrent.FromAmperes(one))} and {QuantityFormat.Short(ElectricCurrent.FromAmperes(I_q.Amperes * Math.Exp(high)))}.");
         SolverTrace.Note(steps);
         return ElectricCurrent.FromAmperes(I_q.Amperes * Math.Exp(root));
     }
@@ -149,7 +149,7 @@ public static partial class Runaway
     /// <param name="dT">over this rise; greater than 0 K.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive (a heat that falls as the current grows never runs away).</exception>
     [Formula("Millman & Halkias, Integrated Electronics, ch. 9, eq. for θ < 1/((∂P_C/∂I_C)·(∂I_C/∂T))", Symbol = "theta_max")]
-    public static HeatResistance AllowedResistance(ElectricPotential dP_dI, ElectricCurrent dI, TemperatureDelta dT)
+    public static ThermalResistance AllowedResistance(ElectricPotential dP_dI, ElectricCurrent dI, TemperatureDelta dT)
     {
         Guard.Positive(dP_dI, hint: "A heat that falls as the current grows never runs away.");
         Guard.Positive(dI);

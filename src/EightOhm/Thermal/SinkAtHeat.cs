@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 
 namespace EightOhm.Thermal;
@@ -30,7 +30,7 @@ public sealed record SinkAtHeat
 
     /// <summary>Sink to air at this heat; less at more heat.</summary>
     [Symbol("theta_SA")]
-    public HeatResistance Resistance { get; }
+    public ThermalResistance Resistance { get; }
 
     /// <summary>What the air between the fins takes.</summary>
     public Power ByChannels { get; }

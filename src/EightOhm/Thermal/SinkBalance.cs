@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 
@@ -52,11 +52,11 @@ public static partial class SinkBalance
         if (low >= high)
             Guard.Refuse("the spacing of the fins", sink.Spacing, "one at which air can rise between them", "The channel's correlation does not hold at any rise: use fewer fins when they are near each other, more when they are far apart.");
         if (SinkLoss.At(sink, air, low).Total > watts)
-            Guard.Refuse(nameof(P), P, $"at least {Face.Of(Power.FromWatts(SinkLoss.At(sink, air, low).Total))} for this sink", "Below, the channel's correlation does not hold: the fins are too near each other for so little heat.");
+            Guard.Refuse(nameof(P), P, $"at least {QuantityFormat.Short(Power.FromWatts(SinkLoss.At(sink, air, low).Total))} for this sink", "Below, the channel's correlation does not hold: the fins are too near each other for so little heat.");
         if (SinkLoss.At(sink, air, high).Total < watts)
-            Guard.Refuse(nameof(P), P, $"at most {Face.Of(Power.FromWatts(SinkLoss.At(sink, air, high).Total))} for this sink", $"At a rise of {Face.Of(TemperatureDelta.FromKelvins(high))} it has reached the end of the table of air or of the channel's correlation: use a larger sink.");
+            Guard.Refuse(nameof(P), P, $"at most {QuantityFormat.Short(Power.FromWatts(SinkLoss.At(sink, air, high).Total))} for this sink", $"At a rise of {QuantityFormat.Short(TemperatureDelta.FromKelvins(high))} it has reached the end of the table of air or of the channel's correlation: use a larger sink.");
         if (!Brent.TryFindRoot(Residue, Math.Log(low), Math.Log(high), 1e-13, 200, out var u))
-            throw new InvalidOperationException($"No rise between {Face.Of(TemperatureDelta.FromKelvins(low))} and {Face.Of(TemperatureDelta.FromKelvins(high))} was found at which {Face.Of(P)} go off, in {steps} steps.");
+            throw new InvalidOperationException($"No rise between {QuantityFormat.Short(TemperatureDelta.FromKelvins(low))} and {QuantityFormat.Short(TemperatureDelta.FromKelvins(high))} was found at which {QuantityFormat.Short(P)} go off, in {steps} steps.");
         SolverTrace.Note(steps);
         return TemperatureDelta.FromKelvins(Math.Exp(u));
     }

@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using EightOhm.Working;
+using EightOhm.Explaining;
 using UnitsNet;
 
 namespace EightOhm.Thermal;
@@ -53,5 +53,5 @@ public sealed partial record SpreaderSplit
 
     /// <summary>How one multiplier on the sink for the whole voltage would follow it.</summary>
     [Formula(Source, Symbol = "dV_dT_whole")]
-    public VoltageDrift DriftInOne => BiasSpreader.Drift(BiasSpreader.Factor(Voltage, SensorVoltage), JunctionDrift);
+    public VoltageDrift DriftWithSingleMultiplier => BiasSpreader.Drift(BiasSpreader.Factor(Voltage, SensorVoltage), JunctionDrift);
 }

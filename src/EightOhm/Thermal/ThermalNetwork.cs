@@ -57,7 +57,7 @@ public sealed class ThermalNetwork
     /// <param name="R">Between them; greater than 0 K/W. Two links between the same nodes are side by side.</param>
     /// <exception cref="ArgumentException">A node belongs to another network, or both are the same.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The resistance is not positive.</exception>
-    public void Link(HeatNode a, HeatNode b, HeatResistance R)
+    public void Link(HeatNode a, HeatNode b, ThermalResistance R)
     {
         int i = Place(a), j = Place(b);
         if (i == j)
@@ -159,7 +159,7 @@ public sealed class ThermalNetwork
         var times = at.Select(t => Guard.NotNegative(t, "an instant").Seconds).ToArray();
         for (var i = 1; i < times.Length; i++)
             if (!(times[i] > times[i - 1]))
-                Guard.Refuse("an instant", at[i], $"later than {Face.Of(at[i - 1])}", "Give the instants in the order of time.");
+                Guard.Refuse("an instant", at[i], $"later than {QuantityFormat.Short(at[i - 1])}", "Give the instants in the order of time.");
         return NetworkSteps.Run(this, Modes(), times, heats, start);
     }
 

@@ -1,6 +1,6 @@
 using EightOhm.Display.Figures;
 using EightOhm.Display.Tables;
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;
 

@@ -1,6 +1,6 @@
 using EightOhm.Display.Figures;
 using EightOhm.Display.Tables;
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -8,7 +8,7 @@ namespace EightOhm.Display.Tests.Families;
 
 public class GainFamilyTests
 {
-    private static readonly FollowerStage Stage = new(load: 8.Ohm, pairs: 3, R_E: 0.22.Ohm) { InternalResistance = 52.5.mOhm, Junction = 55.degC };
+    private static readonly EmitterFollowerStage Stage = new(load: 8.Ohm, pairs: 3, R_E: 0.22.Ohm) { InternalResistance = 52.5.mOhm, Junction = 55.degC };
 
     [Fact]
     public void The_family_has_a_line_and_a_step_for_each_idle_current()

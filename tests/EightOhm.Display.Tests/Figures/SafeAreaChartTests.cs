@@ -1,7 +1,7 @@
 using EightOhm.Display;
 using EightOhm.Display.Figures;
-using EightOhm.OutputStage;
-using EightOhm.Parts;
+using EightOhm.OutputStages;
+using EightOhm.Devices;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 using UnitsNet;

@@ -10,7 +10,7 @@ namespace EightOhm.Display.Tests.Figures;
 
 public class StackedFiguresTests
 {
-    private static readonly SteadySupply Solved = new RectifierSupply(35.V, 50.Hz, 0.204.Ohm, 0.9.V, 30.mF).SteadyState(LoadCurrent.Constant(3.233.A));
+    private static readonly SteadySupply Solved = new RectifierSupply(35.V, 50.Hz, 0.204.Ohm, 0.9.V, 30.mF).SteadyState(RailCurrent.Constant(3.233.A));
     private static readonly StackedFigures Stack = Charts.Supply(Solved, [("peak output", 40.V), ("losses", 44.78.V)]);
 
     [Fact]

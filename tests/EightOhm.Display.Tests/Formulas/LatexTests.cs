@@ -1,7 +1,7 @@
 using CsCheck;
 using EightOhm.Display.Formulas;
-using EightOhm.Tests.Working;
-using EightOhm.Working;
+using EightOhm.Tests.Explaining;
+using EightOhm.Explaining;
 
 namespace EightOhm.Display.Tests.Formulas;
 

@@ -4,10 +4,10 @@ using System.Xml.Linq;
 using CsCheck;
 using EightOhm.Display.Formulas;
 using EightOhm.Quantities;
-using EightOhm.Tests.Working;
-using EightOhm.Working;
+using EightOhm.Tests.Explaining;
+using EightOhm.Explaining;
 using static EightOhm.Quantities.Maths;
-using static EightOhm.Working.Workings;
+using static EightOhm.Explaining.Workings;
 
 namespace EightOhm.Display.Tests.Formulas;
 

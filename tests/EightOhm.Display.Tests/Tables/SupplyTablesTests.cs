@@ -8,7 +8,7 @@ namespace EightOhm.Display.Tests.Tables;
 /// <summary>Ledger, mains, switch-on and faults as a person reads them.</summary>
 public class SupplyTablesTests
 {
-    private static readonly SwingLedger Ledger = SwingLedger.For(40.V, 5.A).LessEmitterResistors(0.22.Ohm, 3).Less("second stage", 2.V, 1.5.V, "cascoded above");
+    private static readonly SwingBudget Ledger = SwingBudget.For(40.V, 5.A).LessEmitterResistors(0.22.Ohm, 3).Less("second stage", 2.V, 1.5.V, "cascoded above");
 
     [Fact]
     public void A_ledger_shows_each_loss_its_why_and_the_rail()

@@ -1,4 +1,4 @@
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
 using UnitsNet;

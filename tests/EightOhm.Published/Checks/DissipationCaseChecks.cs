@@ -1,4 +1,4 @@
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
 using UnitsNet;
@@ -32,7 +32,7 @@ public class DissipationCaseChecks
     [Fact]
     public void The_peak_of_a_side_and_the_average_at_sixty_degrees()
     {
-        Check.Computed(Reference.Read("class-b-peak.csv"), r => Volts(r["V"]) - ClassB.OutputAtPeak(Volts(r["V"]), SeenLoad.Phase(Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"])), "across");
+        Check.Computed(Reference.Read("class-b-peak.csv"), r => Volts(r["V"]) - ClassB.OutputAtPeak(Volts(r["V"]), LoadWithEmitterResistor.Phase(Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"])), "across");
         var ideal = new ClassBStage(1.V, 1, 0.Ohm);
         Assert.Equal(0.3536, 0.25 / (double)ideal.Peak(1.Ohm, 45.deg).Side.Watts, 0.00005);
         Assert.Equal(0.2781, 0.25 / (double)ideal.Peak(1.Ohm, 60.deg).Side.Watts, 0.00005);
@@ -55,10 +55,10 @@ public class DissipationCaseChecks
     [Fact]
     public void An_eighth_of_rated_power()
     {
-        Check.Computed(Reference.Read("programme-heat.csv"), r => Programme.NoiseHeat(Volts(r["V"]), Power.FromWatts(r["P"]), Ohms(r["Z"]), Degrees(r["phi_deg"])), "noise");
-        Near(75.72, Programme.SineHeat(V, 22.5.W, R, 0.deg));
-        Near(64.55, Programme.NoiseHeat(V, 22.5.W, R, 0.deg));
-        IsNot(Programme.NoiseHeat(V, 22.5.W, R, 0.deg), 75.72, "a sine taken for music");
+        Check.Computed(Reference.Read("programme-heat.csv"), r => MusicDissipation.NoiseHeat(Volts(r["V"]), Power.FromWatts(r["P"]), Ohms(r["Z"]), Degrees(r["phi_deg"])), "noise");
+        Near(75.72, MusicDissipation.SineHeat(V, 22.5.W, R, 0.deg));
+        Near(64.55, MusicDissipation.NoiseHeat(V, 22.5.W, R, 0.deg));
+        IsNot(MusicDissipation.NoiseHeat(V, 22.5.W, R, 0.deg), 75.72, "a sine taken for music");
     }
 
     private static void Near(double watts, Power ours) => Assert.Equal(watts, (double)ours.Watts, 0.0051);

@@ -1,4 +1,4 @@
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
 using UnitsNet;
@@ -41,8 +41,8 @@ public class DissipationChecks
     public void The_peak_of_one_side()
     {
         var rows = Reference.Read("class-b-peak.csv");
-        Check.Computed(rows, r => ClassB.PeakOfSide(Volts(r["V"]), SeenLoad.Magnitude(Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"]), SeenLoad.Phase(Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"])), "p_max");
-        Check.Computed(rows, r => Volts(r["V"]) - ClassB.OutputAtPeak(Volts(r["V"]), SeenLoad.Phase(Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"])), "across");
+        Check.Computed(rows, r => ClassB.PeakOfSide(Volts(r["V"]), LoadWithEmitterResistor.Magnitude(Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"]), LoadWithEmitterResistor.Phase(Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"])), "p_max");
+        Check.Computed(rows, r => Volts(r["V"]) - ClassB.OutputAtPeak(Volts(r["V"]), LoadWithEmitterResistor.Phase(Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"])), "across");
     }
 
     [Fact]
@@ -61,10 +61,10 @@ public class DissipationChecks
     public void A_programme_by_a_sine_and_by_noise()
     {
         var rows = Reference.Read("programme-heat.csv");
-        Check.Computed(rows, r => Programme.RmsCurrent(Power.FromWatts(r["P"]), Ohms(r["Z"]), Degrees(r["phi_deg"])), "I_rms");
-        Check.Computed(rows, r => Programme.SineHeat(Volts(r["V"]), Power.FromWatts(r["P"]), Ohms(r["Z"]), Degrees(r["phi_deg"])), "sine");
-        Check.Computed(rows, r => Programme.NoiseHeat(Volts(r["V"]), Power.FromWatts(r["P"]), Ohms(r["Z"]), Degrees(r["phi_deg"])), "noise");
-        Check.Computed(rows, r => Programme.ClippedShare(Gain.FromRatio(r["crest"])), "clipped");
+        Check.Computed(rows, r => MusicDissipation.RmsCurrent(Power.FromWatts(r["P"]), Ohms(r["Z"]), Degrees(r["phi_deg"])), "I_rms");
+        Check.Computed(rows, r => MusicDissipation.SineHeat(Volts(r["V"]), Power.FromWatts(r["P"]), Ohms(r["Z"]), Degrees(r["phi_deg"])), "sine");
+        Check.Computed(rows, r => MusicDissipation.NoiseHeat(Volts(r["V"]), Power.FromWatts(r["P"]), Ohms(r["Z"]), Degrees(r["phi_deg"])), "noise");
+        Check.Computed(rows, r => MusicDissipation.ClippedShare(Gain.FromRatio(r["crest"])), "clipped");
         foreach (var r in rows.Rows)
         {
             var heat = Stage(r).Noise(Power.FromWatts(r["P"]), Ohms(r["Z"]), Degrees(r["phi_deg"]));
@@ -73,11 +73,11 @@ public class DissipationChecks
         }
 
         var crest = Reference.Read("programme-crest.csv");
-        Check.Computed(crest, r => Programme.PowerOf(Power.FromWatts(r["P_rated"]), Gain.FromRatio(r["C_f"])), "P");
-        Check.Computed(crest, r => Programme.CrestFactor(Power.FromWatts(r["P_rated"]), Power.FromWatts(r["P"])), "C_f");
+        Check.Computed(crest, r => MusicDissipation.PowerOf(Power.FromWatts(r["P_rated"]), Gain.FromRatio(r["C_f"])), "P");
+        Check.Computed(crest, r => MusicDissipation.CrestFactor(Power.FromWatts(r["P_rated"]), Power.FromWatts(r["P"])), "C_f");
         Power rated = 8.W;
         var twelve = 12.04.dB;
-        Check.TradeFact(() => Programme.PowerOf(rated, twelve), "1.00 W");
+        Check.TradeFact(() => MusicDissipation.PowerOf(rated, twelve), "1.00 W");
     }
 
     [Fact]

@@ -1,4 +1,4 @@
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
 using UnitsNet;
@@ -57,7 +57,7 @@ public class FollowerChecks
         ElectricPotential V_T = 25.mV, zero = 0.V, ten = 10.V;
         ElectricResistance R_L = 100.Ohm, none = 0.Ohm;
         ElectricCurrent low = 2.mA, high = 10.mA;
-        var pair = new FollowerStage(R_L, 1, none) { Device = new() { SaturationCurrent = 100.fA, Junction = Temperature.FromKelvins(V_T.Volts * Constants.q.Coulombs / 1.380649e-23) } };
+        var pair = new EmitterFollowerStage(R_L, 1, none) { Device = new() { SaturationCurrent = 100.fA, Junction = Temperature.FromKelvins(V_T.Volts * Constants.q.Coulombs / 1.380649e-23) } };
         FollowerBias two = pair.BiasedAt(low), ten_mA = pair.BiasedAt(high);
         Check.Check(() => Crossover.GainAtZero(R_L, V_T, low, none, 1).Ratio, "0.941", Solutions, "2 mA");
         Check.Check(() => Crossover.GainAtZero(R_L, V_T, high, none, 1).Ratio, "0.988", Solutions, "10 mA");
@@ -76,16 +76,16 @@ public class FollowerChecks
         ElectricResistance R_E = 0.22.Ohm, none = 0.Ohm, inside = 52.5.mOhm;
         Check.Check(() => Crossover.EqualGainCurrent(V_T, R_E, none, none, 50), "118 mA", Oliver);
         Check.Against(() => Crossover.EqualGainCurrent(V_T, R_E, none, none, 50), Crossover.EqualGainCurrent(V_T, R_E, inside, none, 50), "an inner resistance that the rule's example leaves out", "118 mA", Oliver);
-        Check.TradeFact(() => Crossover.DropOutside(V_T, R_E, none, none, 50), "26 mV");
+        Check.TradeFact(() => Crossover.EmitterResistorDrop(V_T, R_E, none, none, 50), "26 mV");
         Check.Check(() => Crossover.EqualGainCurrent(V_T, R_E, none), "118 mA", Oliver);
-        Check.TradeFact(() => Crossover.DropOutside(V_T, R_E, none), "26 mV");
+        Check.TradeFact(() => Crossover.EmitterResistorDrop(V_T, R_E, none), "26 mV");
         Check.Against(() => Crossover.EqualGainCurrent(V_T, R_E, none), Crossover.EqualGainCurrent(V_T, R_E, inside), "an inner resistance that the rule's example leaves out", "118 mA", Oliver);
         // At 55 °C and with the resistance inside the device the meter must not show 26 mV.
         Assert.Equal(0.1038, Crossover.EqualGainCurrent(hot, R_E, inside).Amperes, 0.00005);
-        Assert.Equal(22.83e-3, Crossover.DropOutside(hot, R_E, inside).Volts, 0.005e-3);
+        Assert.Equal(22.83e-3, Crossover.EmitterResistorDrop(hot, R_E, inside).Volts, 0.005e-3);
         Check.Computed(Reference.Read("equal-gain.csv"), r => Crossover.EqualGainCurrent(V(r["V_T"]), R(r["R_E"]), R(r["r_int"]), R(r["r_b"]), r["h_FE"]), "I_q");
-        Check.Computed(Reference.Read("equal-gain.csv"), r => Crossover.DropOutside(V(r["V_T"]), R(r["R_E"]), R(r["r_int"]), R(r["r_b"]), r["h_FE"]), "V_RE");
-        Check.Computed(Reference.Read("equal-gain.csv"), r => Crossover.DropOutside(V(r["V_T"]), R(r["R_E"]), R(r["r_int"] + r["r_b"] / r["h_FE"])), "V_RE");
+        Check.Computed(Reference.Read("equal-gain.csv"), r => Crossover.EmitterResistorDrop(V(r["V_T"]), R(r["R_E"]), R(r["r_int"]), R(r["r_b"]), r["h_FE"]), "V_RE");
+        Check.Computed(Reference.Read("equal-gain.csv"), r => Crossover.EmitterResistorDrop(V(r["V_T"]), R(r["R_E"]), R(r["r_int"] + r["r_b"] / r["h_FE"])), "V_RE");
     }
 
     [Fact]
@@ -94,7 +94,7 @@ public class FollowerChecks
         var rows = Reference.Read("crossover-gains.csv");
         Check.Computed(rows, r => Crossover.EmitterResistance(V(r["V_T"]), I(r["I_q"])), "r_e");
         Check.Computed(rows, r => Crossover.GainAtZero(R(r["R_L"]), V(r["V_T"]), I(r["I_q"]), R(r["R"]), (int)r["n"]).Ratio, "A_0");
-        Check.Computed(rows, r => Crossover.GainFarOut(R(r["R_L"]), R(r["R"]), (int)r["n"]).Ratio, "A_far");
+        Check.Computed(rows, r => Crossover.LargeSignalGain(R(r["R_L"]), R(r["R"]), (int)r["n"]).Ratio, "A_far");
     }
 
     [Fact]
@@ -155,21 +155,21 @@ public class FollowerChecks
         }
     }
 
-    private static FollowerStage Stage(ReferenceRow r) => Stage((int)r["stage"], r["R_L"]);
+    private static EmitterFollowerStage Stage(ReferenceRow r) => Stage((int)r["stage"], r["R_L"]);
 
     // The stages of tests/references/followers.py, by their numbers.
-    private static FollowerStage Stage(int number, double load)
+    private static EmitterFollowerStage Stage(int number, double load)
     {
         FollowerDevice plain = new() { Junction = 55.degC, InternalResistance = 52.5.mOhm };
         var droop = plain with { CurrentGain = 100, KneeCurrent = 5.A };
         FollowerDevice driver = new() { SaturationCurrent = 200.fA, Junction = 50.degC, InternalResistance = 0.3.Ohm, CurrentGain = 100, KneeCurrent = 1.A };
         FollowerDevice pre = new() { SaturationCurrent = 50.fA, Junction = 40.degC, CurrentGain = 150 };
-        var three = new FollowerStage(load.Ohm, 3, 0.22.Ohm);
+        var three = new EmitterFollowerStage(load.Ohm, 3, 0.22.Ohm);
         return number switch
         {
             0 => three with { Device = plain },
             1 => three with { Device = droop, Source = 10.Ohm },
-            2 => new FollowerStage(load.Ohm, 1, 0.22.Ohm) { Device = new() { SaturationCurrent = 100.pA }, Complement = new() { SaturationCurrent = 130.pA } },
+            2 => new EmitterFollowerStage(load.Ohm, 1, 0.22.Ohm) { Device = new() { SaturationCurrent = 100.pA }, Complement = new() { SaturationCurrent = 130.pA } },
             3 => three with { Device = droop, Drivers = new(47.Ohm) { Device = driver }, Source = 100.Ohm },
             _ => three with
             {

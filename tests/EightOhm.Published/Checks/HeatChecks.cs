@@ -38,7 +38,7 @@ public class HeatChecks
     {
         Temperature limit = 150.degC, air = 65.degC;
         Power full = 12.W, half = 6.W;
-        HeatResistance theta_JC = 3.5.K_per_W, none = 0.K_per_W;
+        ThermalResistance theta_JC = 3.5.K_per_W, none = 0.K_per_W;
         var source = Source.Datasheet("Philips, TDA1510AQ datasheet", "heat sink example");
         Check.Disagrees(() => HeatPath.AllowedSink(limit, air, full, theta_JC, none), "3.5 K/W", "3.583 K/W", source, "85 K/12 W − 3.5 K/W is 3.583 K/W; the sheet rounds down, to the safe side.");
         Check.Disagrees(() => HeatPath.AllowedSink(limit, air, half, theta_JC, none), "10.5 K/W", "10.667 K/W", source, "85 K/6 W − 3.5 K/W is 10.667 K/W; the sheet rounds down, and its fraction prints 12 W for 6 W.");
@@ -77,7 +77,7 @@ public class HeatChecks
     [Fact]
     public void Case_and_junction_on_a_measured_sink()
     {
-        (double Watts, HeatResistance[] Parts, string Printed)[] rows =
+        (double Watts, ThermalResistance[] Parts, string Printed)[] rows =
         [
             (6, [13.K_per_W], "103 degC"),
             (3.9, [13.K_per_W], "76 degC"),
@@ -90,14 +90,14 @@ public class HeatChecks
     private static void Sink(double limit, double air, Power P, double toCase, double toSink, string printed, Source source)
     {
         Temperature T_J = limit.degC, T_a = air.degC;
-        HeatResistance theta_JC = toCase.K_per_W, theta_CS = toSink.K_per_W;
+        ThermalResistance theta_JC = toCase.K_per_W, theta_CS = toSink.K_per_W;
         Check.Check(() => HeatPath.AllowedSink(T_J, T_a, P, theta_JC, theta_CS), printed, source);
     }
 
     private static void Junction(double air, Power P, double[] chain, string printed, Source source, string note = "")
     {
         var T_a = air.degC;
-        HeatResistance[] parts = [.. chain.Select(r => r.K_per_W)];
+        ThermalResistance[] parts = [.. chain.Select(r => r.K_per_W)];
         Check.Check(() => HeatPath.Junction(T_a, P, parts), printed, source, note);
     }
 }

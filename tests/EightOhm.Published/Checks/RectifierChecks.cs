@@ -48,17 +48,17 @@ public class RectifierChecks
 
     private static SteadySupply One(ReferenceRow r) =>
         new RectifierSupply(r["emf"].V, r["f"].Hz, r["R_s"].Ohm, r["drop"].V, ElectricCapacitance.FromFarads(r["C"])) { CapacitorEsr = r["esr"].Ohm }
-            .SteadyState(r["R_L"] > 0 ? LoadCurrent.Resistive(r["R_L"].Ohm) : LoadCurrent.Constant(r["I"].A));
+            .SteadyState(r["R_L"] > 0 ? RailCurrent.Resistive(r["R_L"].Ohm) : RailCurrent.Constant(r["I"].A));
 
     private static SteadySupply Exponential(ReferenceRow r) =>
         new RectifierSupply(r["emf"].V, r["f"].Hz, r["R_s"].Ohm, new ExponentialDiode(ElectricCurrent.FromAmperes(r["I_s"]), r["n"], r["t_C"].degC, (int)r["series"]), ElectricCapacitance.FromFarads(r["C"]))
-            .SteadyState(LoadCurrent.Constant(r["I"].A));
+            .SteadyState(RailCurrent.Constant(r["I"].A));
 
     private static DualSteadySupply Two(ReferenceRow r)
     {
         var supply = new DualRailSupply(r["emf"].V, r["f"].Hz, r["half"].Ohm, r["shared"].Ohm, r["drop"].V, ElectricCapacitance.FromFarads(r["C"])) { CapacitorEsr = r["esr"].Ohm };
         return supply.SteadyState(Load(r["play_p"], r["idle_p"]), Load(r["play_n"], r["idle_n"]));
 
-        LoadCurrent Load(double peak, double idle) => peak > 0 ? LoadCurrent.HalfWaves(peak.A, r["signal"].Hz, idle.A) : LoadCurrent.Constant(idle.A);
+        RailCurrent Load(double peak, double idle) => peak > 0 ? RailCurrent.HalfWaves(peak.A, r["signal"].Hz, idle.A) : RailCurrent.Constant(idle.A);
     }
 }

@@ -1,5 +1,5 @@
-using EightOhm.OutputStage;
-using EightOhm.Parts;
+using EightOhm.OutputStages;
+using EightOhm.Devices;
 using EightOhm.Protection;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
@@ -19,7 +19,7 @@ public class SafeAreaCaseChecks
         foreach (var row in Reference.Read("safe-area-use.csv").Rows)
         {
             var derated = Area(row["left"]).For(row["T_C"].degC, Pulse(row["pulse"]));
-            var use = SafeAreaUse.Of(derated, new LoadEllipse(row["V"].V, row["V_p"].V, row["Z"].Ohm, row["phi"].deg, row["R_E"].Ohm, (int)row["n"]));
+            var use = SafeAreaUtilisation.Of(derated, new LoadEllipse(row["V"].V, row["V_p"].V, row["Z"].Ohm, row["phi"].deg, row["R_E"].Ohm, (int)row["n"]));
             Assert.True(Math.Abs((use.Use / row["use"]) - 1) < 1e-8, $"{row}: ours {use.Use:R}");
             Assert.True(Math.Abs((use.Voltage.Volts / row["V_CE"]) - 1) < 1e-3, $"{row}: ours {use.Voltage.Volts:R}");
             // Into a resistor the worst point is passed at many levels, and full level is the one to name.
@@ -49,9 +49,9 @@ public class SafeAreaCaseChecks
         Assert.Equal(1.134, Use(2, 45, 100.ms), 0.001);
         Assert.Equal(0.977, Use(3, 60, 100.ms), 0.001);
         // The emitter resistors' drop forgotten: 0.770 and 1.232, and 1.155 for two pairs.
-        Assert.Equal(0.770, SafeAreaUse.Of(area.For(80.degC, 100.ms), Load(3, 45, 0.Ohm)).Use, 0.001);
-        Assert.Equal(1.232, SafeAreaUse.Of(area.For(80.degC, SafeArea.Dc), Load(3, 45, 0.Ohm)).Use, 0.001);
-        Assert.Equal(1.155, SafeAreaUse.Of(area.For(80.degC, 100.ms), Load(2, 45, 0.Ohm)).Use, 0.001);
+        Assert.Equal(0.770, SafeAreaUtilisation.Of(area.For(80.degC, 100.ms), Load(3, 45, 0.Ohm)).Use, 0.001);
+        Assert.Equal(1.232, SafeAreaUtilisation.Of(area.For(80.degC, SafeArea.Dc), Load(3, 45, 0.Ohm)).Use, 0.001);
+        Assert.Equal(1.155, SafeAreaUtilisation.Of(area.For(80.degC, 100.ms), Load(2, 45, 0.Ohm)).Use, 0.001);
     }
 
     [Fact]
@@ -98,5 +98,5 @@ public class SafeAreaCaseChecks
 
     private static LoadEllipse Load(int n, double phase, ElectricResistance? R_E = null) => new(46.V, 37.95.V, 4.Ohm, phase.deg, R_E ?? 0.22.Ohm, n);
 
-    private double Use(int n, double phase, Duration? pulse) => SafeAreaUse.Of(area.For(80.degC, pulse), Load(n, phase)).Use;
+    private double Use(int n, double phase, Duration? pulse) => SafeAreaUtilisation.Of(area.For(80.degC, pulse), Load(n, phase)).Use;
 }

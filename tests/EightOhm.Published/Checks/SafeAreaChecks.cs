@@ -1,4 +1,4 @@
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
 using EightOhm.Thermal;
@@ -50,13 +50,13 @@ public class SafeAreaChecks
         // 1.43 W lost for each degree from 25 °C: what is left at 75 °C is (250 − 50·1.43)/250.
         Temperature limit = 200.degC, room = 25.degC, warm = 26.degC;
         var rated = 250.W;
-        Check.Check(() => rated * (1 - SafeAreaLimits.HeatLeft(limit, warm, room)), "1.43 W", Mj15003, "derated above 25 °C, for one degree");
-        Check.Check(() => rated * (1 - SafeAreaLimits.HeatLeft(limit, warm, room)), "1.43 W", Mj15022, "derated above 25 °C, for one degree");
+        Check.Check(() => rated * (1 - SafeAreaLimits.PowerDeratingFactor(limit, warm, room)), "1.43 W", Mj15003, "derated above 25 °C, for one degree");
+        Check.Check(() => rated * (1 - SafeAreaLimits.PowerDeratingFactor(limit, warm, room)), "1.43 W", Mj15022, "derated above 25 °C, for one degree");
         Temperature plastic = 150.degC;
         var large = 230.W;
-        Check.Check(() => large * (1 - SafeAreaLimits.HeatLeft(plastic, warm, room)), "1.84 W", Mjl4281, "derated above 25 °C, for one degree");
+        Check.Check(() => large * (1 - SafeAreaLimits.PowerDeratingFactor(plastic, warm, room)), "1.84 W", Mjl4281, "derated above 25 °C, for one degree");
         var two = 200.W;
-        Check.Disagrees(() => two * (1 - SafeAreaLimits.HeatLeft(plastic, warm, room)), "1.43 W", "1.60 W", Mjl3281, "200 W over the 125 K from 25 °C to 150 °C is 1.60 W/K, as the sheet's own 0.625 K/W says; the printed 1.43 W/K belongs to a junction limit of 165 °C.");
+        Check.Disagrees(() => two * (1 - SafeAreaLimits.PowerDeratingFactor(plastic, warm, room)), "1.43 W", "1.60 W", Mjl3281, "200 W over the 125 K from 25 °C to 150 °C is 1.60 W/K, as the sheet's own 0.625 K/W says; the printed 1.43 W/K belongs to a junction limit of 165 °C.");
     }
 
     [Fact]
@@ -65,8 +65,8 @@ public class SafeAreaChecks
         var rows = Reference.Read("safe-area-pieces.csv");
         Check.Computed(rows, r => SafeAreaLimits.Between(Volts(r["V"]), Volts(r["V_1"]), Amperes(r["I_1"]), Volts(r["V_2"]), Amperes(r["I_2"])), "between");
         Check.Computed(rows, r => SafeAreaLimits.ByHeat(Power.FromWatts(r["P"]), Volts(r["V"])), "by_heat");
-        Check.Computed(rows, r => SafeAreaLimits.HeatLeft(Celsius(r["T_J"]), Celsius(r["T_C"]), Celsius(r["T_ref"])), "k_th");
-        Check.Computed(rows, r => SafeAreaLimits.SecondBreakdownLeft(SafeAreaLimits.HeatLeft(Celsius(r["T_J"]), Celsius(r["T_C"]), Celsius(r["T_ref"])), r["k_SB"]), "k_2");
+        Check.Computed(rows, r => SafeAreaLimits.PowerDeratingFactor(Celsius(r["T_J"]), Celsius(r["T_C"]), Celsius(r["T_ref"])), "k_th");
+        Check.Computed(rows, r => SafeAreaLimits.SecondBreakdownLeft(SafeAreaLimits.PowerDeratingFactor(Celsius(r["T_J"]), Celsius(r["T_C"]), Celsius(r["T_ref"])), r["k_SB"]), "k_2");
         Check.Computed(rows, r => SafeAreaLimits.HalfPeriod(Frequency.FromHertz(r["f"])), "half");
     }
 
@@ -74,7 +74,7 @@ public class SafeAreaChecks
     {
         var P = watts.W;
         var V_CE = volts.V;
-        Check.Check(() => SafeAreaLimits.ByHeat(P, V_CE), printed, source, $"{Face.Of(P)} at {Face.Of(V_CE)}");
+        Check.Check(() => SafeAreaLimits.ByHeat(P, V_CE), printed, source, $"{QuantityFormat.Short(P)} at {QuantityFormat.Short(V_CE)}");
     }
 
     private static void Implied(double watts, double limit, string printed, Source source)

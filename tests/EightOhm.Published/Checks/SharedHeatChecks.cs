@@ -15,13 +15,13 @@ public class SharedHeatChecks
     {
         Temperature hot = 150.degC, limit = 125.degC, fifty = 50.degC;
         Power car = 10.5.W, bridge = 21.W, five = 5.W, none = 0.W;
-        HeatResistance chip = 1.8.K_per_W, zero = 0.K_per_W, msk = 12.K_per_W, joint = 0.15.K_per_W;
+        ThermalResistance chip = 1.8.K_per_W, zero = 0.K_per_W, msk = 12.K_per_W, joint = 0.15.K_per_W;
         Check.Check(() => SharedSink.AllowedSink(hot, fifty, car, 1, none, chip, zero), "7.7 K/W", Sta540);
         Check.Check(() => SharedSink.AllowedSink(hot, fifty, bridge, 1, none, chip, zero), "3 K/W", Sta540);
         Check.Check(() => SharedSink.AllowedSink(limit, fifty, five, 1, none, msk, joint), "2.85 K/W", Source.Datasheet("M. S. Kennedy, MSK 1461B datasheet", "p. 3"));
         var sink = 4.K_per_W;
         var most = 13.1.W;
-        HeatResistance junction = 3.12.K_per_W, insulator = 0.5.K_per_W;
+        ThermalResistance junction = 3.12.K_per_W, insulator = 0.5.K_per_W;
         Check.Check(() => SharedSink.Junction(fifty, most, 1, none, junction, insulator, sink), "150 degC", Sedra("Ex 14.5, p. 1253"), "13.1 W is the printed limit");
     }
 
@@ -29,14 +29,14 @@ public class SharedHeatChecks
     public void Devices_on_one_sink_solved_as_a_network()
     {
         var rows = Reference.Read("shared-sink.csv");
-        Check.Computed(rows, r => SharedSink.Junction(Celsius(r["T_a"]), Power.FromWatts(r["P"]), (int)r["n"], Power.FromWatts(r["P_other"]), HeatResistance.FromSi(r["theta_JC"]), HeatResistance.FromSi(r["theta_CS"]), HeatResistance.FromSi(r["theta_SA"])), "T_J");
-        Check.Computed(rows, r => SharedSink.AllowedSink(Celsius(r["limit"]), Celsius(r["T_a"]), Power.FromWatts(r["P"]), (int)r["n"], Power.FromWatts(r["P_other"]), HeatResistance.FromSi(r["theta_JC"]), HeatResistance.FromSi(r["theta_CS"])), "allowed");
+        Check.Computed(rows, r => SharedSink.Junction(Celsius(r["T_a"]), Power.FromWatts(r["P"]), (int)r["n"], Power.FromWatts(r["P_other"]), ThermalResistance.FromSi(r["theta_JC"]), ThermalResistance.FromSi(r["theta_CS"]), ThermalResistance.FromSi(r["theta_SA"])), "T_J");
+        Check.Computed(rows, r => SharedSink.AllowedSink(Celsius(r["limit"]), Celsius(r["T_a"]), Power.FromWatts(r["P"]), (int)r["n"], Power.FromWatts(r["P_other"]), ThermalResistance.FromSi(r["theta_JC"]), ThermalResistance.FromSi(r["theta_CS"])), "allowed");
     }
 
     [Fact]
     public void Two_ways_for_the_heat() => Check.Computed(
         Reference.Read("parallel-paths.csv"),
-        r => ParallelPaths.Of(HeatResistance.FromSi(r["theta_1"]), HeatResistance.FromSi(r["theta_2"])),
+        r => ParallelPaths.Of(ThermalResistance.FromSi(r["theta_1"]), ThermalResistance.FromSi(r["theta_2"])),
         "theta");
 
     [Fact]

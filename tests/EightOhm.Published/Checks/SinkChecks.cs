@@ -66,8 +66,8 @@ public class SinkChecks
     public void A_joint_a_plate_and_the_air()
     {
         // Power transistors on a copper plate: contact conductance 42 000 W/(m²·K) over 8 cm², 1 cm of copper and 25 W/(m²·K) over 100 cm².
-        var contact = new SurfaceHeatResistance(1 / 42e3);
-        var air = new SurfaceHeatResistance(1 / 25.0);
+        var contact = new SurfaceThermalResistance(1 / 42e3);
+        var air = new SurfaceThermalResistance(1 / 25.0);
         Area small = 8.cm2, large = 100.cm2;
         var thick = 1.cm;
         var copper = ThermalConductivity.FromWattsPerMeterKelvin(386);

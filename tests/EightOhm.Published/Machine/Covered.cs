@@ -1,6 +1,6 @@
 using System.Linq.Expressions;
 using System.Reflection;
-using EightOhm.Working;
+using EightOhm.Explaining;
 
 namespace EightOhm.Published.Machine;
 

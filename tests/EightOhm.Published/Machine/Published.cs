@@ -25,9 +25,9 @@ internal static class Published
         var functions = Functions(ours);
         var compute = ours.Compile();
         var values = rows.Select(r => (Text: printed(r), Ours: compute(r))).ToArray();
-        var wrong = values.Where(v => !Fits(v.Text, v.Ours)).Select(v => $"printed {v.Text}, ours {Face.Of(v.Ours, Digits)}").ToArray();
+        var wrong = values.Where(v => !Fits(v.Text, v.Ours)).Select(v => $"printed {v.Text}, ours {QuantityFormat.Short(v.Ours, Digits)}").ToArray();
         Assert.True(wrong.Length == 0, $"{source}: {string.Join("; ", wrong)}");
-        Note(functions, source, string.Join(", ", values.Select(v => v.Text)), string.Join(", ", values.Select(v => Face.Of(v.Ours, Digits))), Verdict.Agrees, note);
+        Note(functions, source, string.Join(", ", values.Select(v => v.Text)), string.Join(", ", values.Select(v => QuantityFormat.Short(v.Ours, Digits))), Verdict.Agrees, note);
     }
 
     /// <summary>Ours rounds to what a source prints, and a common mistake does not.</summary>
@@ -39,8 +39,8 @@ internal static class Published
     public static void Against<T>(Expression<Func<T>> ours, T mistaken, string mistake, string printed, Source source)
         where T : struct
     {
-        Assert.False(Fits(printed, mistaken), $"{source}: {printed} cannot tell us from {mistake} ({Face.Of(mistaken, Digits)}).");
-        Agree(ours, printed, source, $"rules out {mistake} ({Face.Of(mistaken)})");
+        Assert.False(Fits(printed, mistaken), $"{source}: {printed} cannot tell us from {mistake} ({QuantityFormat.Short(mistaken, Digits)}).");
+        Agree(ours, printed, source, $"rules out {mistake} ({QuantityFormat.Short(mistaken)})");
     }
 
     /// <summary>Ours does not round to what a source prints, and is what we derive by another way.</summary>
@@ -54,9 +54,9 @@ internal static class Published
     {
         var functions = Functions(ours);
         var value = ours.Compile()();
-        Assert.False(Fits(printed, value), $"{source}: ours, {Face.Of(value, Digits)}, agrees with the printed {printed} after all; make it a Check.");
-        Assert.True(Fits(derived, value), $"{source}: ours, {Face.Of(value, Digits)}, is not the derived {derived} either.");
-        Note(functions, source, printed, Face.Of(value, DigitsBeside(printed)), Verdict.Disagrees, because);
+        Assert.False(Fits(printed, value), $"{source}: ours, {QuantityFormat.Short(value, Digits)}, agrees with the printed {printed} after all; make it a Check.");
+        Assert.True(Fits(derived, value), $"{source}: ours, {QuantityFormat.Short(value, Digits)}, is not the derived {derived} either.");
+        Note(functions, source, printed, QuantityFormat.Short(value, DigitsBeside(printed)), Verdict.Disagrees, because);
     }
 
     /// <summary>Ours is what the trade says without anybody in particular saying it.</summary>
@@ -65,8 +65,8 @@ internal static class Published
     {
         var functions = Functions(ours);
         var value = ours.Compile()();
-        Assert.True(Fits(said, value), $"The trade says {said}, ours is {Face.Of(value, Digits)}.");
-        Ledger.Note(new Entry(functions, "common practice, no source", said, Face.Of(value, Digits), "", Verdict.TradeFact, "", ""));
+        Assert.True(Fits(said, value), $"The trade says {said}, ours is {QuantityFormat.Short(value, Digits)}.");
+        Ledger.Note(new Entry(functions, "common practice, no source", said, QuantityFormat.Short(value, Digits), "", Verdict.TradeFact, "", ""));
     }
 
     /// <summary>Ours equals what an independent program of tests/references computed, at every row of its file.</summary>
@@ -111,8 +111,8 @@ internal static class Published
     {
         var functions = Functions(ours);
         var value = ours.Compile()();
-        Assert.True(Fits(printed, value), $"{source}: printed {printed}, ours {Face.Of(value, Digits)}.");
-        Note(functions, source, printed, Face.Of(value, DigitsBeside(printed)), Verdict.Agrees, note);
+        Assert.True(Fits(printed, value), $"{source}: printed {printed}, ours {QuantityFormat.Short(value, Digits)}.");
+        Note(functions, source, printed, QuantityFormat.Short(value, DigitsBeside(printed)), Verdict.Agrees, note);
     }
 
     private static void Note(IReadOnlyList<string> functions, Source source, string printed, string ours, Verdict verdict, string note) =>

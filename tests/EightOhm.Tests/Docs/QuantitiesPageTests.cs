@@ -14,20 +14,20 @@ public class QuantitiesPageTests
         WrittenTable.Check("quantities.md", "operators", OperatorsByLeft());
         WrittenTable.Check("quantities.md", "units", [
             "| quantity | unit | symbol | in the SI unit |", "|---|---|---|---|",
-            .. Units<HeatResistance, HeatResistanceUnit>(), .. Units<VoltageNoiseDensity, VoltageNoiseDensityUnit>(), .. Units<CurrentNoiseDensity, CurrentNoiseDensityUnit>()]);
+            .. Units<ThermalResistance, ThermalResistanceUnit>(), .. Units<VoltageNoiseDensity, VoltageNoiseDensityUnit>(), .. Units<CurrentNoiseDensity, CurrentNoiseDensityUnit>()]);
     }
 
     [Fact]
     public void Every_complete_quantity_of_ours_is_in_the_table_of_units()
     {
         var complete = typeof(Gain).Assembly.GetExportedTypes().Where(t => t.IsValueType && typeof(IQuantity).IsAssignableFrom(t)).Select(t => t.Name).Order(StringComparer.Ordinal);
-        Assert.Equal(["CurrentNoiseDensity", "HeatResistance", "VoltageNoiseDensity"], complete);
+        Assert.Equal(["CurrentNoiseDensity", "ThermalResistance", "VoltageNoiseDensity"], complete);
     }
 
     private static IEnumerable<string> Kinds() =>
     [
         "| kind | unit | also read as | prefixes | 12.345 of it reads |", "|---|---|---|---|---|",
-        .. QuantityKinds.All.Select(k => $"| {k.Name} | {Cell(k.Symbol)} | {Cell(string.Join(", ", k.Spellings.Select(s => s.Text)))} | {Prefixes(k)} | {Face.Full(k.FromSi(k.Type == typeof(int) ? 12 : 12.345))} |"),
+        .. QuantityKinds.All.Select(k => $"| {k.Name} | {Cell(k.Symbol)} | {Cell(string.Join(", ", k.Spellings.Select(s => s.Text)))} | {Prefixes(k)} | {QuantityFormat.Long(k.FromSi(k.Type == typeof(int) ? 12 : 12.345))} |"),
     ];
 
     private static IEnumerable<string> LiteralsByKind() =>

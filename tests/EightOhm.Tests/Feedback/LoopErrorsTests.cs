@@ -1,8 +1,8 @@
 using EightOhm.Feedback;
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;
-using static EightOhm.Working.Workings;
+using static EightOhm.Explaining.Workings;
 
 namespace EightOhm.Tests.Feedback;
 

@@ -1,7 +1,7 @@
 using EightOhm.Noise;
 using EightOhm.Quantities;
 using UnitsNet;
-using static EightOhm.Working.Workings;
+using static EightOhm.Explaining.Workings;
 
 namespace EightOhm.Tests.Noise;
 

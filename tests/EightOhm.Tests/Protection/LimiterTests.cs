@@ -1,9 +1,9 @@
 using CsCheck;
-using EightOhm.OutputStage;
-using EightOhm.Parts;
+using EightOhm.OutputStages;
+using EightOhm.Devices;
 using EightOhm.Protection;
 using EightOhm.Quantities;
-using EightOhm.Tests.Parts;
+using EightOhm.Tests.Devices;
 using UnitsNet;
 
 namespace EightOhm.Tests.Protection;

@@ -26,7 +26,7 @@ public class AlgebraTests
         Is<ElectricPotentialChangeRate>(4e7, 4.mA / 100.pF);
         Is<ElectricPotentialChangeRate>(5026548.2457436692, 2 * pi * 20.kHz * 40.V);
         Is<TemperatureDelta>(75, 50.W * 1.5.K_per_W);
-        Is<HeatResistance>(1.5, 75.K / 50.W);
+        Is<ThermalResistance>(1.5, 75.K / 50.W);
         Is<Power>(50, 75.K / 1.5.K_per_W);
         Is<Temperature>(100, 25.degC + (50.W * 1.5.K_per_W), 1e-12);
         Is<ElectricPotential>(0.025852, k * (300.0 - 273.15).degC / q, 1e-5);
@@ -48,7 +48,7 @@ public class AlgebraTests
         Is<Duration>(500, 0.4.K_per_W * 1250.J_per_K);
         Is<Power>(121, 100.W * (1 + 10.percent) * (1 + 10.percent), 1e-12);
         Is<double>(0.5, Cos(60.deg), 1e-15);
-        Is<HeatResistance>(2.2, Sum([0.5.K_per_W, 0.2.K_per_W, 1.5.K_per_W], r => r));
+        Is<ThermalResistance>(2.2, Sum([0.5.K_per_W, 0.2.K_per_W, 1.5.K_per_W], r => r));
     }
 
     [Fact]

@@ -30,7 +30,7 @@ public class OperatorTests
         [typeof(Temperature)] = (0, 0, 0, 1),
         [typeof(TemperatureDelta)] = (0, 0, 0, 1),
         [typeof(ElectricPotentialChangeRate)] = (1, 0, -1, 0),
-        [typeof(HeatResistance)] = (-1, -1, 0, 1),
+        [typeof(ThermalResistance)] = (-1, -1, 0, 1),
         [typeof(VoltageNoiseDensity)] = (1, 0, 0.5, 0),
         [typeof(CurrentNoiseDensity)] = (0, 1, 0.5, 0),
         [typeof(SquaredVoltage)] = (2, 0, 0, 0),
@@ -46,12 +46,12 @@ public class OperatorTests
         [typeof(Length)] = (0, 0, 0, 0),
         [typeof(Area)] = (0, 0, 0, 0),
         [typeof(ThermalConductivity)] = (1, 1, 0, -1),
-        [typeof(SurfaceHeatResistance)] = (-1, -1, 0, 1),
+        [typeof(SurfaceThermalResistance)] = (-1, -1, 0, 1),
     };
 
-    private static readonly Type[] Ours = [typeof(Gain), typeof(HeatResistance), typeof(VoltageNoiseDensity), typeof(CurrentNoiseDensity),
+    private static readonly Type[] Ours = [typeof(Gain), typeof(ThermalResistance), typeof(VoltageNoiseDensity), typeof(CurrentNoiseDensity),
         typeof(SquaredVoltage), typeof(SquaredCurrent), typeof(SquaredVoltageDensity), typeof(SquaredCurrentDensity), typeof(RootFrequency),
-        typeof(SquaredDuration), typeof(SquaredResistance), typeof(JouleIntegral), typeof(VoltageDrift), typeof(SurfaceHeatResistance)];
+        typeof(SquaredDuration), typeof(SquaredResistance), typeof(JouleIntegral), typeof(VoltageDrift), typeof(SurfaceThermalResistance)];
 
     public static TheoryData<string> Operators
     {

@@ -79,12 +79,12 @@ public abstract class OwnQuantityTests<T, TUnit>
     public void Text_is_the_same_whatever_format_and_culture_are_asked_for()
     {
         IQuantity value = T.From(1234.5, Units[0]);
-        Assert.Equal(Face.Of(value), value.ToString(CultureInfo.GetCultureInfo("ru-RU")));
-        Assert.Equal(Face.Of(value), ((IFormattable)value).ToString("G", CultureInfo.GetCultureInfo("de-DE")));
+        Assert.Equal(QuantityFormat.Short(value), value.ToString(CultureInfo.GetCultureInfo("ru-RU")));
+        Assert.Equal(QuantityFormat.Short(value), ((IFormattable)value).ToString("G", CultureInfo.GetCultureInfo("de-DE")));
     }
 }
 
-public class HeatResistanceTests : OwnQuantityTests<HeatResistance, HeatResistanceUnit>;
+public class HeatResistanceTests : OwnQuantityTests<ThermalResistance, ThermalResistanceUnit>;
 
 public class VoltageNoiseDensityTests : OwnQuantityTests<VoltageNoiseDensity, VoltageNoiseDensityUnit>;
 

@@ -114,11 +114,11 @@ public class QuantityTextTests
                 // A power is a decimal: below 1e-20 W it has no four digits.
                 exponent = kind.Type == typeof(Power) ? Math.Max(exponent, -20) : exponent;
                 var si = (negative ? -1 : 1) * Math.Pow(10, exponent);
-                if (kind.Style == FaceStyle.Celsius)
+                if (kind.Style == FormatStyle.Celsius)
                     si = si % 100;
-                var face = Face.Of(kind.FromSi(si));
+                var face = QuantityFormat.Short(kind.FromSi(si));
                 var read = kind.ToSi(QuantityText.Parse(face, kind));
-                var allowed = kind.Style == FaceStyle.Celsius ? Math.Max(0.0501, Math.Abs(si) * 5e-4) : Math.Abs(kind.ToSi(kind.FromSi(si))) * 5.0001e-4;
+                var allowed = kind.Style == FormatStyle.Celsius ? Math.Max(0.0501, Math.Abs(si) * 5e-4) : Math.Abs(kind.ToSi(kind.FromSi(si))) * 5.0001e-4;
                 Assert.True(Math.Abs(read - kind.ToSi(kind.FromSi(si))) <= allowed, $"{kind.Name} {si:R} reads {face} and comes back as {read:R}");
             });
 

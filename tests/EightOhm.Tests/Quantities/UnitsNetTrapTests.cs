@@ -46,7 +46,7 @@ public class UnitsNetTrapTests
     {
         var sum = 25.degC + 10.K;
         Assert.Equal(UnitsNet.Units.TemperatureUnit.Kelvin, sum.Unit);
-        Assert.Equal("35 °C", Face.Of(sum));
+        Assert.Equal("35 °C", QuantityFormat.Short(sum));
     }
 
     [Theory]

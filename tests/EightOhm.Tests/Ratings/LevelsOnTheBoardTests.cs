@@ -1,6 +1,6 @@
 using EightOhm.Quantities;
 using EightOhm.Ratings;
-using static EightOhm.Working.Workings;
+using static EightOhm.Explaining.Workings;
 
 namespace EightOhm.Tests.Ratings;
 

@@ -12,7 +12,7 @@ public class RectifierSupplyTests
     [Fact]
     public void Three_amperes_from_35_volts_and_half_an_ohm()
     {
-        var at = Small.SteadyState(LoadCurrent.Constant(3.A));
+        var at = Small.SteadyState(RailCurrent.Constant(3.A));
         Assert.Equal(41.108, at.Mean.Volts, 5e-4);
         Assert.Equal(2.050, at.Ripple.Volts, 5e-4);
         Assert.Equal(5.672, at.WindingRms.Amperes, 5e-4);
@@ -25,7 +25,7 @@ public class RectifierSupplyTests
     [Fact]
     public void A_winding_of_a_stiff_dual_supply_carries_more_than_twice_the_load_current()
     {
-        var at = new RectifierSupply(37.1.V, 50.Hz, 0.2037.Ohm, 0.9.V, 30.mF).SteadyState(LoadCurrent.Constant(3.233.A));
+        var at = new RectifierSupply(37.1.V, 50.Hz, 0.2037.Ohm, 0.9.V, 30.mF).SteadyState(RailCurrent.Constant(3.233.A));
         Assert.Equal(7.10, at.WindingRms.Amperes, 5e-3);
         Assert.Equal(2.195, at.RmsOverDc, 5e-3);
         Assert.Equal(526.5, 2 * at.ApparentPower.Voltamperes, 0.1);
@@ -52,7 +52,7 @@ public class RectifierSupplyTests
             (sum, square, low, high, most) = (sum + v, square + (i * i), Math.Min(low, v), Math.Max(high, v), Math.Max(most, i));
         }
 
-        var at = Small.SteadyState(LoadCurrent.Constant(3.A));
+        var at = Small.SteadyState(RailCurrent.Constant(3.A));
         // The march's own error goes with its step: 0.15 mV at half a microsecond.
         Assert.Equal(sum / perCycle, at.Mean.Volts, 2e-4);
         Assert.Equal(high - low, at.Ripple.Volts, 2e-4);
@@ -69,7 +69,7 @@ public class RectifierSupplyTests
             var current = part * emf / rs * 0.5;
             var mF = 1e3 * current / (100 * sag * emf);
             var supply = new RectifierSupply(emf.V, 50.Hz, rs.Ohm, drop.V, mF.mF) { CapacitorEsr = esr.Ohm };
-            var at = supply.SteadyState(LoadCurrent.Constant(current.A));
+            var at = supply.SteadyState(RailCurrent.Constant(current.A));
             var wave = at.OverOneCycle(20_001);
             double charge = 0, given = 0, lost = 0, taken = 0;
             for (var k = 0; k < wave.Time.Count - 1; k++)
@@ -95,8 +95,8 @@ public class RectifierSupplyTests
         // At 1 K the knee is a few millivolts; the saturation current places it at 1.6 V.
         var cold = new ExponentialDiode(ElectricCurrent.FromAmperes(1e-300), 1, Temperature.FromKelvins(25));
         var drop = cold.At(8.A).Volts;
-        var sharp = new RectifierSupply(35.V, 50.Hz, 0.5.Ohm, cold, 10.mF).SteadyState(LoadCurrent.Constant(3.A));
-        var flat = new RectifierSupply(35.V, 50.Hz, 0.5.Ohm, drop.V, 10.mF).SteadyState(LoadCurrent.Constant(3.A));
+        var sharp = new RectifierSupply(35.V, 50.Hz, 0.5.Ohm, cold, 10.mF).SteadyState(RailCurrent.Constant(3.A));
+        var flat = new RectifierSupply(35.V, 50.Hz, 0.5.Ohm, drop.V, 10.mF).SteadyState(RailCurrent.Constant(3.A));
         Assert.Equal(flat.Mean.Volts, sharp.Mean.Volts, 5e-3);
         Assert.Equal(flat.WindingRms.Amperes, sharp.WindingRms.Amperes, 5e-3);
     }
@@ -104,11 +104,11 @@ public class RectifierSupplyTests
     [Fact]
     public void A_nearly_empty_circuit_and_a_nearly_rigid_one()
     {
-        Assert.Equal((35 * Math.Sqrt(2)) - 1.6, Small.SteadyState(LoadCurrent.Constant(0.A)).Mean.Volts, 1e-8);
-        var rigid = new RectifierSupply(35.V, 50.Hz, 1.mOhm, 1.6.V, 30.mF).SteadyState(LoadCurrent.Constant(0.1.A));
+        Assert.Equal((35 * Math.Sqrt(2)) - 1.6, Small.SteadyState(RailCurrent.Constant(0.A)).Mean.Volts, 1e-8);
+        var rigid = new RectifierSupply(35.V, 50.Hz, 1.mOhm, 1.6.V, 30.mF).SteadyState(RailCurrent.Constant(0.1.A));
         Assert.Equal(ReservoirEstimates.RippleFullWave(0.1.A, 50.Hz, 30.mF).Volts, rigid.Ripple.Volts, 0.1 * rigid.Ripple.Volts);
         // A reservoir so small that the winding charges nearly all the time.
-        var bare = new RectifierSupply(35.V, 50.Hz, 0.5.Ohm, 1.6.V, 10.uF).SteadyState(LoadCurrent.Resistive(10.Ohm));
+        var bare = new RectifierSupply(35.V, 50.Hz, 0.5.Ohm, 1.6.V, 10.uF).SteadyState(RailCurrent.Resistive(10.Ohm));
         Assert.InRange(bare.ConductionAngle.Degrees, 160, 180);
         Assert.InRange(bare.WindingPeak.Amperes, 4.3, (49.5 - 1.6) / 10.5 * 1.01);
     }
@@ -116,17 +116,17 @@ public class RectifierSupplyTests
     [Fact]
     public void A_high_signal_that_shares_no_period_is_taken_by_its_mean_and_says_so()
     {
-        var load = LoadCurrent.HalfWaves(10.A, 997.13.Hz, 0.7.A);
+        var load = RailCurrent.HalfWaves(10.A, 997.13.Hz, 0.7.A);
         var at = Small.SteadyState(load);
         Assert.True(at.ByMeanCurrent);
-        Assert.Equal(Small.SteadyState(LoadCurrent.Constant(load.Mean)).Mean.Volts, at.Mean.Volts, 1e-12);
-        Assert.False(Small.SteadyState(LoadCurrent.HalfWaves(5.A, 1.kHz, 0.7.A)).ByMeanCurrent);
+        Assert.Equal(Small.SteadyState(RailCurrent.Constant(load.Mean)).Mean.Volts, at.Mean.Volts, 1e-12);
+        Assert.False(Small.SteadyState(RailCurrent.HalfWaves(5.A, 1.kHz, 0.7.A)).ByMeanCurrent);
     }
 
     [Fact]
     public void The_estimates_stand_beside_with_their_errors()
     {
-        var rows = Small.SteadyState(LoadCurrent.Constant(3.A)).BesideTextbook().Rows;
+        var rows = Small.SteadyState(RailCurrent.Constant(3.A)).BesideTextbook().Rows;
         Assert.Equal(3.00, ((ElectricPotential)rows.Single(r => r.What == "ripple, peak to peak").Estimated).Volts, 1e-9);
         Assert.Equal(46.40, ((ElectricPotential)rows.Single(r => r.What == "mean").Estimated).Volts, 5e-3);
         Assert.Equal((46.397 / 41.108) - 1, rows.Single(r => r.What == "mean").Error.DecimalFractions, 1e-4);

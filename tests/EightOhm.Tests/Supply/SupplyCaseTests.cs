@@ -55,7 +55,7 @@ public class SupplyCaseTests
     [Fact]
     public void One_table_of_everything_that_the_mains_moves()
     {
-        var ledger = SwingLedger.For(40.V, 5.A).LessEmitterResistors(0.22.Ohm, 3).Less("drive", 4.41.V, "junctions, second stage, filter");
+        var ledger = SwingBudget.For(40.V, 5.A).LessEmitterResistors(0.22.Ohm, 3).Less("drive", 4.41.V, "junctions, second stage, filter");
         var table = MainsTable.Within(10.percent)
             .Amplifier(
                 m => new Rails(Transformer.NoLoadRail(35.V, 6.percent, m, 0.6.V)),

@@ -20,9 +20,9 @@ public class SupplyRefusalTests
         Refused("CapacitorEsr", () => new RectifierSupply(35.V, 50.Hz, 0.5.Ohm, 1.6.V, 10.mF) { CapacitorEsr = ElectricResistance.FromOhms(-1) });
         Refused("halfResistance", () => new DualRailSupply(35.V, 50.Hz, 0.Ohm, 0.Ohm, 0.9.V, 30.mF));
         Refused("regulation", () => new DualWinding(35.V, 0.percent, 800.VA));
-        Refused("current", () => LoadCurrent.Constant(ElectricCurrent.FromAmperes(-1)));
-        Refused("resistance", () => LoadCurrent.Resistive(0.Ohm));
-        Refused("signal", () => LoadCurrent.HalfWaves(1.A, 0.Hz));
+        Refused("current", () => RailCurrent.Constant(ElectricCurrent.FromAmperes(-1)));
+        Refused("resistance", () => RailCurrent.Resistive(0.Ohm));
+        Refused("signal", () => RailCurrent.HalfWaves(1.A, 0.Hz));
         Refused("emission", () => new ExponentialDiode(1.nA, 0, 25.degC));
     }
 
@@ -33,19 +33,19 @@ public class SupplyRefusalTests
     [InlineData(1000)]
     public void A_load_that_the_winding_cannot_feed_is_refused_with_what_it_can(double amperes)
     {
-        var refusal = Refused("load", () => Small.SteadyState(LoadCurrent.Constant(amperes.A)));
+        var refusal = Refused("load", () => Small.SteadyState(RailCurrent.Constant(amperes.A)));
         Assert.Contains("stiffer winding", refusal.Message);
     }
 
     [Fact]
     public void A_low_signal_that_shares_no_period_is_refused_with_one_that_does() =>
-        Assert.Contains("20 Hz", Refused("signal", () => Small.SteadyState(LoadCurrent.HalfWaves(1.A, 20.0001.Hz))).Message);
+        Assert.Contains("20 Hz", Refused("signal", () => Small.SteadyState(RailCurrent.HalfWaves(1.A, 20.0001.Hz))).Message);
 
     [Fact]
     public void Rails_that_play_different_signals_are_refused()
     {
-        Refused("negative", () => Dual.SteadyState(LoadCurrent.HalfWaves(1.A, 20.Hz), LoadCurrent.HalfWaves(1.A, 25.Hz)));
-        Refused("negative", () => Dual.SteadyState(LoadCurrent.HalfWaves(1.A, 20.Hz), LoadCurrent.HalfWaves(1.A, 20.Hz, phase: 90.deg)));
+        Refused("negative", () => Dual.SteadyState(RailCurrent.HalfWaves(1.A, 20.Hz), RailCurrent.HalfWaves(1.A, 25.Hz)));
+        Refused("negative", () => Dual.SteadyState(RailCurrent.HalfWaves(1.A, 20.Hz), RailCurrent.HalfWaves(1.A, 20.Hz, phase: 90.deg)));
     }
 
     [Fact]

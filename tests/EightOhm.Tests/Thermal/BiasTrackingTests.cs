@@ -1,4 +1,4 @@
-using EightOhm.OutputStage;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using EightOhm.Thermal;
 using UnitsNet;
@@ -54,7 +54,7 @@ public class BiasTrackingTests
         net.Link(junction, net.Ambient, 3.58.K_per_W);
         var stage = new BiasTracking(net, [junction], junction, Rail, Idle, 0.2725.Ohm, 2.1.mV_per_K, 0.mV_per_K);
         var V_T = EmitterBias.ThermalVoltage(stage.Design["junction"]);
-        var back = Runaway.NoReturn(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, V_T, Idle);
+        var back = Runaway.RunawayThresholdCurrent(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, V_T, Idle);
         Assert.True(Runaway.LoopGain(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, 0.Ohm, V_T, Idle) < 1);
 
         // Heated from outside until the current is a little less, or a little more, then left alone.
@@ -72,14 +72,14 @@ public class BiasTrackingTests
     public void A_spreader_later_than_the_allowed_lag_leaves_no_resting_place()
     {
         var V_T = 28.28.mV;
-        var one = Runaway.CurrentOfGainOne(Runaway.GreatestGain(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.22.Ohm, 0.0525.Ohm), 0.22.Ohm, 0.0525.Ohm, V_T);
+        var one = Runaway.UnityLoopGainCurrent(Runaway.GreatestGain(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.22.Ohm, 0.0525.Ohm), 0.22.Ohm, 0.0525.Ohm, V_T);
         var lag = Runaway.AllowedLag(one, Idle, V_T, 2.1.mV_per_K);
         Assert.Equal(7.83, lag.Kelvins, 0.01);
         // With that lag the drive of the heat and of the lag are just taken up at the current of gain one.
         var error = (2.1.mV_per_K * lag) + (2.1.mV_per_K * (3.58.K_per_W * (Rail * (one - Idle))));
         Assert.Equal(one.Amperes, BiasDrift.Current(error, Idle, 0.2725.Ohm, V_T).Amperes, 1e-6);
-        Assert.Throws<RefusedValueException>(() => Runaway.NoReturn(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, V_T, 0.4.A));
-        Assert.Throws<RefusedValueException>(() => Runaway.NoReturn(Rail, 1.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, V_T, Idle));
+        Assert.Throws<RefusedValueException>(() => Runaway.RunawayThresholdCurrent(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, V_T, 0.4.A));
+        Assert.Throws<RefusedValueException>(() => Runaway.RunawayThresholdCurrent(Rail, 1.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, V_T, Idle));
     }
 
     [Fact]

@@ -7,9 +7,9 @@ namespace EightOhm.Tests.Thermal;
 /// <summary>Six devices on a sink, the usual mistakes, and sinks that cannot exist.</summary>
 public class SharedSinkTests
 {
-    private readonly HeatResistance theta_JC = 0.83.K_per_W;
-    private readonly HeatResistance theta_CS = 0.35.K_per_W;
-    private readonly HeatResistance theta_SA = 0.40.K_per_W;
+    private readonly ThermalResistance theta_JC = 0.83.K_per_W;
+    private readonly ThermalResistance theta_CS = 0.35.K_per_W;
+    private readonly ThermalResistance theta_SA = 0.40.K_per_W;
 
     [Fact]
     public void Six_devices_share_the_sink_and_not_the_cases()

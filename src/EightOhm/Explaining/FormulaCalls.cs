@@ -1,0 +1,29 @@
+using System.Linq.Expressions;
+
+namespace EightOhm.Explaining;
+
+/// <summary>Finds the formulas that an expression calls, in the order it is read; of cases only the one that holds.</summary>
+internal sealed class FormulaCalls(Bindings bound) : ExpressionVisitor
+{
+    public List<Expression> Found { get; } = [];
+
+    public override Expression? Visit(Expression? node)
+    {
+        if (node is not null && MathTree.Formula(node) is not null)
+        {
+            Found.Add(node);
+            return node;
+        }
+
+        return base.Visit(node);
+    }
+
+    protected override Expression VisitConditional(ConditionalExpression node)
+    {
+        Visit((bool)bound.Value(node.Test) ? node.IfTrue : node.IfFalse);
+        return node;
+    }
+
+    // The terms of a sum have no value until they have an item.
+    protected override Expression VisitLambda<T>(Expression<T> node) => node;
+}

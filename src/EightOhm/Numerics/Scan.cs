@@ -1,0 +1,31 @@
+namespace EightOhm.Numerics;
+
+/// <summary>The highest value of a curve with several tops over a range: looks at equal distances, then a golden section about the best of them.</summary>
+internal static class Scan
+{
+    // Of values that differ by rounding alone the earlier look's stands, so that a flat curve has one answer.
+    private const double Tie = 1e-12;
+
+    /// <summary>Finds it. A peak narrower than a step may be missed; of equal values the one nearest to <paramref name="to"/> is taken.</summary>
+    /// <param name="value">The curve.</param>
+    /// <param name="from">One end of the range, which may be the higher one.</param>
+    /// <param name="to">The other end.</param>
+    /// <param name="steps">How many steps the looks make; 1 or more.</param>
+    /// <param name="width">How narrow the golden section makes its interval.</param>
+    public static (double X, double Value) Highest(Func<double, double> value, double from, double to, int steps, double width)
+    {
+        var (best, at) = (double.NegativeInfinity, to);
+        var step = (to - from) / steps;
+        for (var i = steps; i >= 0; i--)
+        {
+            Work.Checkpoint();
+            var x = i == steps ? to : from + (step * i);
+            if (value(x) is var v && v > best + (Tie * Math.Abs(v)))
+                (best, at) = (v, x);
+        }
+
+        var (low, high) = (Math.Min(from, to), Math.Max(from, to));
+        var top = GoldenSection.Highest(value, Math.Max(low, at - Math.Abs(step)), Math.Min(high, at + Math.Abs(step)), width);
+        return top.Value > best + (Tie * Math.Abs(best)) ? (top.At, top.Value) : (at, best);
+    }
+}

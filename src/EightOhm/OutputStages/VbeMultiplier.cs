@@ -1,0 +1,69 @@
+using EightOhm.Quantities;
+using EightOhm.Explaining;
+using UnitsNet;
+using static EightOhm.Quantities.Maths;
+
+namespace EightOhm.OutputStages;
+
+/// <summary>Bias voltages made of junctions: a string of diodes, or one junction multiplied by two resistors.</summary>
+/// <remarks>Base currents are left aside. R_1 is from base to emitter, R_2 from collector to base.</remarks>
+public static partial class VbeMultiplier
+{
+    private const string Source = "Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14, biasing by diodes and by the V_BE multiplier";
+
+    /// <summary>The voltage of n equal junctions in series: n·V_T·ln(I/I_s).</summary>
+    /// <param name="n">Junctions; 1 or more.</param>
+    /// <param name="I">Current through each; greater than the saturation current.</param>
+    /// <param name="I_s">Saturation current of each; greater than 0 A.</param>
+    /// <param name="V_T">Thermal voltage; greater than 0 V.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula(Source, Symbol = "V_BB")]
+    public static ElectricPotential OfJunctions(int n, ElectricCurrent I, ElectricCurrent I_s, ElectricPotential V_T)
+    {
+        Guard.Positive(n);
+        Guard.Positive(I_s);
+        Guard.Positive(V_T);
+        Guard.Positive(I - I_s, nameof(I), "A conducting junction carries far more than its saturation current.");
+        return n * V_T * Ln(I / I_s);
+    }
+
+    /// <summary>The multiplied voltage: V_BE·(1 + R_2/R_1).</summary>
+    /// <param name="V_BE">Base-emitter voltage of the multiplying transistor; greater than 0 V.</param>
+    /// <param name="R_1">From base to emitter; greater than 0 Ω.</param>
+    /// <param name="R_2">From collector to base; 0 Ω or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula(Source, Symbol = "V_BB")]
+    public static ElectricPotential Voltage(ElectricPotential V_BE, ElectricResistance R_1, ElectricResistance R_2)
+    {
+        Guard.Positive(V_BE);
+        Guard.Positive(R_1);
+        Guard.NotNegative(R_2);
+        return V_BE * (1 + R_2 / R_1);
+    }
+
+    /// <summary>The resistor from base to emitter for a current through the divider: V_BE/I_R.</summary>
+    /// <param name="V_BE">Base-emitter voltage of the multiplying transistor; greater than 0 V.</param>
+    /// <param name="I_R">Current through the divider; greater than 0 A.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    [Formula(Source, Symbol = "R_1")]
+    public static ElectricResistance LowerResistor(ElectricPotential V_BE, ElectricCurrent I_R)
+    {
+        Guard.Positive(V_BE);
+        Guard.Positive(I_R);
+        return V_BE / I_R;
+    }
+
+    /// <summary>The resistor from collector to base for a current through the divider: (V_BB − V_BE)/I_R.</summary>
+    /// <param name="V_BB">The voltage wanted; at least V_BE.</param>
+    /// <param name="V_BE">Base-emitter voltage of the multiplying transistor; greater than 0 V.</param>
+    /// <param name="I_R">Current through the divider; greater than 0 A.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula(Source, Symbol = "R_2")]
+    public static ElectricResistance UpperResistor(ElectricPotential V_BB, ElectricPotential V_BE, ElectricCurrent I_R)
+    {
+        Guard.Positive(V_BE);
+        Guard.Positive(I_R);
+        Guard.NotNegative(V_BB - V_BE, nameof(V_BB), "One junction is the least that a multiplier makes.");
+        return (V_BB - V_BE) / I_R;
+    }
+}

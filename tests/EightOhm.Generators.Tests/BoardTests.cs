@@ -1,0 +1,97 @@
+using System.Reflection;
+using EightOhm.Quantities;
+using EightOhm.Explaining;
+
+namespace EightOhm.Generators.Tests;
+
+public class BoardTests
+{
+    [Theory]
+    [InlineData("=> a * b + c;", 10)]
+    [InlineData("=> a > b ? a : c;", 4)]
+    [InlineData("{ Guard.Positive(R); Guard.Between(a, 0, 100, hint: \"no\"); return a; }", 2)]
+    [InlineData("{ double x = 3; var y = x * a; return y / 2; }", 3)]
+    [InlineData("{ if (a > b) return a; if (b > c) { return b; } return c; }", 4)]
+    [InlineData("{ if (a < b && b <= c || a >= c) return a; return c; }", 2)]
+    [InlineData("=> -a + (double)3;", 1)]
+    [InlineData("=> Sum(parts, x => x * x) + parts[0];", 15)]
+    [InlineData("=> Sqrt(P * R).Volts + (double)(100.W / 10.W) + (-25).degC.DegreesCelsius + a.V.Volts;", 28.284271247461902 + 10 - 25 + 2)]
+    [InlineData("=> Math.Pow(a, b) + pi - pi;", 8)]
+    public void What_can_be_shown_compiles_and_computes(string body, double expected)
+    {
+        var generated = Generated.Body(body);
+        Assert.Empty(generated.Problems);
+        var formula = generated.Load().GetType("Snippets.Room")!.GetMethod("F")!;
+        object[] inputs = [2.0, 3.0, 4.0, 8.Ohm, 100.W, new[] { 1.0, 2.0, 3.0 }];
+        var board = Board.Of(formula)!;
+        Assert.Equal(["a", "b", "c", "R", "P", "parts"], board.Parameters);
+        Assert.Equal(expected, (double)board.Compute(inputs)[^1], 9);
+        Assert.Equal(formula.Invoke(null, inputs), board.Compute(inputs)[^1]);
+    }
+
+    [Fact]
+    public void Guards_are_skipped_and_each_local_is_a_line_of_its_declared_type()
+    {
+        var generated = Generated.Body("{ Guard.Positive(R); double x = 3; var y = R * x; return y.Ohms; }");
+        Assert.DoesNotContain("Guard", generated.Code, StringComparison.Ordinal);
+        var lines = Board.Of(generated.Load().GetType("Snippets.Room")!.GetMethod("F")!)!.Lines;
+        Assert.Equal(["x", "y", ""], lines.Select(l => l.Name));
+        Assert.Equal(typeof(double), lines[0].Rule.ReturnType);
+    }
+
+    [Fact]
+    public void Literals_are_written_as_calls_of_their_getters()
+    {
+        var code = Generated.Body("=> (double)(100.W / 10.W) + (-25).degC.DegreesCelsius;").Code;
+        Assert.Contains("global::EightOhm.Quantities.Literals.get_W(100)", code, StringComparison.Ordinal);
+        Assert.Contains("global::EightOhm.Quantities.Literals.get_degC((-25))", code, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Overloads_and_members_of_an_object_each_have_their_board()
+    {
+        var room = Generated.From(
+            """
+            using EightOhm.Explaining;
+            namespace Snippets
+            {
+                public partial class House
+                {
+                    public partial record Room(double Width, double Depth)
+                    {
+                        private const double half = 0.5;
+                        [Formula("a textbook, ch. 1")] public double Floor => Width * this.Depth;
+                        [Formula("a textbook, ch. 1")] public double Share { get { return half * Floor; } }
+                        [Formula("a textbook, ch. 1")] public double Of(double x) => Share * x;
+                        [Formula("a textbook, ch. 1")] public double Of(int n) => Scaled(n) + 1;
+                        [Formula("a textbook, ch. 1")] public static double Of(double x, int n) => x * n;
+                        private double Scaled(int n) => Width * n;
+                    }
+                }
+            }
+            """).Load().GetType("Snippets.House+Room")!;
+        var one = Activator.CreateInstance(room, 3.0, 4.0)!;
+        Assert.Equal(12.0, Of(room.GetProperty("Floor")!, one));
+        Assert.Equal(6.0, Of(room.GetProperty("Share")!, one));
+        Assert.Equal(12.0, Of(room.GetMethod("Of", [typeof(double)])!, one, 2.0));
+        Assert.Equal(7.0, Of(room.GetMethod("Of", [typeof(int)])!, one, 2));
+        Assert.Equal(6.0, Of(room.GetMethod("Of", [typeof(double), typeof(int)])!, 2.0, 3));
+        Assert.Equal(5, Board.FormulasOf(room.Assembly).Count());
+    }
+
+    [Fact]
+    public void A_struct_and_a_generic_type_may_hold_formulas()
+    {
+        var assembly = Generated.From(
+            """
+            using EightOhm.Explaining;
+            public readonly partial struct Point { public double X { get; init; } [Formula("a textbook, ch. 1")] public double Twice => 2 * X; }
+            public readonly partial record struct Pair(double X) { [Formula("a textbook, ch. 1")] public double Thrice => 3 * X; }
+            """).Load();
+        var pair = Activator.CreateInstance(assembly.GetType("Pair")!, 2.0)!;
+        Assert.Equal(6.0, Of(assembly.GetType("Pair")!.GetProperty("Thrice")!, pair));
+        Assert.Equal(0.0, Of(assembly.GetType("Point")!.GetProperty("Twice")!, Activator.CreateInstance(assembly.GetType("Point")!)!));
+    }
+
+    private static object Of(MemberInfo member, params object[] inputs) => Board.Of(member)!.Compute(inputs)[^1];
+}

@@ -53,7 +53,7 @@ internal static class Formatters
         Tables<NoiseBudget>(NoiseTables.Budget);
         Tables<SheetComparison>(SheetTables.SideBySide);
         Both(typeof(SheetAudit), v => Audit((SheetAudit)v), v => v.ToString()!);
-        Tables<SwingBudget>(SupplyTables.Ledger);
+        Tables<SwingBudget>(SupplyTables.Budget);
         Tables<SwingVerdict>(SupplyTables.Verdict);
         Tables<MainsTable>(SupplyTables.Mains);
         Tables<InrushPeaks>(SupplyTables.Inrush);

@@ -1,5 +1,6 @@
 using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Numerics;
 using UnitsNet;
 
 namespace EightOhm.Loads;

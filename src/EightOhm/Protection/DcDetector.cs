@@ -1,5 +1,6 @@
 using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Numerics;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 using static EightOhm.Quantities.Constants;
@@ -91,7 +92,7 @@ public static partial class DcDetector
         {
             steps++;
             var u = Math.Exp(logarithm);
-            var passed = u < 1e-4 ? u * u * ((1 / 2.0) - (u / 3) + (u * u / 8)) : -Expm1(-u) - (u * Math.Exp(-u));
+            var passed = u < 1e-4 ? u * u * ((1 / 2.0) - (u / 3) + (u * u / 8)) : -Exponential.Expm1(-u) - (u * Math.Exp(-u));
             return Math.Log(passed / target);
         }
 
@@ -102,6 +103,4 @@ public static partial class DcDetector
         SolverTrace.Note(steps);
         return tau * Math.Exp(root);
     }
-
-    private static double Expm1(double x) => Math.Abs(x) < 0.5 ? 2 * Math.Exp(x / 2) * Math.Sinh(x / 2) : Math.Exp(x) - 1;
 }

@@ -1,3 +1,4 @@
+using EightOhm.Numerics;
 using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;

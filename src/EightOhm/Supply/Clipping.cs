@@ -8,7 +8,7 @@ namespace EightOhm.Supply;
 public static partial class Clipping
 {
     /// <summary>The peak output voltage on a rail: (V − V_loss)·R_L/(R_L + R_s).</summary>
-    /// <param name="V">One rail at its trough while it carries its peak; above V_loss.</param>
+    /// <param name="V">One rail at its minimum while it carries its peak; above V_loss.</param>
     /// <param name="V_loss">Losses that do not go with the current: junctions, second stage, filter; 0 V or more.</param>
     /// <param name="R_s">Resistance in series with the load: R_E over the number of pairs; 0 Ω or more.</param>
     /// <param name="R_L">Load, resistive; greater than 0 Ω.</param>

@@ -6,11 +6,11 @@ using static EightOhm.Quantities.Maths;
 namespace EightOhm.Supply;
 
 /// <summary>Closed forms of switch-on: empty capacitors at the mains peak, a saturated core at its zero, and a limiter against both.</summary>
-/// <remarks>Two worst moments, not one: the capacitors draw most when the switch closes at the crest, the core when it closes at zero and the flux runs to twice its
+/// <remarks>Two worst moments, not one: the capacitors draw most when the switch closes at the peak of the mains, the core when it closes at zero and the flux runs to twice its
 /// peak and more. The larger governs the fuse. <see cref="SoftStart"/> follows the charging in time.</remarks>
 public static partial class Inrush
 {
-    private const string Ohm = "Ohm's law at the crest; Ametherm, selecting an inrush current limiter";
+    private const string Ohm = "Ohm's law at the peak of the mains; Ametherm, selecting an inrush current limiter";
 
     /// <summary>Both half windings of a dual rail, seen from the primary while both charge: R_half·N_r²/2.</summary>
     /// <param name="R_half">Resistance of one half winding, with its diode's and reservoir's; 0 Ω or more.</param>
@@ -38,7 +38,7 @@ public static partial class Inrush
         Guard.Positive(N_r);
         Guard.Positive(R);
         var V_c = Sqrt(2) * V_m - N_r * V_D;
-        Guard.NotNegative(V_c, "the crest less the diodes' drop", "The diodes never conduct: look at the mains, the drop and the turns.");
+        Guard.NotNegative(V_c, "the peak of the mains less the diodes' drop", "The diodes never conduct: look at the mains, the drop and the turns.");
         return V_c / R;
     }
 
@@ -55,7 +55,7 @@ public static partial class Inrush
     }
 
     /// <summary>The least resistance in series that keeps a peak: V_pk/I_max.</summary>
-    /// <param name="V_pk">Crest of the mains at its highest (peak, not rms); greater than 0 V.</param>
+    /// <param name="V_pk">Peak of the mains at its highest (peak, not rms); greater than 0 V.</param>
     /// <param name="I_max">Peak allowed; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Ohm, Symbol = "R_lim")]

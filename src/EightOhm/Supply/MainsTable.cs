@@ -49,23 +49,23 @@ public sealed class MainsTable
 
     /// <summary>The lines of an amplifier: rails without load and loaded, clip power, worst heat (with the square of the mains), volts on capacitors and transistors.</summary>
     /// <param name="noLoad">The rails without load at a mains over nominal.</param>
-    /// <param name="loaded">The rails at their trough at full power, at a mains over nominal.</param>
-    /// <param name="ledger">The swing ledger into the load; its load is its peak voltage over its peak current, a resistor.</param>
+    /// <param name="loaded">The rails at their minimum at full power, at a mains over nominal.</param>
+    /// <param name="budget">The voltage-swing budget into the load; its load is its peak voltage over its peak current, a resistor.</param>
     /// <param name="worstHeat">Worst heat at nominal mains, of whatever share is watched; 0 W or more.</param>
     /// <param name="capacitor">Voltage rating of the reservoirs.</param>
     /// <param name="device">Voltage rating of the transistors that see rail to rail.</param>
-    public MainsTable Amplifier(Func<double, Rails> noLoad, Func<double, Rails> loaded, SwingBudget ledger, Power worstHeat, ElectricPotential capacitor, ElectricPotential device)
+    public MainsTable Amplifier(Func<double, Rails> noLoad, Func<double, Rails> loaded, SwingBudget budget, Power worstHeat, ElectricPotential capacitor, ElectricPotential device)
     {
         ArgumentNullException.ThrowIfNull(noLoad);
         ArgumentNullException.ThrowIfNull(loaded);
-        ArgumentNullException.ThrowIfNull(ledger);
-        var load = ledger.Peak / ledger.PeakCurrent;
+        ArgumentNullException.ThrowIfNull(budget);
+        var load = budget.Peak / budget.PeakCurrent;
         ElectricPotential Higher(double m) => noLoad(m) is var r && r.Positive > r.Negative ? r.Positive : r.Negative;
         return Row("positive rail, no load", m => noLoad(m).Positive)
             .Row("negative rail, no load", m => noLoad(m).Negative)
-            .Row("positive rail at full power, trough", m => loaded(m).Positive)
-            .Row("negative rail at full power, trough", m => loaded(m).Negative)
-            .Row($"clip power into {QuantityFormat.Short(load)}", m => Clipping.Power(ledger.ClipPeak(loaded(m)), load))
+            .Row("positive rail at full power, minimum", m => loaded(m).Positive)
+            .Row("negative rail at full power, minimum", m => loaded(m).Negative)
+            .Row($"clip power into {QuantityFormat.Short(load)}", m => Clipping.Power(budget.ClipPeak(loaded(m)), load))
             .Row("worst heat", m => m * m * worstHeat)
             .Row("reservoir capacitors, no load", capacitor, Higher)
             .Row("transistors, rail to rail, no load", device, m => noLoad(m).RailToRail);

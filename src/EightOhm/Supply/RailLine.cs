@@ -67,6 +67,19 @@ public sealed class RailLine
         return ElectricPotential.FromVolts(AtAmperes(mean.Amperes));
     }
 
+    /// <summary>The rail over the mean current of one channel, where several play alike on it.</summary>
+    /// <param name="channels">How many channels play; 1 or more.</param>
+    /// <param name="besides">What the rail gives away besides, all channels together: front ends and drivers; 0 A or more, below the last point.</param>
+    /// <returns>The rail at n·mean + besides; what is given away besides stays at any mains.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    public RailLine OfOne(int channels, ElectricCurrent besides)
+    {
+        double n = Guard.Positive(channels), first = Guard.NotNegative(besides).Amperes;
+        Guard.Between(besides, ElectricCurrent.FromAmperes(means[0]), MaxMean, hint: "The rail is known only over the currents of its points.");
+        int[] beyond = [.. Enumerable.Range(0, means.Length).Where(i => means[i] > first)];
+        return new([0, .. beyond.Select(i => (means[i] - first) / n)], [Interpolation.Linear(means, drops, first), .. beyond.Select(i => drops[i])], emf);
+    }
+
     /// <summary>The same rail at another mains: the emf goes with it, the drop stays.</summary>
     /// <param name="deviation">Mains over nominal, less one: 10.percent for high mains, (−10).percent for low; above −100 %.</param>
     /// <returns>A rail over the same currents.</returns>

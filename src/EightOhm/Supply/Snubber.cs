@@ -60,12 +60,12 @@ public static partial class Snubber
     }
 
     /// <summary>The capacitance that rings, from the frequency before and after a known capacitor was put across it: C_a/((f_1/f_2)² − 1).</summary>
-    /// <remarks>A capacitor that halves the frequency is three times what rings.</remarks>
+    /// <remarks>A capacitor that halves the frequency is three times what rings (common practice, no source).</remarks>
     /// <param name="C_a">The capacitor added; greater than 0 F.</param>
     /// <param name="f_1">Ring frequency before; above f_2.</param>
     /// <param name="f_2">Ring frequency after; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    [Formula("Analog Devices, RC Snubbing for the Lab: the added capacitor that halves the frequency", Symbol = "C")]
+    [Formula("derived: LC resonance (Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 12) before and after, the same L, divided", Symbol = "C")]
     public static ElectricCapacitance WhatRings(ElectricCapacitance C_a, Frequency f_1, Frequency f_2)
     {
         Guard.Positive(C_a);

@@ -75,9 +75,9 @@ public sealed record SoftStart
     private static March Run(SwitchOn on)
     {
         double f = on.Mains.Hertz, step = 1 / (StepsPerPeriod * f), turns = on.Turns, c = on.Reservoir.Farads, idle = on.Idle.Amperes;
-        double crest = Math.Sqrt(2) * on.HalfWinding.Volts, drop = on.Diode.Volts, goal = 0.9 * (crest - drop), begin = on.Closes.Radians;
+        double top = Math.Sqrt(2) * on.HalfWinding.Volts, drop = on.Diode.Volts, goal = 0.9 * (top - drop), begin = on.Closes.Radians;
         double Resistance(double limiter) => on.HalfResistance.Ohms + (2 * (on.Primary.Ohms + limiter) / (turns * turns));
-        double Charging(double t, double rail, double r) => Math.Max((crest * Math.Abs(Math.Sin((2 * Math.PI * f * t) + begin)) - drop - rail) / r, 0);
+        double Charging(double t, double rail, double r) => Math.Max((top * Math.Abs(Math.Sin((2 * Math.PI * f * t) + begin)) - drop - rail) / r, 0);
 
         double v = 0, kelvin = ZeroCelsius + 25, ambient = kelvin, limiter = on.Limiter.Cold;
         var march = new March { Reached = -1 };

@@ -85,7 +85,7 @@ public sealed class JunctionRise
             least = Math.Min(least, rise[i]);
         }
 
-        (Peak, PeakAt, Trough) = (TemperatureDelta.FromKelvins(rise[at]), Duration.FromSeconds(seconds[at]), TemperatureDelta.FromKelvins(least));
+        (Peak, PeakAt, Minimum) = (TemperatureDelta.FromKelvins(rise[at]), Duration.FromSeconds(seconds[at]), TemperatureDelta.FromKelvins(least));
     }
 
     /// <summary>The highest rise in the period.</summary>
@@ -96,7 +96,7 @@ public sealed class JunctionRise
     public Duration PeakAt { get; }
 
     /// <summary>The lowest rise in the period.</summary>
-    public TemperatureDelta Trough { get; }
+    public TemperatureDelta Minimum { get; }
 
     /// <summary>The mean rise: what the mean power gives. Too low for the junction's limit.</summary>
     public TemperatureDelta Mean { get; }

@@ -13,8 +13,8 @@ public class RectifierChecks
     private static readonly (string Column, Func<RailFigures, double> Figure)[] Figures =
     [
         ("mean", f => f.Mean.Volts),
-        ("trough", f => f.Trough.Volts),
-        ("crest", f => f.Crest.Volts),
+        ("trough", f => f.Minimum.Volts),
+        ("crest", f => f.Maximum.Volts),
         ("rms", f => f.WindingRms.Amperes),
         ("peak", f => f.WindingPeak.Amperes),
         ("capacitor", f => f.CapacitorRipple.Amperes),

@@ -15,7 +15,7 @@ public class DualRailSupplyTests
         var dual = Stiff.SteadyState(RailCurrent.Constant(4.A));
         var one = new RectifierSupply(34.9.V, 50.Hz, 0.17.Ohm, 0.9.V, 30.mF).SteadyState(RailCurrent.Constant(4.A));
         Assert.Equal(one.Mean.Volts, dual.PositiveMean.Volts, 1e-8);
-        Assert.Equal(one.Trough.Volts, dual.NegativeTrough.Volts, 1e-8);
+        Assert.Equal(one.Minimum.Volts, dual.NegativeMinimum.Volts, 1e-8);
         Assert.Equal(one.WindingRms.Amperes, dual.HalfWindingRms.Amperes, 1e-8);
         Assert.Equal(2 * one.ApparentPower.Voltamperes, dual.ApparentPower.Voltamperes, 1e-6);
     }
@@ -28,7 +28,7 @@ public class DualRailSupplyTests
         var mean = Stiff.SteadyState(RailCurrent.Constant(ElectricCurrent.FromAmperes((10 / Math.PI) + 0.7)));
         Assert.Equal(43.01, bass.Positive.VoltageAtLoadPeak.Volts, 5e-3);
         Assert.Equal(44.09, middle.Positive.VoltageAtLoadPeak.Volts, 5e-3);
-        Assert.Equal(44.04, mean.PositiveTrough.Volts, 5e-3);
+        Assert.Equal(44.04, mean.PositiveMinimum.Volts, 5e-3);
         Assert.True(Stiff.LowestVoltageAtLoadPeak(RailCurrent.HalfWaves(10.A, 20.Hz, 0.7.A)) < bass.VoltageAtLoadPeak);
     }
 
@@ -56,7 +56,7 @@ public class DualRailSupplyTests
     public void Only_one_rail_playing_is_possible()
     {
         var at = Stiff.SteadyState(RailCurrent.HalfWaves(10.A, 20.Hz, 0.7.A), RailCurrent.Constant(0.7.A));
-        Assert.True(at.PositiveTrough < at.NegativeTrough);
+        Assert.True(at.PositiveMinimum < at.NegativeMinimum);
         Assert.Equal((10 / Math.PI) + 0.7, at.Positive.LoadMean.Amperes, 1e-8);
     }
 
@@ -70,7 +70,7 @@ public class DualRailSupplyTests
         Assert.Equal(winding.RailResistance.Ohms, winding.HalfAlone.Ohms + (2 * winding.Shared.Ohms), 1e-12);
         var at = Tern.SteadyState(RailCurrent.Constant(3.233.A));
         Assert.Equal(47.6, at.PositiveMean.Volts, 0.05);
-        Assert.Equal(47.2, at.PositiveTrough.Volts, 0.05);
+        Assert.Equal(47.2, at.PositiveMinimum.Volts, 0.05);
         Assert.Equal(526.5, at.ApparentPower.Voltamperes, 0.1);
     }
 

@@ -21,7 +21,7 @@ public class PeriodicHeatTests
         Assert.Equal(expected, rise.Peak.Kelvins, 1e-7 * expected);
         if (on < 1)
             Assert.Equal(on, rise.PeakAt.Seconds, 1e-9 * on); // later it stays at the top
-        Assert.Equal(expected * Math.Exp(-off / tau), rise.Trough.Kelvins, 1e-7 * expected);
+        Assert.Equal(expected * Math.Exp(-off / tau), rise.Minimum.Kelvins, 1e-7 * expected);
         Assert.Equal(50 * on / (on + off), rise.Mean.Kelvins, 1e-9);
     }
 
@@ -32,7 +32,7 @@ public class PeriodicHeatTests
         var rise = Device.Under(heat);
         Assert.Equal(rise.Mean.Kelvins, rise.Kelvins.Average(), 1e-6);
         Assert.Equal(0.02, rise.Seconds[^1], 1e-12);
-        Assert.True(rise.Trough < rise.Mean && rise.Mean < rise.Peak && rise.Peak < rise.PeakPowerForEver);
+        Assert.True(rise.Minimum < rise.Mean && rise.Mean < rise.Peak && rise.Peak < rise.PeakPowerForEver);
     }
 
     [Fact]

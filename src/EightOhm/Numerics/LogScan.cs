@@ -1,6 +1,4 @@
-using EightOhm.Numerics;
-
-namespace EightOhm.Loads;
+namespace EightOhm.Numerics;
 
 /// <summary>The least value of a function over a band of frequencies, which are looked at in equal ratios.</summary>
 internal static class LogScan

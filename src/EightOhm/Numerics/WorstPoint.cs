@@ -1,4 +1,4 @@
-namespace EightOhm.OutputStages;
+namespace EightOhm.Numerics;
 
 /// <summary>The worst point of all half-waves up to full level: found by a scan over level and angle, then by ever finer scans around the best.</summary>
 internal static class WorstPoint

@@ -1,5 +1,6 @@
-namespace EightOhm.Record;
+namespace EightOhm;
 
+/// <summary>Lists in a sentence: the one place for commas and "and".</summary>
 internal static class Lists
 {
     /// <summary>"P", "P and R_L", "P, R_L and V".</summary>

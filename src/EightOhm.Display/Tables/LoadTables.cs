@@ -20,7 +20,7 @@ public static class LoadTables
                 l.Name,
                 QuantityFormat.Short(l.PeakVoltage, Digits),
                 QuantityFormat.Short(l.SineCurrent, Digits),
-                l.MusicDissipation is { } current ? QuantityFormat.Short(current, Digits) : "–",
+                l.WorstProgrammeCurrent is { } current ? QuantityFormat.Short(current, Digits) : "–",
                 QuantityFormat.Short(l.Least.AverageEquivalent, Digits),
                 QuantityFormat.Short(l.Least.PeakEquivalent, Digits),
             ])],

@@ -39,11 +39,11 @@ public static class SupplyTables
     public static Table Mains(MainsTable table)
     {
         ArgumentNullException.ThrowIfNull(table);
-        var part = Engineering.Number(table.Tolerance * 100, 3);
+        var part = Engineering.Number(table.Tolerance.Percent, 3);
         return new Table(
             ["what", $"mains −{part} %", "nominal", $"mains +{part} %", "rating", "used at high mains"],
             [.. table.Rows.Select(IReadOnlyList<string> (r) =>
-                [r.Name, QuantityFormat.Short(r.Low), QuantityFormat.Short(r.Nominal), QuantityFormat.Short(r.High), r.Limit is null ? "" : QuantityFormat.Short(r.Limit), Used(r)])],
+                [r.Name, r.Low.ToString(), r.Nominal.ToString(), r.High.ToString(), r.Limit is null ? "" : QuantityFormat.Short(r.Limit), Used(r)])],
             [1, 2, 3, 4, 5],
             $"Mains ±{part} %");
     }

@@ -25,7 +25,7 @@ public static partial class OutputCurrent
     /// <param name="G_abs">∫|y(t)|dt of the load, from <see cref="NetworkLoad.AbsoluteArea"/>; greater than 0 S.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("derived: i(t) = ∫y(τ)·v(t − τ)dτ with |v| ≤ V_max; the peak gain of a linear system, A. V. Oppenheim & A. S. Willsky, Signals and Systems, 2nd ed., sec. 2.3 (bounded input, bounded output)", Symbol = "I_max")]
-    public static ElectricCurrent MusicDissipation(ElectricPotential V_max, ElectricConductance G_abs)
+    public static ElectricCurrent WorstProgramme(ElectricPotential V_max, ElectricConductance G_abs)
     {
         Guard.NotNegative(V_max);
         Guard.Positive(G_abs);

@@ -39,8 +39,8 @@ public sealed partial class DualRailSupply
         : Peak - Drop;
 
     /// <summary>The mean rail over the mean current from each rail, both loaded alike: what an output stage takes as its supply.</summary>
-    /// <remarks>From no current to where half of the winding's peak is left, through points that lie closer at small currents, where the rail falls fastest.
-    /// <see cref="RailLine.AtMains"/> moves the emf and keeps the drop; <c>AtMains(x).Line()</c> solves anew, and differs little.</remarks>
+    /// <remarks>From no current to where half of the winding's peak is left, through points that lie ever closer towards no current, where the rail falls fastest.
+    /// <see cref="RailLine.AtMains"/> gives what <c>AtMains(x).Line()</c> would solve anew.</remarks>
     /// <returns>The rail of all channels together; <see cref="RailLine.OfOne"/> makes it that of one channel.</returns>
     /// <example><code>var rail = dual.Line().OfOne(n_ch, I_small);</code></example>
     public RailLine Line()
@@ -50,7 +50,7 @@ public sealed partial class DualRailSupply
         var points = new List<(ElectricCurrent mean, ElectricPotential rail)> { (default, Peak - Drop) };
         for (var k = 1; k <= LinePoints; k++)
         {
-            var mean = ElectricCurrent.FromAmperes(most * k * k / ((double)LinePoints * LinePoints));
+            var mean = ElectricCurrent.FromAmperes(most * Math.Pow((double)k / LinePoints, 3));
             try
             {
                 points.Add((mean, RailAt(mean)));
@@ -64,7 +64,7 @@ public sealed partial class DualRailSupply
                 break;
         }
 
-        return RailLine.Through(points, Peak);
+        return RailLine.OfCircuit(points, Peak);
     }
 
     /// <summary>This supply as it is when the switch closes.</summary>

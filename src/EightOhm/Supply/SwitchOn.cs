@@ -83,6 +83,16 @@ public sealed record SwitchOn
     /// <summary>Primary turns over those of one half of the secondary.</summary>
     public double Turns => Line / HalfWinding;
 
+    /// <summary>The same supply at another mains: line and emf go with it, copper, diodes, limiter and what is fed meanwhile stay.</summary>
+    /// <param name="deviation">Mains over nominal, less one: 10.percent for high mains, (−10).percent for low; above −100 %.</param>
+    /// <returns>A switch-on at that mains.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The mains is not positive, or the winding's peak falls below the drop.</exception>
+    public SwitchOn AtMains(Ratio deviation)
+    {
+        var m = MainsDeviation.Factor(deviation);
+        return new(m * Line, Mains, m * HalfWinding, Reservoir, Primary, HalfResistance, Diode, Limiter, Bypass, Idle, Closes);
+    }
+
     /// <summary>The same supply without its limiter.</summary>
     public SwitchOn Unlimited() => new(Line, Mains, HalfWinding, Reservoir, Primary, HalfResistance, Diode, InrushLimiter.None, Bypass, Idle, Closes);
 }

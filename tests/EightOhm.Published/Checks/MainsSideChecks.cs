@@ -53,7 +53,7 @@ public class MainsSideChecks
             var limiter = r["R_lim"] > 0 ? InrushLimiter.Resistor(Ohms(r["R_lim"])) : InrushLimiter.None;
             var run = SoftStart.Of(new SwitchOn(Volts(r["V_m"]), Frequency.FromHertz(r["f"]), Volts(r["V_half"]), Farads(r["C"]), Ohms(r["R_p"]), Ohms(r["R_h"]), Volts(r["V_D"]), limiter, Duration.FromSeconds(r["bypass"]), Amperes(r["I_idle"])));
             Near(r["peak"], run.Peak.Amperes, 1e-6);
-            Near(r["t90"], run.TimeTo90Percent.Seconds, 1e-3);
+            Near(r["t90"], run.TimeTo90Percent!.Value.Seconds, 1e-3);
             Near(r["I2t"], run.Pulse.Si, 1e-4);
             Near(r["V_bypass"], run.RailAtBypass.Volts, 1e-4);
             if (r["R_lim"] > 0)

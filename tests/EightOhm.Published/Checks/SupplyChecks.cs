@@ -50,7 +50,7 @@ public class SupplyChecks
         var rows = Reference.Read("transformer.csv");
         Check.Computed(rows, r => Transformer.Regulation(Volts(r["V_NL"]), Volts(r["V"])), "r_T", 1e-8);
         Check.Computed(rows, r => Transformer.NoLoadVoltage(Volts(r["V"]), Part(r["r_T"])), "V_NL");
-        Check.Computed(rows, r => Transformer.NoLoadRail(Volts(r["V"]), Part(r["r_T"]), r["m"], Volts(r["V_D"])), "rail");
+        Check.Computed(rows, r => Transformer.NoLoadRail(Volts(r["V"]), Part(r["r_T"]), Part(r["m"] - 1), Volts(r["V_D"])), "rail");
         Check.Computed(rows, r => Transformer.PrimaryCurrent(ElectricApparentPower.FromVoltamperes(r["S"]), Volts(r["V_m"])), "I");
         Check.Computed(rows, r => Transformer.GreatestRail(Volts(r["V"]), Volts(r["V_od"]), Part(r["r_T"]), Part(r["x"])), "greatest");
     }

@@ -14,7 +14,7 @@ public sealed class SafeAreaCellTests(Cells cells) : IClassFixture<Cells>
     [InlineData("SafeAreaUtilisation.Of(area.For(80.degC, 100.ms), load)", "0.761 of the safe area, inside")]
     [InlineData("PairCount.Decide(area, load, 80.degC, 100.ms)", "3 pairs; what decides is safe area")]
     [InlineData("limiter", "R_3 22 kΩ")]
-    [InlineData("limiter.Against(area.For(80.degC, 100.ms), new[] { load }, 25.degC, 85.degC)", "Does not pass: the limiter cuts into 4 Ω at 45°")]
+    [InlineData("limiter.Against(area.For(80.degC, 100.ms), new[] { load }, 25.degC, 85.degC)", "Does not pass: the limiter acts within the load line of 4 Ω at 45°")]
     [InlineData("limiter.Against(area.For(80.degC, 100.ms), new[] { load }, 25.degC, 85.degC).Area", "limiter margin")]
     public async Task A_value_is_shown_in_our_words(string code, string says)
     {

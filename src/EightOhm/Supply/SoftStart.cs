@@ -28,6 +28,7 @@ public sealed record SoftStart
         Stored = Discharge.StoredEnergy(on.Reservoir, FinalRail) * 2;
         LimiterEnergyByStep = Stored * (on.Limiter.Cold / (on.Limiter.Cold + on.Primary.Ohms + Inrush.ReflectedHalves(on.HalfResistance, on.Turns).Ohms));
         Pulse = new JouleIntegral(march.SquareTime);
+        BypassPulse = new JouleIntegral(march.SecondSquareTime);
     }
 
     /// <summary>The rail that the reservoirs would reach without load.</summary>
@@ -62,7 +63,13 @@ public sealed record SoftStart
     /// <summary>The second surge: the greatest primary current in the five mains periods after the bypass, peak.</summary>
     public ElectricCurrent BypassPeak { get; }
 
-    /// <summary>I²t of the primary until the bypass: what the fuse sees.</summary>
+    /// <summary>I²t of the primary in the five mains periods after the bypass: the second surge.</summary>
+    public JouleIntegral BypassPulse { get; }
+
+    /// <summary>I²t of both surges: what the fuse sees.</summary>
+    public JouleIntegral WholePulse => new(Pulse.Si + BypassPulse.Si);
+
+    /// <summary>I²t of the primary until the bypass.</summary>
     public JouleIntegral Pulse { get; }
 
     /// <summary>Follows a switch-on.</summary>
@@ -107,7 +114,11 @@ public sealed record SoftStart
             var middle = 2 * Charging(t + (step / 2), half, r) / turns;
             v = Math.Max(v + (step * Slope(t + (step / 2), half)), 0);
             if (through)
+            {
+                march.SecondSquareTime += middle * middle * step;
                 continue;
+            }
+
             var heat = middle * middle * limiter * step;
             march.Heat += heat;
             march.SquareTime += middle * middle * step;
@@ -133,6 +144,8 @@ public sealed record SoftStart
         public double Heat { get; set; }
 
         public double SquareTime { get; set; }
+
+        public double SecondSquareTime { get; set; }
 
         public double AtBypass { get; set; }
 

@@ -66,18 +66,19 @@ public class MainsSideChecks
     {
         ElectricCurrent sine = 4.8.A, triangle = 1.5.A, load = 1.5.A, seven = 7.5.A;
         Duration pulse = 7.7.us, slow = 3.ms;
+        Ratio half = 50.percent, share = 75.percent, full = 100.percent, other = 70.percent, warm = 95.percent;
         var avx = Source.Datasheet("AVX, F1206A Accu-Guard thin-film fuse", "p. 10, designing for current pulse situations");
         Check.Check(() => Fuse.HalfSine(sine, pulse), "8.9e-5 A²s", avx);
         Check.Check(() => Fuse.Triangle(triangle, slow), "2.25e-3 A²s", avx);
-        Check.Check(() => Fuse.LeastMelting(new JouleIntegral(8.9e-5), 0.5), "1.8e-4 A²s", avx, "twice the pulse");
-        Check.Check(() => Fuse.Rating(seven, 0.75, 1), "10 A", Source.Secondhand("How do you calculate the value of a fuse, teacherscollegesj.org, after Littelfuse, Fuseology", "7.5 A at 25 °C"));
-        Check.Disagrees(() => Fuse.Rating(load, 0.7, 0.95), "2.255 A", "2.25564 A", Source.Datasheet("TA-I Technology, Thin Film Chip Fuse, TCP-XXOS006H", "p. 10"), "The maker cuts 2.25564 off after three decimals.");
+        Check.Check(() => Fuse.LeastMelting(new JouleIntegral(8.9e-5), half), "1.8e-4 A²s", avx, "twice the pulse");
+        Check.Check(() => Fuse.Rating(seven, share, full), "10 A", Source.Secondhand("How do you calculate the value of a fuse, teacherscollegesj.org, after Littelfuse, Fuseology", "7.5 A at 25 °C"));
+        Check.Disagrees(() => Fuse.Rating(load, other, warm), "2.255 A", "2.25564 A", Source.Datasheet("TA-I Technology, Thin Film Chip Fuse, TCP-XXOS006H", "p. 10"), "The maker cuts 2.25564 off after three decimals.");
         var rows = Reference.Read("fuse.csv");
         Check.Computed(rows, r => Fuse.HalfSine(Amperes(r["I_p"]), Duration.FromSeconds(r["t"])), "sine");
         Check.Computed(rows, r => Fuse.Triangle(Amperes(r["I_p"]), Duration.FromSeconds(r["t"])), "triangle");
         Check.Computed(rows, r => Fuse.Decay(Amperes(r["I_p"]), Duration.FromSeconds(r["t"])), "decay");
-        Check.Computed(rows, r => Fuse.LeastMelting(new JouleIntegral(r["sine"]), r["share"]), "melting");
-        Check.Computed(rows, r => Fuse.Rating(Amperes(r["I_p"]), 0.75, r["k_T"]), "rating");
+        Check.Computed(rows, r => Fuse.LeastMelting(new JouleIntegral(r["sine"]), Ratio.FromDecimalFractions(r["share"])), "melting");
+        Check.Computed(rows, r => Fuse.Rating(Amperes(r["I_p"]), share, Ratio.FromDecimalFractions(r["k_T"])), "rating");
     }
 
     [Fact]

@@ -84,8 +84,8 @@ public class SafeAreaCaseChecks
         var steep = limiter.Against(pulse, [Load(3, 60)], 25.degC, 25.degC);
         Assert.False(steep.Passes);
         Assert.Equal(0.930, steep.TightestMargin, 0.001);
-        Assert.StartsWith("Does not pass: the limiter cuts into 4 Ω at 60°", steep.Says, StringComparison.Ordinal);
-        // A sense junction on the hot sink cuts into music at 45° as well.
+        Assert.StartsWith("Does not pass: the limiter acts within the load line of 4 Ω at 60°", steep.Says, StringComparison.Ordinal);
+        // With its sense junction on the hot sink it acts within music at 45° as well.
         var warm = limiter.Against(pulse, [Load(3, 45)], 25.degC, 85.degC);
         Assert.False(warm.Passes);
         Assert.Equal(0.761, warm.TightestMargin, 0.001);

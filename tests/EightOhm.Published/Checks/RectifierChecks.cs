@@ -30,6 +30,12 @@ public class RectifierChecks
     }
 
     [Fact]
+    public void What_several_channels_draw_from_a_rail() => Check.Computed(
+        Reference.Read("rail-current.csv"),
+        r => RailCurrent.MeanOf((int)r["n"], ElectricCurrent.FromAmperes(r["I_p"]), ElectricCurrent.FromAmperes(r["besides"])),
+        "mean");
+
+    [Fact]
     public void Two_rails_that_share_the_primary()
     {
         foreach (var (column, figure) in Figures)

@@ -21,6 +21,7 @@ public static partial class PeakRectifier
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "C")]
+    [RecordName("peak-rectifier.half-wave-reservoir")]
     public static ElectricCapacitance HalfWaveReservoir(ElectricPotential V_p, ElectricResistance R, Frequency f, ElectricPotential V_r)
     {
         Guard.Positive(V_p);
@@ -36,6 +37,7 @@ public static partial class PeakRectifier
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V, at most the peak and small beside it.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive, or the ripple is above the peak.</exception>
     [Formula(Source, Symbol = "theta_c")]
+    [RecordName("peak-rectifier.conduction-angle")]
     public static Angle ConductionAngle(ElectricPotential V_p, ElectricPotential V_r)
     {
         Guard.Positive(V_p);
@@ -50,6 +52,7 @@ public static partial class PeakRectifier
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V, at most the peak.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the ripple is above the peak.</exception>
     [Formula(Source, Symbol = "i_D_av")]
+    [RecordName("peak-rectifier.half-wave-mean")]
     public static ElectricCurrent HalfWaveMean(ElectricCurrent I, ElectricPotential V_p, ElectricPotential V_r)
     {
         Guard.NotNegative(I);
@@ -65,6 +68,7 @@ public static partial class PeakRectifier
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V, at most the peak.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the ripple is above the peak.</exception>
     [Formula(Source, Symbol = "i_D_max")]
+    [RecordName("peak-rectifier.half-wave-peak")]
     public static ElectricCurrent HalfWavePeak(ElectricCurrent I, ElectricPotential V_p, ElectricPotential V_r)
     {
         Guard.NotNegative(I);
@@ -80,6 +84,7 @@ public static partial class PeakRectifier
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V, at most the peak.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the ripple is above the peak.</exception>
     [Formula(Source, Symbol = "i_D_max")]
+    [RecordName("peak-rectifier.full-wave-peak")]
     public static ElectricCurrent FullWavePeak(ElectricCurrent I, ElectricPotential V_p, ElectricPotential V_r)
     {
         Guard.NotNegative(I);

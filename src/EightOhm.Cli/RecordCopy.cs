@@ -20,7 +20,14 @@ internal sealed class RecordCopy
     }
 
     /// <summary>The records as the run left them.</summary>
-    public IReadOnlyList<DesignRecord> Records => [.. Files(folder).Select(DesignRecord.Load)];
+    public IReadOnlyList<DesignRecord> Records
+    {
+        get
+        {
+            using (Enter())
+                return [.. Files(folder).Select(DesignRecord.Load)];
+        }
+    }
 
     /// <summary>Copies the records and changes what the person asked to be changed, or refuses.</summary>
     public static RecordCopy Make(string home, string folder, IReadOnlyList<string> settings)
@@ -45,8 +52,8 @@ internal sealed class RecordCopy
         }
     }
 
-    /// <summary>Has the cells find the copies where they look for the records.</summary>
-    public IDisposable Enter() => RecordFolder.Use(folder);
+    /// <summary>Has the cells find the copies where they look for the records; the cards of parts stay at home.</summary>
+    public IDisposable Enter() => RecordFolder.Use(folder, parts: home);
 
     /// <summary>Hands over the records that the run changed, to go back to their place.</summary>
     public void AddTo(SavedFiles saved)

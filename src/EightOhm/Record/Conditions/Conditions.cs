@@ -4,18 +4,19 @@ using UnitsNet;
 namespace EightOhm.Record;
 
 /// <summary>The conditions under which something must hold: mains, loads and their phases, ambient, duty, spread of parts.</summary>
-/// <remarks>Immutable: each verb gives new conditions. A lambda picks those it wants by the names of its parameters; the others cost nothing.</remarks>
+/// <remarks>Immutable: each verb gives new conditions. A lambda picks those it wants by the names of its parameters; the others cost nothing. Made by a record
+/// (<see cref="DesignRecord.Conditions"/>), its parameters may name entries too, whose values in force they are given.</remarks>
 public sealed partial class Conditions
 {
     private readonly IReadOnlyList<Condition> all;
 
     /// <summary>No conditions yet.</summary>
     public Conditions()
-        : this([], DefaultSeed)
+        : this([], DefaultSeed, null)
     {
     }
 
-    private Conditions(IReadOnlyList<Condition> all, ulong seed) => (this.all, Seed) = (all, seed);
+    private Conditions(IReadOnlyList<Condition> all, ulong seed, IEntryArguments? entries) => (this.all, Seed, Entries) = (all, seed, entries);
 
     /// <summary>The seed of the random probes when none is given.</summary>
     public const ulong DefaultSeed = 1;
@@ -86,10 +87,16 @@ public sealed partial class Conditions
 
     /// <summary>The same conditions, searched with other random probes.</summary>
     /// <param name="seed">Any number.</param>
-    public Conditions WithSeed(ulong seed) => new(all, seed);
+    public Conditions WithSeed(ulong seed) => new(all, seed, Entries);
 
     /// <summary>All conditions and what each may be, in words.</summary>
     public override string ToString() => all.Count == 0 ? "no conditions" : ConditionWords.Bounds(all);
+
+    /// <summary>The entries that a lambda may name beside the conditions; null where there is no record.</summary>
+    internal IEntryArguments? Entries { get; }
+
+    /// <summary>The same conditions beside the entries of a record.</summary>
+    internal Conditions Beside(IEntryArguments entries) => new(all, Seed, entries);
 
     /// <summary>The condition of a name, or null.</summary>
     internal Condition? Find(string name) => all.FirstOrDefault(c => c.Name == name);
@@ -122,5 +129,5 @@ public sealed partial class Conditions
         return new CaseCondition(name, typeof(T), cases, word);
     }
 
-    private Conditions With(Condition added) => new([.. all, added], Seed);
+    private Conditions With(Condition added) => new([.. all, added], Seed, Entries);
 }

@@ -2,49 +2,51 @@ using EightOhm.Quantities;
 
 namespace EightOhm.Record;
 
-/// <summary>A figure asked over conditions: a lambda with each of its parameters bound to a condition, or to an entry of the record.</summary>
+/// <summary>A figure asked over conditions: a lambda with each of its parameters bound to a condition, or to an entry of the record as it stands now.</summary>
 internal sealed class WorstQuestion
 {
     private readonly Conditions over;
-    private readonly IReadOnlyList<Condition> used;
-    private readonly IReadOnlyList<Func<double[], object>> arguments;
+    private readonly List<Condition> used = [];
+    private readonly List<string> entries = [];
+    private readonly List<Func<double[], object>> arguments = [];
     private readonly Func<object[], object> body;
-    private readonly QuantityKind kind;
+    private readonly string? unanswered;
 
     /// <summary>Binds the parameters by their names.</summary>
-    /// <param name="over">The conditions.</param>
+    /// <param name="over">The conditions, with the entries beside them.</param>
     /// <param name="lambda">The figure.</param>
-    /// <param name="entry">An entry's value by name, or null; null where there is no record.</param>
-    /// <param name="entries">The names of the entries, for the refusal.</param>
     /// <exception cref="RecordException">A parameter is neither a condition nor an entry, or is of another type; or the value is no quantity or number.</exception>
-    public WorstQuestion(Conditions over, Lambda lambda, Func<string, object?>? entry = null, IReadOnlyList<string>? entries = null)
+    public WorstQuestion(Conditions over, Lambda lambda)
     {
         (this.over, body) = (over, lambda.Call);
-        kind = QuantityKinds.Find(lambda.Result) ?? throw new RecordException($"The worst of {lambda.Result.Name} cannot be told: the lambda must give a quantity or a number.");
-        List<Condition> conditions = [];
-        List<string> sources = [];
-        List<Func<double[], object>> bound = [];
+        Kind = QuantityKinds.Find(lambda.Result) ?? throw new RecordException($"The worst of {lambda.Result.Name} cannot be told: the lambda must give a quantity or a number.");
         // A compiled expression has its closure as a first parameter.
         foreach (var (parameter, type) in lambda.Itself.Method.GetParameters().TakeLast(lambda.Types.Count).Zip(lambda.Types))
         {
             var name = parameter.Name?.Normalize() ?? "";
-            var (condition, known) = (over.Find(name), entry?.Invoke(name));
-            if (condition is null && known is null)
-                throw new RecordException(Unknown(name, entries));
-            var argument = new LambdaArgument(name, type, condition, known);
-            if (condition is not null)
-                conditions.Add(condition);
+            var (condition, entry) = (over.Find(name), over.Entries?.Find(name));
+            if (condition is null && entry is null)
+                throw new RecordException(Unknown(name));
+            var argument = new LambdaArgument(name, type, condition, entry);
             if (argument.UsesEntry)
-                sources.Add(name);
-            var place = conditions.Count - 1;
-            bound.Add(condition is null ? _ => argument.At(0) : point => argument.At(point[place]));
-        }
+            {
+                entries.Add(name);
+                if (entry is { Value: null })
+                    unanswered ??= $"because {name} has no answer: {entry.Value.Reason}";
+            }
 
-        (used, arguments, Entries) = (conditions, bound, sources);
+            if (condition is not null)
+                used.Add(condition);
+            var place = used.Count - 1;
+            arguments.Add(condition is null ? _ => argument.At(0) : point => argument.At(point[place]));
+        }
     }
 
+    /// <summary>The kind of the figure.</summary>
+    public QuantityKind Kind { get; }
+
     /// <summary>The entries that parameters are bound to.</summary>
-    public IReadOnlyList<string> Entries { get; }
+    public IReadOnlyList<string> Entries => entries;
 
     /// <summary>Finds the highest value.</summary>
     public WorstCase Highest() => Ask(true, false).Highest!;
@@ -57,28 +59,65 @@ internal sealed class WorstQuestion
     {
         var looks = new WorstLooks(Evaluate);
         var search = new WorstSearch(used, looks, over.Seed);
+        if (unanswered is not null)
+            return Untold(unanswered, null, null);
         try
         {
             search.Run(highest, lowest);
-            // The looks for the relief of one sense may still move the other's worst.
+            // The looks along the conditions may find something worse still, for either.
             var (reliefOfHighest, reliefOfLowest) = (highest ? search.LeastAlong(1) : [], lowest ? search.LeastAlong(-1) : []);
-            return (highest ? Case(looks.Highest, reliefOfHighest) : null, lowest ? Case(looks.Lowest, reliefOfLowest) : null);
+            if (highest && lowest)
+                reliefOfHighest = search.LeastAlong(1);
+            return (highest ? Told(looks.Highest, reliefOfHighest) : null, lowest ? Told(looks.Lowest, reliefOfLowest) : null);
         }
         catch (RefusedPointException refused)
         {
             var at = ConditionWords.Where(used, refused.Point);
-            var untold = new WorstCase(null, at.Length == 0 ? $": {refused.Message}" : $"at {at}: {refused.Message}", Where(refused.Point), at, Bounds, search.Method, looks.Count, over.Seed, []);
-            return (highest ? untold : null, lowest ? untold : null);
+            return Untold(at.Length == 0 ? $"because {refused.Message}" : $"at {at}: {refused.Message}", refused.Point, refused.InnerException);
         }
 
-        WorstCase Case((double[] Point, Look Look) worst, IReadOnlyList<(double Place, double Number)> relief) =>
-            new(worst.Look.Value, null, Where(worst.Point), ConditionWords.Where(used, worst.Point), Bounds, search.Method, looks.Count, over.Seed,
-                [.. used.Select((c, i) => new ConditionRelief(c.Name, c.At(relief[i].Place), ConditionWords.Change(c, used, worst.Point[i], relief[i].Place), kind.FromSi(relief[i].Number)))]);
+        WorstCase Told((double[] Point, Look Look) worst, IReadOnlyList<(double Place, double Number)> relief) => new()
+        {
+            Value = Normal(worst.Look.Value),
+            Where = Where(worst.Point),
+            At = ConditionWords.Where(used, worst.Point),
+            Over = Bounds,
+            Method = search.Method,
+            Evaluations = looks.Count,
+            Seed = over.Seed,
+            Relief = [.. used.Select((c, i) => new ConditionRelief(At(c, relief[i].Place), ConditionWords.Change(c, used, worst.Point[i], relief[i].Place), Normal(Kind.FromSi(relief[i].Number))))],
+            Entries = entries,
+        };
+
+        (WorstCase?, WorstCase?) Untold(string reason, double[]? point, Exception? cause)
+        {
+            var untold = new WorstCase
+            {
+                Reason = Words.Clean(reason),
+                Where = point is null ? [] : Where(point),
+                At = point is null ? "" : ConditionWords.Where(used, point),
+                Over = Bounds,
+                Method = search.Method,
+                Evaluations = looks.Count,
+                Seed = over.Seed,
+                Entries = entries,
+                Cause = cause,
+            };
+            return (highest ? untold : null, lowest ? untold : null);
+        }
     }
 
     private string Bounds => ConditionWords.Bounds(used);
 
-    private IReadOnlyList<ConditionAt> Where(double[] point) => [.. used.Select((c, i) => new ConditionAt(c.Name, c.At(point[i]), c.Text(point[i])))];
+    private IReadOnlyList<ConditionAt> Where(double[] point) => [.. used.Select((c, i) => At(c, point[i]))];
+
+    private static ConditionAt At(Condition condition, double place)
+    {
+        var value = condition.At(place);
+        return new(condition.Name, QuantityKinds.Find(value.GetType()) is { } kind ? KeptValue.Normal(condition.Name, kind, value) : value, condition.Text(place));
+    }
+
+    private object Normal(object value) => KeptValue.Normal("the worst", Kind, value);
 
     private Look Evaluate(double[] point)
     {
@@ -86,14 +125,14 @@ internal sealed class WorstQuestion
         for (var i = 0; i < values.Length; i++)
             values[i] = arguments[i](point);
         var value = body(values);
-        return new(kind.ToSi(value), value);
+        return new(Kind.ToSi(value), value);
     }
 
-    private string Unknown(string name, IReadOnlyList<string>? entries)
+    private string Unknown(string name)
     {
         var there = over.Names.Count == 0 ? "no conditions" : $"the conditions {string.Join(", ", over.Names)}";
-        return entries is null
+        return over.Entries?.Names is not { } known
             ? $"The lambda asks for {name}, which is no condition: there are {there}. Add it with Range, Cases or Spread, or name the parameter after one of them."
-            : $"The lambda asks for {name}, which is neither a condition nor an entry: there are {there}{(entries.Count == 0 ? " and no entries" : $" and the entries {string.Join(", ", entries)}")}. Add it to the conditions, or name the parameter after one of these.";
+            : $"The lambda asks for {name}, which is neither a condition nor an entry: there are {there}, and {(known.Count == 0 ? "no entries" : $"the entries {string.Join(", ", known)}")}. Add it to the conditions, or name the parameter after one of these.";
     }
 }

@@ -82,7 +82,7 @@ public class ConditionsTests
         });
         Assert.Equal(632.46, seen[0], 0.01);
         var peak = new Conditions().Range("f", 20.Hz, 20.kHz).Highest((Frequency f) => -Math.Abs(Math.Log(f.Hertz / 100)));
-        Assert.Equal(100, ((Frequency)peak.Where[0].Value).Hertz, 0.1);
+        Assert.Equal(100, ((Frequency)peak.Where[0].Value!).Hertz, 0.1);
     }
 
     [Fact]
@@ -105,7 +105,7 @@ public class ConditionsTests
     public void Neither_infinity_nor_the_root_of_less_than_nothing_is_shown()
     {
         var over = new Conditions().Range("x", 0.0, 1.0);
-        foreach (var worst in new[] { over.Highest((double x) => 1 / x), over.Lowest((double x) => Math.Sqrt(x - 0.5)), over.Highest((double x) => ElectricPotential.FromVolts(1 / x)), over.Highest((double x) => Power.FromWatts(1 / x)) })
+        foreach (var worst in new WorstCase[] { over.Highest((double x) => 1 / x), over.Lowest((double x) => Math.Sqrt(x - 0.5)), over.Highest((double x) => ElectricPotential.FromVolts(1 / x)), over.Highest((double x) => Power.FromWatts(1 / x)) })
         {
             Assert.Null(worst.Value);
             Assert.StartsWith("at x 0: ", worst.Reason, StringComparison.Ordinal);
@@ -136,7 +136,7 @@ public class ConditionsTests
         Assert.Equal("The lambda asks for Z_1, which is no condition: there are the conditions Z_L, phi, x_mains, T_a, duty, R_E. Add it with Range, Cases or Spread, or name the parameter after one of them.", Told(() => Use.Highest((ElectricResistance Z_1) => Z_1)));
         Assert.Equal("Z_L is ElectricResistance, but the lambda takes Double. Write (ElectricResistance Z_L, …) => ….", Told(() => Use.Highest((double Z_L) => Z_L)));
         Assert.Equal("R_E is a spread, a factor about 1, but the lambda takes ElectricResistance. Take a double or a Ratio.", Told(() => Use.Highest((ElectricResistance R_E) => R_E)));
-        Assert.Equal(105.percent, Use.Highest((Ratio R_E) => R_E).Value);
+        Assert.Equal(105, Use.Highest((Ratio R_E) => R_E).Value!.Value.Percent, 1e-9);
         Assert.Contains("must give a quantity or a number", Told(() => Use.Highest((double R_E) => R_E > 1)), StringComparison.Ordinal);
     }
 

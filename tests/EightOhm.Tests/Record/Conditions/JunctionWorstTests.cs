@@ -42,7 +42,7 @@ public class JunctionWorstTests
             }
         }
 
-        var found = ((Temperature)worst.Value!).DegreesCelsius;
+        var found = (worst.Value!.Value).DegreesCelsius;
         Assert.True(found >= most - 1e-9, $"{found} < {most}");
         Assert.Equal(most, found, 0.01);
         Assert.Equal(WorstMethod.EveryCombination, worst.Method); // 3·2·3·3·3 = 162
@@ -54,8 +54,8 @@ public class JunctionWorstTests
     public void At_a_resistor_and_nominal_mains_it_is_the_textbooks()
     {
         var resistor = new Conditions().Range("m", 0.percent, 100.percent).Highest((Ratio m) => Heat(0.percent, 4.Ohm, 0.deg, m));
-        Assert.Equal(2 * 46 * 46 / (Math.PI * Math.PI) / (4 + (0.22 / 3)), (double)((Power)resistor.Value!).Watts, 1e-4);
-        var level = (Ratio)resistor.Where[0].Value;
+        Assert.Equal(2 * 46 * 46 / (Math.PI * Math.PI) / (4 + (0.22 / 3)), (double)(resistor.Value!.Value).Watts, 1e-4);
+        var level = (Ratio)resistor.Where[0].Value!;
         Assert.Equal(2 / Math.PI, level.DecimalFractions, 1e-3);
     }
 
@@ -68,7 +68,7 @@ public class JunctionWorstTests
         var searched = spread.Highest((Ratio x_mains, ElectricResistance Z_L, Angle phi, Temperature T_a, Ratio m, double theta, double R) => At(x_mains, Z_L, phi, T_a, m, theta, R));
         var corner = Use.Highest((Ratio x_mains, ElectricResistance Z_L, Angle phi, Temperature T_a, Ratio m) => At(x_mains, Z_L, phi, T_a, m, 1.1, 0.95));
         Assert.Equal(WorstMethod.Search, searched.Method);
-        Assert.Equal(((Temperature)corner.Value!).DegreesCelsius, ((Temperature)searched.Value!).DegreesCelsius, 1e-4);
+        Assert.Equal((corner.Value!.Value).DegreesCelsius, (searched.Value!.Value).DegreesCelsius, 1e-4);
         Assert.EndsWith("theta +10 %, R −5 %", searched.At, StringComparison.Ordinal);
         Assert.InRange(searched.Evaluations, 49, 400); // every combination: 648 before a range is followed
     }
@@ -77,11 +77,11 @@ public class JunctionWorstTests
     public void The_remedies_are_told_along_each_condition()
     {
         var worst = Use.Highest((Ratio x_mains, ElectricResistance Z_L, Angle phi, Temperature T_a, Ratio m) => Junction(x_mains, Z_L, phi, T_a, m));
-        Assert.Equal(["x_mains", "Z_L", "phi", "T_a", "m"], worst.Relief.Select(r => r.Name));
-        Assert.All(worst.Relief, r => Assert.True((Temperature)r.Value < (Temperature)worst.Value!));
+        Assert.Equal(["x_mains", "Z_L", "phi", "T_a", "m"], worst.Relief.Select(r => r.Kindest.Name));
+        Assert.All(worst.Relief, r => Assert.True((Temperature)r.Value < worst.Value!.Value));
         Assert.StartsWith("4 → 8 Ω: ", worst.Relief[1].ToString(), StringComparison.Ordinal);
         var eight = Use.Highest((Ratio x_mains, Angle phi, Temperature T_a, Ratio m) => Junction(x_mains, 8.Ohm, phi, T_a, m));
-        Assert.True((Temperature)worst.Relief[1].Value <= (Temperature)eight.Value!); // the others at 4 Ω's worst, not at 8 Ω's
-        Assert.Equal(((Temperature)worst.Value!).DegreesCelsius - 25, ((Temperature)worst.Relief[3].Value).DegreesCelsius, 1e-9);
+        Assert.True((Temperature)worst.Relief[1].Value <= eight.Value!.Value); // the others at 4 Ω's worst, not at 8 Ω's
+        Assert.Equal((worst.Value!.Value).DegreesCelsius - 25, ((Temperature)worst.Relief[3].Value).DegreesCelsius, 1e-9);
     }
 }

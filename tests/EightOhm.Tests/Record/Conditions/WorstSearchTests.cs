@@ -26,10 +26,10 @@ public class WorstSearchTests
         {
             var over = new Conditions().Range("x", 0.0, 1.0);
             var smooth = over.Highest((double x) => Math.Exp(-Math.Pow((x - place) / width, 2)));
-            Assert.Equal(1, (double)smooth.Value!, 1e-5);
-            Assert.Equal(place, (double)smooth.Where[0].Value, 1e-3);
+            Assert.Equal(1, smooth.Value!.Value, 1e-5);
+            Assert.Equal(place, (double)smooth.Where[0].Value!, 1e-3);
             var corner = over.Lowest((double x) => 7 + Math.Abs(x - place));
-            Assert.Equal(7, (double)corner.Value!, 1e-3);
+            Assert.Equal(7, corner.Value!.Value, 1e-3);
         });
 
     // The naive search looks at corners and middle alone, and would say 0.75 for a top of 1.
@@ -39,8 +39,8 @@ public class WorstSearchTests
         var worst = new Conditions().Range("x", 0.0, 1.0).Cases("n", 1, 2).Highest((double x, int n) => n * 4 * x * (1 - x) - (n * Math.Pow(x - 0.3, 2)));
         Assert.Equal(WorstMethod.EveryCombination, worst.Method);
         // The top of 4x(1 − x) − (x − 0.3)² is at x = 4.6/10, twice its value 0.968 counts.
-        Assert.Equal(0.46, (double)worst.Where[0].Value, 1e-3);
-        Assert.Equal(2 * ((4 * 0.46 * 0.54) - (0.16 * 0.16)), (double)worst.Value!, 1e-7);
+        Assert.Equal(0.46, (double)worst.Where[0].Value!, 1e-3);
+        Assert.Equal(2 * ((4 * 0.46 * 0.54) - (0.16 * 0.16)), worst.Value!.Value, 1e-7);
     }
 
     [Fact]
@@ -52,16 +52,16 @@ public class WorstSearchTests
         Assert.Equal(-1.0, Square.Lowest((double x, double y) => x * y).Value);
         // Parts that differ: the worst is one high and the other low.
         var mismatch = new Conditions().Spread("a", 5.percent).Spread("b", 5.percent).Highest((double a, double b) => Math.Abs(a - b));
-        Assert.Equal(0.1, (double)mismatch.Value!, 1e-12);
+        Assert.Equal(0.1, mismatch.Value!.Value, 1e-12);
     }
 
     [Fact]
     public void A_ridge_across_two_ranges_is_climbed_to_its_top()
     {
         var worst = Square.Highest((double x, double y) => 5 - (100 * Math.Pow(x - y, 2)) - Math.Pow(x + y - 1.2, 2));
-        Assert.Equal(5, (double)worst.Value!, 1e-5);
-        Assert.Equal(0.6, (double)worst.Where[0].Value, 2e-3);
-        Assert.Equal(0.6, (double)worst.Where[1].Value, 2e-3);
+        Assert.Equal(5, worst.Value!.Value, 1e-5);
+        Assert.Equal(0.6, (double)worst.Where[0].Value!, 2e-3);
+        Assert.Equal(0.6, (double)worst.Where[1].Value!, 2e-3);
     }
 
     [Fact]
@@ -75,8 +75,8 @@ public class WorstSearchTests
         var searched = many.Highest((double x, double z, double phi, double t, int n, double a, double b, double c) => Figure(x, z, phi, t, n) * a * b * c / a / b / c);
         Assert.Equal((WorstMethod.EveryCombination, WorstMethod.Search), (every.Method, searched.Method));
         var known = 35 + (1.21 * 400 / 4 / 2 * 2);
-        Assert.Equal(known, (double)every.Value!, 1e-6);
-        Assert.Equal(known, (double)searched.Value!, 1e-6);
+        Assert.Equal(known, every.Value!.Value, 1e-6);
+        Assert.Equal(known, searched.Value!.Value, 1e-6);
         Assert.Equal(every.Where.Select(w => w.Name), searched.Where.Take(5).Select(w => w.Name));
         foreach (var (a, b) in every.Where.Zip(searched.Where))
             Assert.Equal(Convert.ToDouble(a.Value, null), Convert.ToDouble(b.Value, null), 0.02);
@@ -120,10 +120,10 @@ public class WorstSearchTests
 
             var over = Square.Cases("n", 1, 2, 3).Spread("a", 10.percent).WithSeed(seed);
             var high = over.Highest((double x, double y, int n, double a) => Figure(x, y, n, a));
-            Assert.True((double)high.Value! >= most - (1e-10 * Math.Abs(most)));
+            Assert.True(high.Value!.Value >= most - (1e-10 * Math.Abs(most)));
             (most, least) = (double.NegativeInfinity, double.PositiveInfinity);
             var low = over.Lowest((double x, double y, int n, double a) => Figure(x, y, n, a));
-            Assert.True((double)low.Value! <= least + (1e-10 * Math.Abs(least)));
+            Assert.True(low.Value!.Value <= least + (1e-10 * Math.Abs(least)));
         }, iter: 60);
 
     [Fact]

@@ -25,7 +25,7 @@ public sealed partial class DesignRecord
             Look();
             var slot = For(name, EntryRole.Computed, kind);
             var (marks, hangsOnAll) = MarksOf(CellSources.Current?.Of(Path, name, line), slot);
-            Put(slot with { Value = KeptValue.Normal(name, kind, value), Rule = null, Marks = marks, HangsOnAll = hangsOnAll, Note = Words.Clean(note) ?? slot.Note });
+            Put(slot with { Value = KeptValue.Normal(name, kind, value), Worst = null, Rule = null, Marks = marks, HangsOnAll = hangsOnAll, Note = Words.Clean(note) ?? slot.Note });
             return (T)KeptValue.Normal(name, kind, value);
         }
     }
@@ -87,7 +87,7 @@ public sealed partial class DesignRecord
             try
             {
                 var value = KeptValue.Normal(name, kind, body.DynamicInvoke(arguments)!);
-                Put(slot with { Value = value, Rule = null, Marks = marks, HangsOnAll = false, Note = Words.Clean(note) ?? slot.Note });
+                Put(slot with { Value = value, Worst = null, Rule = null, Marks = marks, HangsOnAll = false, Note = Words.Clean(note) ?? slot.Note });
                 return value;
             }
             catch (Exception e) when ((e is System.Reflection.TargetInvocationException ? e.InnerException! : e) is var cause and not (OutOfMemoryException or OperationCanceledException or RecordException or IOException))

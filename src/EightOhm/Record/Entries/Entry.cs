@@ -16,6 +16,7 @@ public sealed record Entry
         Expression = slot.Rule?.Lambda;
         From = slot.From;
         HangsOnAll = slot.HangsOnAll;
+        Worst = Value is null ? null : slot.Worst;
         Note = slot.Note;
         Considered = slot.Considered;
     }
@@ -49,6 +50,9 @@ public sealed record Entry
 
     /// <summary>Whether nothing is known of where a computed value came from, so that it hangs on every input there was.</summary>
     public bool HangsOnAll { get; }
+
+    /// <summary>Where and how the value was found, when it is the worst over conditions; else null.</summary>
+    public WorstCase? Worst { get; }
 
     /// <summary>What the chapter says about it: a target's note, a choice's reason, an assumption's basis.</summary>
     public string? Note { get; }

@@ -25,6 +25,9 @@ internal sealed record Slot(string Name, EntryRole Role, QuantityKind? Kind)
 
     public Rule? Rule { get; init; }
 
+    /// <summary>Where and how a computed value was found, when it is the worst over conditions.</summary>
+    public WorstCase? Worst { get; init; }
+
     /// <summary>What a computed value came from, each with its fingerprint at that time.</summary>
     public IReadOnlyList<Mark> Marks { get; init; } = [];
 
@@ -45,13 +48,13 @@ internal sealed record Slot(string Name, EntryRole Role, QuantityKind? Kind)
     /// <summary>Whether a file would hold the same of both.</summary>
     public bool SaysTheSame(Slot other) =>
         (Role, Kind, Value, Override, Note, Considered, HangsOnAll, Rule?.Json) == (other.Role, other.Kind, other.Value, other.Override, other.Note, other.Considered, other.HangsOnAll, other.Rule?.Json)
-        && From.SequenceEqual(other.From) && Marks.SequenceEqual(other.Marks);
+        && From.SequenceEqual(other.From) && Marks.SequenceEqual(other.Marks) && (Worst is null ? other.Worst is null : other.Worst is { } worst && Worst.SaysTheSame(worst));
 
     // What was worked out from other marks must not be copied by "with".
     private Slot(Slot other)
     {
-        (Name, Role, Kind, Order, Value, Override, Note, Considered, Rule, Marks, HangsOnAll) =
-            (other.Name, other.Role, other.Kind, other.Order, other.Value, other.Override, other.Note, other.Considered, other.Rule, other.Marks, other.HangsOnAll);
+        (Name, Role, Kind, Order, Value, Override, Note, Considered, Rule, Worst, Marks, HangsOnAll) =
+            (other.Name, other.Role, other.Kind, other.Order, other.Value, other.Override, other.Note, other.Considered, other.Rule, other.Worst, other.Marks, other.HangsOnAll);
     }
 }
 

@@ -82,9 +82,9 @@ internal static class RecordReader
                 part.Allow("name", "role", "note", "kind", "rule", "reads", "from", "expression");
                 return slot;
             case EntryRole.Computed:
-                part.Allow("name", "role", "note", "kind", "value", "hangsOnAll", "from");
+                part.Allow("name", "role", "note", "kind", "value", "worst", "hangsOnAll", "from");
                 var (marks, hangsOnAll) = ReadMarks(part);
-                return slot with { Value = ReadValue(part["value"], kind!), Marks = marks, HangsOnAll = hangsOnAll };
+                return slot with { Value = ReadValue(part["value"], kind!), Worst = part.Optional("worst") is { } worst ? WorstJson.Read(worst, kind!) : null, Marks = marks, HangsOnAll = hangsOnAll };
             default:
                 part.Allow("name", "role", "note", "considered", "kind", "value", "set");
                 return slot with { Value = ReadInput(slot, part["value"]), Override = part.Optional("set") is { } set ? ReadInput(slot, set) : null };

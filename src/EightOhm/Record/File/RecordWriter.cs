@@ -57,6 +57,8 @@ internal static class RecordWriter
                 WriteValue(json, "set", slot, set);
         }
 
+        if (slot.Worst is { } worst)
+            WorstJson.Write(json, "worst", slot.Kind!, worst);
         if (slot.Role == EntryRole.Computed)
             WriteMarks(json, slot.Marks, slot.HangsOnAll);
         json.WriteEndObject();

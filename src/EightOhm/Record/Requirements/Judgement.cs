@@ -11,8 +11,10 @@ internal sealed partial class Judgement(RecordContent content, Evaluation evalua
     /// <summary>How a requirement stands. It is called met only where value and limit both belong to the inputs in force.</summary>
     public Requirement Of(Clause clause)
     {
-        var (value, low, high) = (ValueOf(clause), LimitOf(clause.Limit.Low), LimitOf(clause.Limit.High));
-        var shown = new Requirement(Label(clause.Label), clause.Label, clause.Entry, Text(value.Value), clause.Worst?.WhereText, Asked(clause.Limit, low, high), clause.Limit.Names, null, RequirementState.CannotTell, null);
+        var (low, high) = (LimitOf(clause.Limit.Low), LimitOf(clause.Limit.High));
+        var worst = clause.Worst?.Deciding(NumberOf(low, clause.Worst), NumberOf(high, clause.Worst));
+        var value = worst is null ? EntrySide(clause.Entry!) : WorstSide(clause.Worst!, worst);
+        var shown = new Requirement(Label(clause.Label), clause.Label, clause.Entry, Text(value.Value), worst?.At is { Length: > 0 } at ? at : null, Asked(clause.Limit, low, high), clause.Limit.Names, null, RequirementState.CannotTell, null) { Worst = worst };
         if (content.Unanswered.TryGetValue(clause.Label, out var why))
             return shown with { Value = Dash, State = RequirementState.CannotTell, Reason = why };
         foreach (var side in new[] { value, low, high }.OfType<Side>().OrderBy(s => s.State == RequirementState.CannotTell ? 0 : 1))
@@ -54,13 +56,14 @@ internal sealed partial class Judgement(RecordContent content, Evaluation evalua
         return value.Number > limit.Number ? $"over by {amount}" : $"short by {amount}";
     }
 
-    private Side ValueOf(Clause clause)
+    // A limit of another kind decides nothing, and is told as a fault.
+    private static double? NumberOf(Side? limit, WorstValue worst) => limit is { Value: not null } && limit.Kind!.Type == worst.Kind.Type ? limit.Number : null;
+
+    private Side WorstSide(WorstValue found, WorstCase worst)
     {
-        if (clause.Worst is not { } worst)
-            return EntrySide(clause.Entry!);
-        return evaluation.Moved(worst.Marks, worst.HangsOnAll) is var (state, reason)
-            ? new(worst.Kind, state == EntryState.Stale ? worst.Value : null, state == EntryState.Stale ? RequirementState.Stale : RequirementState.CannotTell, reason)
-            : new(worst.Kind, worst.Value, null, null);
+        if (evaluation.Moved(found.Marks, found.HangsOnAll) is var (state, reason))
+            return new(found.Kind, state == EntryState.Stale ? worst.Value : null, state == EntryState.Stale ? RequirementState.Stale : RequirementState.CannotTell, reason);
+        return worst.Value is null ? new(found.Kind, null, RequirementState.CannotTell, worst.Reason) : new(found.Kind, worst.Value, null, null);
     }
 
     private Side? LimitOf(LimitNode? limit)

@@ -23,6 +23,9 @@ public sealed record Requirement(
     RequirementState State,
     string? Reason)
 {
+    /// <summary>What was found over conditions: where, how, and what each condition has to do with it; null where an entry is judged.</summary>
+    public WorstCase? Worst { get; init; }
+
     /// <summary>Whether it is met; null when nobody can tell.</summary>
     public bool? Met => State switch
     {

@@ -48,9 +48,7 @@ internal static class Formatters
         Tables<DesignRecord>(r => RecordTables.Entries(r.Entries, r.Name));
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
-        TablesOfMany<Decision>(RecordTables.Decisions);
-        TablesOfMany<Assumption>(RecordTables.Assumptions);
-        TablesOfMany<StageHeat>(HeatTables.Levels);
+        TablesOfMany<StagePowers>(DissipationTables.Levels);
         TablesOfMany<LoadDemand>(LoadTables.Demands);
         Tables<NoiseBudget>(NoiseTables.Budget);
         Tables<SheetComparison>(SheetTables.SideBySide);
@@ -61,7 +59,7 @@ internal static class Formatters
         Tables<InrushPeaks>(SupplyTables.Inrush);
         Tables<RelayVerdict>(ProtectionTables.Relay);
         Tables<FaultTable>(ProtectionTables.Faults);
-        Tables<PowerTransistorCard>(SafeAreaTables.WithWords);
+        Tables<Transistor>(SafeAreaTables.WithWords);
         Tables<DeratedArea>(SafeAreaTables.WithWords);
         Tables<LoadEllipse>(SafeAreaTables.WithWords);
         Tables<SafeAreaUtilisation>(SafeAreaTables.WithWords);
@@ -98,7 +96,7 @@ internal static class Formatters
         Formatter.SetPreferredMimeTypesFor(type, latex is null ? [Html, Plain] : [Html, Tex, Plain]);
     }
 
-    private static readonly string[] Subjects = ["Ratings", "Noise", "Feedback", "Loads", "Supply", "OutputStages", "Thermal", "Protection", "Devices"];
+    private static readonly string[] Subjects = ["Ratings", "Noise", "Feedback", "Loads", "Supply", "OutputStages", "Thermal", "Protection", "Devices", "SafeAreas", "Samples"];
 
     private static bool IsFacts(Type type) =>
         !type.IsAbstract && !type.IsGenericTypeDefinition && QuantityKinds.Find(type) is null && IsOfASubject(type) && Facts.Has(type);

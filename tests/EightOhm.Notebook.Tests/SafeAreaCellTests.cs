@@ -18,7 +18,7 @@ public sealed class SafeAreaCellTests(Cells cells) : IClassFixture<Cells>
     [InlineData("limiter.Against(area.For(80.degC, 100.ms), new[] { load }, 25.degC, 85.degC).Area", "limiter margin")]
     public async Task A_value_is_shown_in_our_words(string code, string says)
     {
-        await cells.Shown($"var card = PowerTransistorCard.Load(@\"{Card}\"); var area = new SafeArea(card); var load = new LoadEllipse(46.V, 37.95.V, 4.Ohm, 45.deg, 0.22.Ohm, 3); var limiter = new VoltageCurrentLimiter(220.Ohm, 390.Ohm, 22.kOhm, 0.22.Ohm); 1.V");
+        await cells.Shown($"var card = Transistor.Load(@\"{Card}\"); var area = new SafeArea(card); var load = new LoadEllipse(46.V, 37.95.V, 4.Ohm, 45.deg, 0.22.Ohm, 3); var limiter = new VoltageCurrentLimiter(220.Ohm, 390.Ohm, 22.kOhm, 0.22.Ohm); 1.V");
         var shown = await cells.Shown(code);
         Assert.Contains(says, shown["text/plain"], StringComparison.Ordinal);
         Assert.DoesNotContain("dni-", shown["text/html"], StringComparison.Ordinal);
@@ -27,7 +27,7 @@ public sealed class SafeAreaCellTests(Cells cells) : IClassFixture<Cells>
     [Fact]
     public async Task The_chart_and_a_working_are_shown()
     {
-        await cells.Shown($"var area = new SafeArea(PowerTransistorCard.Load(@\"{Card}\")); var V = 46.V; 1.V");
+        await cells.Shown($"var area = new SafeArea(Transistor.Load(@\"{Card}\")); var V = 46.V; 1.V");
         var chart = await cells.Shown("Charts.SafeArea(area, 80.degC, 100.ms, new[] { new LoadEllipse(V, 37.95.V, 4.Ohm, 45.deg, 0.22.Ohm, 3) }, new VoltageCurrentLimiter(220.Ohm, 390.Ohm, 22.kOhm, 0.22.Ohm))");
         Assert.Contains("<img", chart["text/html"], StringComparison.Ordinal);
         var working = await cells.Shown("Explain(() => LimiterLocus.SingleSlope(0.65.V, 220.Ohm, 390.Ohm, 22.kOhm, 0.22.Ohm, V))");

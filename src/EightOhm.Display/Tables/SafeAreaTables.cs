@@ -1,4 +1,4 @@
-using EightOhm.OutputStages;
+using EightOhm.SafeAreas;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 
@@ -22,7 +22,7 @@ public static class SafeAreaTables
         ArgumentNullException.ThrowIfNull(pairs);
         List<IReadOnlyList<string>> rows =
         [
-            ["average heat", QuantityFormat.Short(pairs.ByHeat), QuantityFormat.Short(pairs.HeatOfOne, 3), QuantityFormat.Short(pairs.HeatAllowed, 3)],
+            ["average dissipation", QuantityFormat.Short(pairs.ByDissipation), QuantityFormat.Short(pairs.DissipationOfOne, 3), QuantityFormat.Short(pairs.DissipationAllowed, 3)],
             ["safe area", QuantityFormat.Short(pairs.BySafeArea), QuantityFormat.Short(pairs.Area.Current, 3), $"{QuantityFormat.Short(pairs.Area.Allowed, 3)} at {QuantityFormat.Short(pairs.Area.Voltage, 3)}"],
             ["peak current", QuantityFormat.Short(pairs.ByCurrent), QuantityFormat.Short(pairs.CurrentOfOne, 3), QuantityFormat.Short(pairs.CurrentAllowed, 3)],
         ];

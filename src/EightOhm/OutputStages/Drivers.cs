@@ -90,14 +90,21 @@ public static partial class Drivers
         Guard.Positive(n);
         Guard.NotNegative(I_D);
         Guard.Between(phi, -90.deg, 90.deg, hint: LoadWithEmitterResistor.Phase90);
-        double rail = V.Volts, peak = V_p.Volts / Guard.Positive(Z).Ohms, lag = phi.Radians;
+        Guard.Positive(Z);
         double Base(double current) => current / Guard.Positive(h_FE(ElectricCurrent.FromAmperes(current / n)), nameof(h_FE));
+        return Of(V, V_p, Z, phi, Base, I_D) is var load && V_p > default(ElectricPotential) ? load : load with { Gain = h_FE(default) };
+    }
+
+    /// <summary>The same from the base current of a side over its collector current, in A.</summary>
+    internal static DriverLoad Of(ElectricPotential V, ElectricPotential V_p, ElectricResistance Z, Angle phi, Func<double, double> bases, ElectricCurrent I_D)
+    {
+        double rail = V.Volts, volts = V_p.Volts, peak = volts / Z.Ohms, lag = phi.Radians;
 
         // Over the conducting half-wave, where the integrand is smooth.
-        var sum = GaussLegendreRule.Integrate(a => (rail - (V_p.Volts * Math.Sin(a + lag))) * Base(peak * Math.Sin(a)), 0, Math.PI, 64);
-        var most = Base(peak);
-        var heat = (rail * I_D.Amperes) + (sum / (2 * Math.PI));
-        return new DriverLoad(ElectricCurrent.FromAmperes(most), peak > 0 ? peak / most : h_FE(default), I_D + ElectricCurrent.FromAmperes(most), Power.FromWatts(heat));
+        var sum = GaussLegendreRule.Integrate(a => (rail - (volts * Math.Sin(a + lag))) * bases(peak * Math.Sin(a)), 0, Math.PI, 64);
+        var most = bases(peak);
+        var dissipation = (rail * I_D.Amperes) + (sum / (2 * Math.PI));
+        return new DriverLoad(ElectricCurrent.FromAmperes(most), peak > 0 ? peak / most : double.PositiveInfinity, I_D + ElectricCurrent.FromAmperes(most), Power.FromWatts(dissipation));
     }
 }
 

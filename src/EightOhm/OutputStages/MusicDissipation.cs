@@ -8,7 +8,7 @@ namespace EightOhm.OutputStages;
 
 /// <summary>Music duty: the heat of an ideal class-B stage while a programme gives the load a mean power, by a sine and by Gaussian noise.</summary>
 /// <remarks>The same power by another waveform is another heat: a class-B stage draws the mean of |i|, which is 0.900 of the rms for a sine and 0.798
-/// for Gaussian noise. With emitter resistors, bias and sag: <see cref="ClassBStage.Sine"/> and <see cref="ClassBStage.Noise"/>.</remarks>
+/// for Gaussian noise. With emitter resistors, bias and sag: <see cref="StageDissipation.Sine"/> and <see cref="StageDissipation.Noise"/>.</remarks>
 public static partial class MusicDissipation
 {
     // Peaks at three times the rms: a Gaussian is beyond them 0.27 % of the time, and its mean |i| 0.1 % too high without the clipping.

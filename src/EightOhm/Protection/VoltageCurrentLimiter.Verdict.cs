@@ -1,5 +1,5 @@
 using EightOhm.Numerics;
-using EightOhm.OutputStages;
+using EightOhm.SafeAreas;
 using EightOhm.Quantities;
 using UnitsNet;
 

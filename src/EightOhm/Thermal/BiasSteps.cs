@@ -1,4 +1,4 @@
-using EightOhm.OutputStages;
+using EightOhm.Devices;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -54,7 +54,7 @@ internal static class BiasSteps
             _design = bias.Design.Rises;
             _currents = new double[_junctions.Length];
             (_voltage, _idle, _resistance) = (bias.Voltage.Volts, bias.IdleCurrent.Amperes, bias.Resistance.Ohms);
-            _thermal = EmitterBias.ThermalVoltage(bias.Design[bias.Junctions[0]]).Volts;
+            _thermal = Devices.Junction.ThermalVoltage(bias.Design[bias.Junctions[0]]).Volts;
             (_tc, _tcSensor, _ambient) = (bias.JunctionDrift.Si, bias.SensorDrift.Si, bias.Network.AmbientTemperature.Kelvins - Constants.ZeroCelsius);
         }
 
@@ -76,7 +76,7 @@ internal static class BiasSteps
 
             double? gone = Hot(_state) > Destroyed ? grid[kept - 1] : null;
             var transient = new ThermalTransient(_bias.Network, grid[..kept], [.. rises.Select(r => r[..kept])]);
-            return new BiasOverTime(_bias, transient, current[..kept], gone);
+            return new BiasOverTime(_bias, transient, grid[..kept], current[..kept], gone);
         }
 
         private void Step(double from, double to, int halved)

@@ -92,7 +92,7 @@ public class SafeAreaCaseChecks
         Assert.False(limiter.Against(area.For(80.degC, SafeArea.Dc), [Load(3, 0)], 25.degC, 25.degC).Passes);
     }
 
-    private static SafeArea Area(double left) => new(PowerTransistorCard.Parse(Card.Replace("\"secondBreakdownLeft\": \"0 %\"", $"\"secondBreakdownLeft\": \"{left * 100} %\"", StringComparison.Ordinal)));
+    private static SafeArea Area(double left) => new(Transistor.Parse(Card.Replace("\"secondBreakdownLeft\": \"0 %\"", $"\"secondBreakdownLeft\": \"{left * 100} %\"", StringComparison.Ordinal)));
 
     private static Duration? Pulse(double seconds) => seconds > 0 ? seconds.s : SafeArea.Dc;
 

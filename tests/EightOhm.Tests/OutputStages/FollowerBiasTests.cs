@@ -99,8 +99,8 @@ public class FollowerBiasTests
         Assert.Contains("load must be greater than 0", Refused(() => new EmitterFollowerStage(0.Ohm, 3, 0.22.Ohm)), StringComparison.Ordinal);
         Assert.Contains("pairs must be greater than 0", Refused(() => new EmitterFollowerStage(8.Ohm, 0, 0.22.Ohm)), StringComparison.Ordinal);
         Assert.Contains("R_E must be 0", Refused(() => new EmitterFollowerStage(8.Ohm, 3, -1.Ohm)), StringComparison.Ordinal);
-        Refused(() => new FollowerDevice { CurrentGain = double.NaN });
-        Refused(() => new FollowerDevice { KneeCurrent = 0.A });
+        Refused(() => new LargeSignalModel { CurrentGain = double.NaN });
+        Refused(() => new LargeSignalModel { KneeCurrent = 0.A });
         Refused(() => new FollowerDrivers(0.Ohm));
         Refused(() => Tern.BiasedAt(0.A));
         Assert.Contains("Raise the idle current", Refused(() => (Tern with { Drivers = new(47.Ohm), Device = new() { SaturationCurrent = 1.A } }).BiasedAt(1.mA)), StringComparison.Ordinal);

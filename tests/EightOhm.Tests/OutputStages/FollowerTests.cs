@@ -8,14 +8,14 @@ namespace EightOhm.Tests.OutputStages;
 /// <summary>What every follower stage does, whatever its parts.</summary>
 public class FollowerTests
 {
-    private static readonly Gen<FollowerDevice> Devices =
+    private static readonly Gen<LargeSignalModel> Devices =
         from decade in Gen.Double[-14, -10]
         from celsius in Gen.Double[0, 120]
         from inside in Gen.Double[0, 0.3]
         from gain in Gen.Double[20, 500]
         from knee in Gen.Double[0.5, 20]
         from droops in Gen.Bool
-        select new FollowerDevice
+        select new LargeSignalModel
         {
             SaturationCurrent = ElectricCurrent.FromAmperes(Math.Pow(10, decade)),
             Junction = celsius.degC,

@@ -93,7 +93,7 @@ public class LimiterTests
     [Fact]
     public void A_verdict_says_where_and_why_it_does_not_pass()
     {
-        var area = new SafeArea(PowerTransistorCard.Load(Cards.Output)).For(80.degC, 100.ms);
+        var area = new SafeArea(Transistor.Load(Cards.Output)).For(80.degC, 100.ms);
         LoadEllipse[] loads = [new(46.V, 37.95.V, 4.Ohm, 45.deg, 0.22.Ohm, 3)];
         var good = tern.Against(area, loads, 25.degC, 25.degC);
         Assert.StartsWith("Passes: the tightest is the safe area: passes, 1.05 at 62.", good.Says, StringComparison.Ordinal);

@@ -74,7 +74,7 @@ public class ChapterFiveTests
 
     private static SwingBudget Budget(double watts, double ohms)
     {
-        var V_T = EmitterBias.ThermalVoltage(55.degC);
+        var V_T = Junction.ThermalVoltage(55.degC);
         var V_p = Math.Sqrt(2 * watts * ohms).V;
         var I_p = V_p / ohms.Ohm;
         return SwingBudget.For(V_p, I_p)

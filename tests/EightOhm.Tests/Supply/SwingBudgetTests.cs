@@ -107,7 +107,7 @@ public class SwingBudgetTests
     // less the 1.40 V between the drivers' emitters, in four); h_FE 60 and 100; the second stage's 2 V by choice; 22 Ω at 15.9 mA.
     private static SwingBudget Demo(double watts, double ohms)
     {
-        var V_T = EmitterBias.ThermalVoltage(55.degC);
+        var V_T = Junction.ThermalVoltage(55.degC);
         var V_p = ElectricPotential.FromVolts(Math.Sqrt(2 * watts * ohms));
         var I_p = V_p / ohms.Ohm;
         var driver = SwingLosses.DriverCurrent(29.8.mA, I_p, 60);

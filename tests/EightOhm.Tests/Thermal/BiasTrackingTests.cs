@@ -53,7 +53,7 @@ public class BiasTrackingTests
         var junction = net.Node("junction", 5.J_per_K);
         net.Link(junction, net.Ambient, 3.58.K_per_W);
         var stage = new BiasTracking(net, [junction], junction, Rail, Idle, 0.2725.Ohm, 2.1.mV_per_K, 0.mV_per_K);
-        var V_T = EmitterBias.ThermalVoltage(stage.Design["junction"]);
+        var V_T = Junction.ThermalVoltage(stage.Design["junction"]);
         var back = Runaway.RunawayThresholdCurrent(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, V_T, Idle);
         Assert.True(Runaway.LoopGain(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, 0.Ohm, V_T, Idle) < 1);
 

@@ -1,6 +1,6 @@
 using EightOhm.Devices;
 
-namespace EightOhm.OutputStages;
+namespace EightOhm.SafeAreas;
 
 /// <summary>A safe-area line in plain numbers: the same corners and the same straight lines on a log-log chart, without allocation.</summary>
 internal sealed class LogLine
@@ -23,7 +23,7 @@ internal sealed class LogLine
     /// <summary>The logarithm of the current at which the chart is cut off: bond wires and metal.</summary>
     public double LnTop => _lnI[0];
 
-    /// <summary>The logarithm of the current set by heat: between its corners straight, beyond them at their heat.</summary>
+    /// <summary>The logarithm of the current set by dissipation: between its corners straight, beyond them at their power.</summary>
     public double Heat(double lnV)
     {
         if (lnV <= _lnV[0])
@@ -34,7 +34,7 @@ internal sealed class LogLine
     /// <summary>Whether second breakdown sets the line there.</summary>
     public bool Breaks(double lnV) => lnV >= _lnV[_break] && _break < _lnV.Length - 1;
 
-    /// <summary>The logarithm of the current set by second breakdown, or by heat where that does not show.</summary>
+    /// <summary>The logarithm of the current set by second breakdown, or by dissipation where that does not show.</summary>
     public double SecondBreakdown(double lnV) => Breaks(lnV) ? At(lnV, _break) : Heat(lnV);
 
     // The last straight line goes on past the last corner: up to V_CEO there may be a little way to go.

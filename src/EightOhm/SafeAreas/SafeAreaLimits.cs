@@ -3,15 +3,15 @@ using EightOhm.Explaining;
 using UnitsNet;
 using static EightOhm.Quantities.Maths;
 
-namespace EightOhm.OutputStages;
+namespace EightOhm.SafeAreas;
 
 /// <summary>The pieces of which a safe operating area is made, and what a warm case leaves of each.</summary>
 public static partial class SafeAreaLimits
 {
     private const string Ratings = "onsemi, MJ15003/MJ15004 datasheet, Rev. 16: maximum ratings and the active-region safe operating area";
 
-    /// <summary>The part set by heat: P/V_CE, slope −1 on a log-log chart.</summary>
-    /// <param name="P">Heat allowed: the rating for dc, more for a pulse; greater than 0 W.</param>
+    /// <summary>The part set by power dissipation: P/V_CE, slope −1 on a log-log chart.</summary>
+    /// <param name="P">Dissipation allowed: the rating for dc, more for a pulse; greater than 0 W.</param>
     /// <param name="V_CE">Collector to emitter; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Ratings, Symbol = "I_th")]
@@ -43,7 +43,7 @@ public static partial class SafeAreaLimits
         return Pow(V / V_1, m) * I_1;
     }
 
-    /// <summary>The share of its heat that a warm case leaves a transistor: (T_J − T_C)/(T_J − T_ref), and never more than 1.</summary>
+    /// <summary>The share of its power dissipation that a warm case leaves a transistor: (T_J − T_C)/(T_J − T_ref), and never more than 1.</summary>
     /// <param name="T_J">Hottest junction allowed.</param>
     /// <param name="T_C">Case temperature; at most T_J.</param>
     /// <param name="T_ref">Case temperature up to which the ratings hold; below T_J.</param>
@@ -61,8 +61,8 @@ public static partial class SafeAreaLimits
     }
 
     /// <summary>The share of its second-breakdown current that a warm case leaves a transistor: k_th + (1 − k_th)·k_SB, a line of its own.</summary>
-    /// <param name="k_th">The share of its heat that the case leaves it; from 0 to 1.</param>
-    /// <param name="k_SB">The share left when the case is as hot as the junction may be: 0 derates it as the heat, 1 not at all.</param>
+    /// <param name="k_th">The share of its power dissipation that the case leaves it; from 0 to 1.</param>
+    /// <param name="k_SB">The share left when the case is as hot as the junction may be: 0 derates it as the power, 1 not at all.</param>
     /// <exception cref="ArgumentOutOfRangeException">A share is outside 0 to 1.</exception>
     [Formula("k_SB = 0: onsemi, 2N3055/MJ2955 datasheet, Fig. 2 (pulse limits derated by the power-derating curve); k_SB above 0: makers' second-breakdown derating lines; derived as a straight line between both ends", Symbol = "k_2")]
     [RecordName("safe-area-limits.second-breakdown-left")]

@@ -1,9 +1,10 @@
 using EightOhm.Devices;
 using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Samples;
 using UnitsNet;
 
-namespace EightOhm.OutputStages;
+namespace EightOhm.SafeAreas;
 
 /// <summary>What sets the current allowed at a voltage.</summary>
 public enum SafeAreaBound
@@ -12,7 +13,7 @@ public enum SafeAreaBound
     Current,
 
     /// <summary>The junction's temperature.</summary>
-    Heat,
+    Dissipation,
 
     /// <summary>Hot spots.</summary>
     SecondBreakdown,
@@ -21,7 +22,7 @@ public enum SafeAreaBound
     Voltage,
 }
 
-/// <summary>A safe operating area at one case temperature and for one pulse length: heat and second breakdown each derated by its own line.</summary>
+/// <summary>A safe operating area at one case temperature and for one pulse length: dissipation and second breakdown each derated by its own line.</summary>
 public sealed class DeratedArea
 {
     private readonly LogLine _longer;
@@ -31,7 +32,7 @@ public sealed class DeratedArea
     private readonly double _lnBreak;
     private readonly double _most;
 
-    internal DeratedArea(PowerTransistorCard card, LogLine[] lines, Temperature T_C, Temperature start, Duration? pulse)
+    internal DeratedArea(Transistor card, LogLine[] lines, Temperature T_C, Temperature start, Duration? pulse)
     {
         Card = card;
         CaseTemperature = T_C;
@@ -44,20 +45,20 @@ public sealed class DeratedArea
     }
 
     /// <summary>The card.</summary>
-    public PowerTransistorCard Card { get; }
+    public Transistor Card { get; }
 
     /// <summary>The case.</summary>
     [Symbol("T_C")]
     public Temperature CaseTemperature { get; }
 
-    /// <summary>Where the junction starts when the pulse comes: the case, or the junction that an average heat has warmed.</summary>
+    /// <summary>Where the junction starts when the pulse comes: the case, or the junction that an average dissipation has warmed.</summary>
     [Symbol("T_start")]
     public Temperature StartTemperature { get; }
 
     /// <summary>The pulse; null for dc.</summary>
     public Duration? Pulse { get; }
 
-    /// <summary>The share of the heat that is left.</summary>
+    /// <summary>The share of the rated power dissipation that is left.</summary>
     [Symbol("k_th")]
     public double PowerDeratingFactor { get; }
 
@@ -80,25 +81,25 @@ public sealed class DeratedArea
             return SafeAreaBound.Voltage;
         var (top, heat, broken) = Bounds(Math.Log(v));
         // At a corner of two the first named is named, whatever the last bit says.
-        return top <= Math.Min(heat, broken) + 1e-12 ? SafeAreaBound.Current : heat <= broken + 1e-12 ? SafeAreaBound.Heat : SafeAreaBound.SecondBreakdown;
+        return top <= Math.Min(heat, broken) + 1e-12 ? SafeAreaBound.Current : heat <= broken + 1e-12 ? SafeAreaBound.Dissipation : SafeAreaBound.SecondBreakdown;
     }
 
-    /// <summary>The line as a chart draws it: voltages in volts, in equal ratios from a least voltage to V_CEO, and the currents allowed in amperes.</summary>
+    /// <summary>The line as a chart draws it: the current allowed over voltages in equal ratios, from a least voltage to V_CEO.</summary>
     /// <param name="from">The least voltage; greater than 0 V and below V_CEO.</param>
     /// <param name="points">How many points; 2 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public (double[] V_CE, double[] I_C) Curve(ElectricPotential from, int points = 121)
+    public Curve<ElectricPotential, ElectricCurrent> Curve(ElectricPotential from, int points = 121)
     {
         Guard.Positive(from);
         Guard.Between(points, 2, 100_000);
         Guard.Positive(Card.MaxCollectorEmitterVoltage - from, nameof(from), "The curve runs up to V_CEO.");
         var ratio = Math.Log(_most / from.Volts);
         double[] v = [.. Enumerable.Range(0, points).Select(i => i == points - 1 ? _most : from.Volts * Math.Exp(ratio * i / (points - 1)))];
-        return (v, [.. v.Select(Limit)]);
+        return new(v, [.. v.Select(Limit)]);
     }
 
     /// <inheritdoc/>
-    public override string ToString() => $"{Card.Name}, {(Pulse is { } t ? QuantityFormat.Short(t) : "dc")}, case at {QuantityFormat.Short(CaseTemperature)}: {QuantityFormat.Short(PowerDeratingFactor)} of the heat, {QuantityFormat.Short(SecondBreakdownLeft)} of the second-breakdown current";
+    public override string ToString() => $"{Card.Name}, {(Pulse is { } t ? QuantityFormat.Short(t) : "dc")}, case at {QuantityFormat.Short(CaseTemperature)}: {QuantityFormat.Short(PowerDeratingFactor)} of the power, {QuantityFormat.Short(SecondBreakdownLeft)} of the second-breakdown current";
 
     /// <summary>The current allowed, in amperes, at so many volts.</summary>
     internal double Limit(double v)

@@ -9,7 +9,7 @@ namespace EightOhm.Tests.OutputStages;
 
 public class LoadEllipseTests
 {
-    private static readonly SafeArea Area = new(PowerTransistorCard.Load(Cards.Output));
+    private static readonly SafeArea Area = new(Transistor.Load(Cards.Output));
 
     [Fact]
     public void A_resistor_s_ellipse_is_a_line()

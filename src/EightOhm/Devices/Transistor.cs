@@ -14,12 +14,14 @@ public enum Polarity
     Pnp,
 }
 
-/// <summary>A power transistor's figures, read from a JSON card with its source.</summary>
-/// <remarks>Figures of one device, magnitudes for either polarity, at the reference case temperature unless said otherwise. A card is data: nothing in it is run.</remarks>
+/// <summary>A bipolar transistor by its card: what every room needs of it is read or derived from here, and never typed again.</summary>
+/// <remarks>Figures of one device, magnitudes for either polarity, at the reference temperature unless said otherwise. A card is data: nothing in it is run.
+/// Power dissipation, safe area, static transfer, temperature tracking and stored charge all begin here.</remarks>
+/// <example><code>var npn = Transistor.Load("cards/tern-output-npn.json"); npn.AllowedPower(80.degC)</code></example>
 [RecordName("transistor")]
-public sealed partial class PowerTransistorCard
+public sealed partial class Transistor
 {
-    internal PowerTransistorCard()
+    internal Transistor()
     {
     }
 
@@ -35,17 +37,21 @@ public sealed partial class PowerTransistorCard
     /// <summary>npn or pnp.</summary>
     public required Polarity Polarity { get; init; }
 
-    /// <summary>The most that collector to emitter stands with the base open.</summary>
+    /// <summary>Maximum rated collector-emitter voltage, base open.</summary>
     [Symbol("V_CEO")]
     [RecordName("transistor.max-collector-emitter-voltage")]
     public required ElectricPotential MaxCollectorEmitterVoltage { get; init; }
 
-    /// <summary>The most continuous collector current.</summary>
+    /// <summary>Maximum rated continuous collector current.</summary>
     [Symbol("I_C")]
     [RecordName("transistor.max-collector-current")]
     public required ElectricCurrent MaxCollectorCurrent { get; init; }
 
-    /// <summary>The most heat, at the reference case temperature or below.</summary>
+    /// <summary>Maximum rated peak collector current, for a pulse; the continuous one where the sheet tells no other.</summary>
+    [Symbol("I_CM")]
+    public required ElectricCurrent MaxPeakCollectorCurrent { get; init; }
+
+    /// <summary>Maximum rated power dissipation, at the reference case temperature or below.</summary>
     [Symbol("P_max")]
     [RecordName("transistor.max-power-dissipation")]
     public required Power MaxPowerDissipation { get; init; }
@@ -55,7 +61,7 @@ public sealed partial class PowerTransistorCard
     [RecordName("transistor.reference-temperature")]
     public required Temperature ReferenceTemperature { get; init; }
 
-    /// <summary>The hottest junction allowed.</summary>
+    /// <summary>Maximum rated junction temperature.</summary>
     [Symbol("T_J")]
     [RecordName("transistor.max-junction-temperature")]
     public required Temperature MaxJunctionTemperature { get; init; }
@@ -80,7 +86,19 @@ public sealed partial class PowerTransistorCard
     [RecordName("transistor.internal-emitter-resistance")]
     public required ElectricResistance InternalEmitterResistance { get; init; }
 
-    /// <summary>The share of the second-breakdown current left when the case is as hot as the junction may be: 0 derates it as the heat, 1 not at all.</summary>
+    /// <summary>Base-emitter voltage at <see cref="BaseEmitterCurrent"/> with the junction at <see cref="ReferenceTemperature"/>, its series resistance's drop not in it.</summary>
+    [Symbol("V_BE")]
+    public required ElectricPotential BaseEmitterVoltage { get; init; }
+
+    /// <summary>The collector current of that base-emitter voltage.</summary>
+    [Symbol("I_BE")]
+    public required ElectricCurrent BaseEmitterCurrent { get; init; }
+
+    /// <summary>How much the base-emitter voltage falls for a kelvin at that current, as a positive value.</summary>
+    [Symbol("tc")]
+    public required VoltageDrift BaseEmitterDrift { get; init; }
+
+    /// <summary>The share of the second-breakdown current left when the case is as hot as the junction may be: 0 derates it as the power, 1 not at all.</summary>
     /// <remarks>Makers differ. A sheet that says its second-breakdown limits are derated like its power means 0, and 0 is the cautious assumption where a sheet says nothing.</remarks>
     [Symbol("k_SB")]
     [RecordName("transistor.second-breakdown-left")]
@@ -91,18 +109,6 @@ public sealed partial class PowerTransistorCard
 
     /// <summary>The safe operating area: the dc line first, then the pulse lines from the longest pulse to the shortest.</summary>
     public required IReadOnlyList<SafeAreaLine> SafeAreaLines { get; init; }
-
-    /// <summary>The current gain at a current: straight between the table's points over the logarithm of the current.</summary>
-    /// <param name="I_C">Collector current; within the table.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The table does not reach there.</exception>
-    public double GainAt(ElectricCurrent I_C)
-    {
-        Guard.Between(I_C, GainTable[0].Current, GainTable[^1].Current, hint: "The card's table of h_FE does not reach there.");
-        var i = Math.Max(1, GainTable.ToList().FindIndex(p => p.Current >= I_C));
-        var (a, b) = (GainTable[i - 1], GainTable[i]);
-        var x = Math.Log(I_C.Amperes / a.Current.Amperes) / Math.Log(b.Current.Amperes / a.Current.Amperes);
-        return a.Gain + (x * (b.Gain - a.Gain));
-    }
 
     /// <inheritdoc/>
     public override string ToString() =>

@@ -1,9 +1,10 @@
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
-using EightOhm.Numerics;
+using EightOhm.Samples;
 using EightOhm.Explaining;
 using UnitsNet;
 
-namespace EightOhm.OutputStages;
+namespace EightOhm.SafeAreas;
 
 /// <summary>What one transistor of one side of a class-B stage sees while it plays a sine into a load: its voltage and current through the half-wave.</summary>
 /// <remarks>The n pairs share the current equally, each with its own emitter resistor; no bias. With the current at I·sin α the output is at
@@ -16,6 +17,7 @@ public sealed class LoadEllipse
     private readonly double _drop;
     private readonly double _phase;
     private readonly Lazy<double> _hottest;
+    private readonly HalfWave _wave;
 
     /// <summary>A load on a stage.</summary>
     /// <param name="V">One rail (not rail to rail), at the mains voltage that counts; greater than 0 V.</param>
@@ -32,7 +34,8 @@ public sealed class LoadEllipse
         (_rail, _peak, _phase) = (V.Volts, V_p.Volts, Math.Abs(phi.Radians));
         _each = _peak / Z.Ohms / n;
         _drop = _each * R_E.Ohms;
-        _hottest = new(HottestAngle);
+        _wave = new(_rail, _peak, Z.Ohms, _phase, R_E.Ohms / n, default);
+        _hottest = new(() => _wave.Highest().Angle - _phase);
         var needed = Needed(_drop);
         if (needed > _rail)
             Guard.Refuse(nameof(V), V, $"{QuantityFormat.Short(ElectricPotential.FromVolts(needed))} or more: the peak of {QuantityFormat.Short(V_p)} and the drop of the emitter resistors", "Raise the rail or lower V_p.");
@@ -74,31 +77,32 @@ public sealed class LoadEllipse
     [Symbol("V_off")]
     public ElectricPotential MaxCollectorEmitterVoltage => Rail + PeakVoltage;
 
-    /// <summary>Heat of one transistor at its hottest instant, at the greatest peak voltage; the emitter resistor's own not counted.</summary>
+    /// <summary>Peak instantaneous dissipation of one transistor, at the greatest peak voltage; the emitter resistor's own not counted.</summary>
     [Symbol("p_max")]
-    public Power PeakHeat => Power.FromWatts(Heat(_hottest.Value));
+    public Power PeakDissipation => Power.FromWatts(_wave.Dissipation(_hottest.Value + _phase) / Pairs);
 
-    /// <summary>Voltage across the transistor at that instant; at full swing it is more than the rail when the phase is above 45°.</summary>
-    [Symbol("V_hot")]
-    public ElectricPotential HottestVoltage => ElectricPotential.FromVolts(Voltage(1, _hottest.Value));
+    /// <summary>Voltage across the transistor then; at full swing it is more than the rail when the phase is above 45°.</summary>
+    [Symbol("V_at")]
+    public ElectricPotential VoltageAtPeak => ElectricPotential.FromVolts(Voltage(1, _hottest.Value));
 
-    /// <summary>Current of one transistor at that instant.</summary>
-    [Symbol("I_hot")]
-    public ElectricCurrent HottestCurrent => ElectricCurrent.FromAmperes(Current(1, _hottest.Value));
+    /// <summary>Current of one transistor then.</summary>
+    [Symbol("I_at")]
+    public ElectricCurrent CurrentAtPeak => ElectricCurrent.FromAmperes(Current(1, _hottest.Value));
 
     /// <summary>The load in words.</summary>
     public string Name => $"{QuantityFormat.Short(Magnitude)} at {QuantityFormat.Short(Phase)}";
 
-    /// <summary>The half-wave as a chart draws it: collector-emitter voltages in volts and currents of one transistor in amperes.</summary>
+    /// <summary>The half-wave as a chart draws it: the current of one transistor over its collector-emitter voltage, from the begin of the half-wave to its end.</summary>
     /// <param name="points">How many points; 2 or more.</param>
     /// <param name="level">Share of the greatest peak voltage; above 0, at most 1.</param>
+    /// <returns>The trace, which turns back: its points are read in order.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public (double[] V_CE, double[] I_C) Trace(int points = 181, double level = 1)
+    public Curve<ElectricPotential, ElectricCurrent> Trace(int points = 181, double level = 1)
     {
         Guard.Between(points, 2, 100_000);
         Guard.Between(Guard.Positive(level), 0, 1);
         double[] angles = [.. Enumerable.Range(0, points).Select(i => Math.PI * i / (points - 1))];
-        return ([.. angles.Select(a => Voltage(level, a))], [.. angles.Select(a => Current(level, a))]);
+        return new([.. angles.Select(a => Voltage(level, a))], [.. angles.Select(a => Current(level, a))]);
     }
 
     /// <inheritdoc/>
@@ -115,16 +119,6 @@ public sealed class LoadEllipse
     internal double Current(double level, double angle) => level * _each * Math.Sin(angle);
 
     internal double Voltage(double level, double angle) => _rail - (level * ((_peak * Math.Sin(angle + _phase)) + (_drop * Math.Sin(angle))));
-
-    private double Heat(double angle) => Voltage(1, angle) * Current(1, angle);
-
-    // There may be a hot instant on either side of the peak; a degree is fine enough to tell which is hotter.
-    private double HottestAngle()
-    {
-        const double degree = Math.PI / 180;
-        var hot = Enumerable.Range(1, 179).MaxBy(k => Heat(k * degree));
-        return GoldenSection.Highest(Heat, (hot - 1) * degree, (hot + 1) * degree, 1e-12).At;
-    }
 
     // The output and the drop are two sines φ apart; together they must stay below the rail.
     private double Needed(double drop) => Math.Sqrt((_peak * _peak) + (2 * _peak * drop * Math.Cos(_phase)) + (drop * drop)) * (1 - 1e-12);

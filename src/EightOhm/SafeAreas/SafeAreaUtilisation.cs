@@ -1,11 +1,12 @@
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using EightOhm.Numerics;
 using EightOhm.Explaining;
 using UnitsNet;
 
-namespace EightOhm.OutputStages;
+namespace EightOhm.SafeAreas;
 
-/// <summary>How much of its safe area a transistor uses at the worst point of all half-waves up to full level.</summary>
+/// <summary>The safe-area utilisation of a transistor: how much of what it allows is used at the worst point of all half-waves up to full level.</summary>
 /// <remarks>Lower levels are searched and not assumed away. On one rail they fill the inside of the full half-wave and are never worse (into a resistor the worst
 /// point is passed at many levels, and full level is named); but a supply's rail rises at a lower level: give the stage with its rails where that counts.</remarks>
 /// <param name="Use">Current over the current allowed at that voltage: at most 1 is inside.</param>
@@ -50,8 +51,16 @@ public sealed record SafeAreaUtilisation(
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <param name="most">The greatest peak at the load that is played; full swing when not given.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, the greatest peak is above full swing, or the transistor sees more than V_CEO.</exception>
-    /// <exception cref="InvalidOperationException">The rail function gave no rail, or full swing was not found.</exception>
-    public static SafeAreaUtilisation Of(DeratedArea area, ClassBStage stage, ElectricResistance Z, Angle phi, ElectricPotential? most = null)
+    /// <exception cref="InvalidOperationException">Full swing was not found.</exception>
+    public static SafeAreaUtilisation Of(DeratedArea area, OutputStage stage, ElectricResistance Z, Angle phi, ElectricPotential? most = null)
+    {
+        ArgumentNullException.ThrowIfNull(area);
+        ArgumentNullException.ThrowIfNull(stage);
+        return Of(area, stage.Dissipation, Z, phi, most);
+    }
+
+    /// <inheritdoc cref="Of(DeratedArea, OutputStage, ElectricResistance, Angle, ElectricPotential?)"/>
+    public static SafeAreaUtilisation Of(DeratedArea area, StageDissipation stage, ElectricResistance Z, Angle phi, ElectricPotential? most = null)
     {
         ArgumentNullException.ThrowIfNull(area);
         ArgumentNullException.ThrowIfNull(stage);
@@ -61,7 +70,7 @@ public sealed record SafeAreaUtilisation(
             Guard.Refuse(nameof(most), top, $"at most {QuantityFormat.Short(full)}", "The rail is used up there: leave it out for full swing.");
         // Full swing was found by a root: a hair below it the rail is surely enough.
         var peak = Math.Min(top.Volts, full.Volts * (1 - Rounding));
-        LoadEllipse At(double level) => new(stage.RailAt(ElectricPotential.FromVolts(level)), ElectricPotential.FromVolts(level), Z, phi, stage.EmitterResistor, stage.Pairs);
+        LoadEllipse At(double level) => new(stage.RailAt(ElectricPotential.FromVolts(level), Z), ElectricPotential.FromVolts(level), Z, phi, stage.EmitterResistor, stage.Pairs);
         (double X, double Value) Over(LoadEllipse load) =>
             Scan.Highest(a => load.Current(1, a) / area.Limit(Math.Max(load.Voltage(1, a), LeastVoltage)), 1e-9, Math.PI - 1e-9, AngleSteps, 1e-6 * Math.PI);
         var worst = Scan.Highest(level => Over(At(level)).Value, LeastLevel * peak, peak, LevelSteps, 1e-6 * peak).X;

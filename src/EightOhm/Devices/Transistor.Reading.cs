@@ -5,7 +5,7 @@ using UnitsNet;
 namespace EightOhm.Devices;
 
 /// <content>Reading a card.</content>
-public sealed partial class PowerTransistorCard
+public sealed partial class Transistor
 {
     /// <summary>What a card's "format" says.</summary>
     public const string Format = "eightohm-card";
@@ -15,7 +15,7 @@ public sealed partial class PowerTransistorCard
     /// <summary>Reads a card from a file.</summary>
     /// <param name="path">The file, from the working directory: "cards/…json" beside a notebook.</param>
     /// <exception cref="CardException">The file is missing or is not such a card; the message says where and what is allowed.</exception>
-    public static PowerTransistorCard Load(string path)
+    public static Transistor Load(string path)
     {
         ArgumentNullException.ThrowIfNull(path);
         try
@@ -32,13 +32,13 @@ public sealed partial class PowerTransistorCard
     /// <param name="json">The card.</param>
     /// <param name="name">What to call it in messages.</param>
     /// <exception cref="CardException">The text is not such a card; the message says where and what is allowed.</exception>
-    public static PowerTransistorCard Parse(string json, string name = "card")
+    public static Transistor Parse(string json, string name = "card")
     {
         ArgumentNullException.ThrowIfNull(json);
         return Read(System.Text.Encoding.UTF8.GetBytes(json), name);
     }
 
-    private static PowerTransistorCard Read(byte[] bytes, string file)
+    private static Transistor Read(byte[] bytes, string file)
     {
         try
         {
@@ -50,15 +50,16 @@ public sealed partial class PowerTransistorCard
         }
     }
 
-    private static PowerTransistorCard Read(JsonPart card)
+    private static Transistor Read(JsonPart card)
     {
-        card.Exactly("format", "version", "kind", "name", "invented", "source", "polarity", "V_CEO", "I_C", "P", "T_ref", "T_J", "theta_JC", "f_T", "C_ob", "r_int", "h_FE", "safeArea");
+        card.Exactly("format", "version", "kind", "name", "invented", "source", "polarity", "V_CEO", "I_C", "I_CM", "P", "T_ref", "T_J", "theta_JC", "f_T", "C_ob", "r_int", "V_BE", "h_FE", "safeArea");
+        card["V_BE"].Exactly("I_C", "V_BE", "tc");
         Must(card["format"], Format);
         if (card["version"].NumberText != "1")
             throw card["version"].Fault($"must be 1: a newer card needs a newer EightOhm (was {card["version"].NumberText}).");
         Must(card["kind"], Kind);
         card["safeArea"].Exactly("secondBreakdownLeft", "lines");
-        var read = new PowerTransistorCard
+        var read = new Transistor
         {
             Name = card["name"].Written(),
             Invented = card["invented"].Flag,
@@ -71,6 +72,7 @@ public sealed partial class PowerTransistorCard
             },
             MaxCollectorEmitterVoltage = card["V_CEO"].Positive<ElectricPotential>(),
             MaxCollectorCurrent = card["I_C"].Positive<ElectricCurrent>(),
+            MaxPeakCollectorCurrent = card["I_CM"].Positive<ElectricCurrent>(),
             MaxPowerDissipation = card["P"].Positive<Power>(),
             ReferenceTemperature = card["T_ref"].Value<Temperature>(),
             MaxJunctionTemperature = card["T_J"].Value<Temperature>(),
@@ -78,14 +80,16 @@ public sealed partial class PowerTransistorCard
             TransitionFrequency = card["f_T"].Positive<Frequency>(),
             OutputCapacitance = card["C_ob"].Positive<ElectricCapacitance>(),
             InternalEmitterResistance = card["r_int"].Checked(() => Guard.NotNegative(card["r_int"].Value<ElectricResistance>(), "r_int")),
+            BaseEmitterVoltage = card["V_BE"]["V_BE"].Positive<ElectricPotential>(),
+            BaseEmitterCurrent = card["V_BE"]["I_C"].Positive<ElectricCurrent>(),
+            BaseEmitterDrift = card["V_BE"]["tc"].Positive<VoltageDrift>(),
             SecondBreakdownLeft = card["safeArea"]["secondBreakdownLeft"] is var left
                 ? left.Checked(() => Guard.Between(left.Value<Ratio>(), Ratio.Zero, Ratio.FromDecimalFractions(1), "secondBreakdownLeft"))
                 : default,
             GainTable = Gains(card["h_FE"]),
             SafeAreaLines = Lines(card["safeArea"]["lines"]),
         };
-        if (!(read.MaxJunctionTemperature > read.ReferenceTemperature))
-            throw card["T_J"].Fault($"must be above T_ref, {QuantityFormat.Short(read.ReferenceTemperature)} (was {QuantityFormat.Short(read.MaxJunctionTemperature)}).");
+        CardContradictions.Refuse(read, card);
         return read;
     }
 

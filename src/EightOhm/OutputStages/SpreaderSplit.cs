@@ -2,7 +2,7 @@ using EightOhm.Quantities;
 using EightOhm.Explaining;
 using UnitsNet;
 
-namespace EightOhm.Thermal;
+namespace EightOhm.OutputStages;
 
 /// <summary>A bias spreader in two parts: as many junctions' worth on the sink as there are junctions that the sink warms, the rest in the cool.</summary>
 /// <remarks>A triple has six junctions between the bases and the load, of which two, the output transistors', are on the sink. One multiplier on the
@@ -53,10 +53,10 @@ public sealed partial record SpreaderSplit
     /// <summary>How the split spreader follows the sink: what the hot junctions ask for.</summary>
     [Formula(Source, Symbol = "dV_dT")]
     [RecordName("spreader-split.drift")]
-    public VoltageDrift Drift => BiasSpreader.Drift((double)HotJunctions, JunctionDrift);
+    public VoltageDrift Drift => VbeMultiplier.Drift((double)HotJunctions, JunctionDrift);
 
     /// <summary>How one multiplier on the sink for the whole voltage would follow it.</summary>
     [Formula(Source, Symbol = "dV_dT_whole")]
     [RecordName("spreader-split.drift-with-single-multiplier")]
-    public VoltageDrift DriftWithSingleMultiplier => BiasSpreader.Drift(BiasSpreader.Factor(Voltage, SensorVoltage), JunctionDrift);
+    public VoltageDrift DriftWithSingleMultiplier => VbeMultiplier.Drift(VbeMultiplier.Factor(Voltage, SensorVoltage), JunctionDrift);
 }

@@ -2,13 +2,13 @@ using EightOhm.Quantities;
 using EightOhm.Explaining;
 using UnitsNet;
 
-namespace EightOhm.Thermal;
+namespace EightOhm.Devices;
 
 /// <summary>What a warm case leaves of a device's rated power.</summary>
-/// <remarks>Average heat only: the safe operating area's second-breakdown line derates differently.</remarks>
+/// <remarks>Average dissipation only: the safe operating area's second-breakdown line derates differently.</remarks>
 public static partial class Derating
 {
-    /// <summary>The heat allowed at a case temperature: (T_J − T_C)/θ_JC, and never more than the rating.</summary>
+    /// <summary>The average power dissipation allowed at a case temperature: (T_J − T_C)/θ_JC, and never more than the rating.</summary>
     /// <param name="P_max">The rating, for a case at its reference temperature or below; greater than 0 W.</param>
     /// <param name="T_J">Junction limit.</param>
     /// <param name="T_C">Case temperature (or ambient, with the resistance from junction to ambient); at most the limit.</param>
@@ -20,7 +20,7 @@ public static partial class Derating
     {
         Guard.Positive(P_max);
         Guard.Positive(theta_JC);
-        Guard.Between(T_C, default, T_J, hint: "A case hotter than the junction limit allows no heat at all: cool the case.");
+        Guard.Between(T_C, default, T_J, hint: "A case hotter than the junction limit allows no dissipation at all: cool the case.");
         var derated = (T_J - T_C) / theta_JC;
         if (derated >= P_max)
             return P_max;

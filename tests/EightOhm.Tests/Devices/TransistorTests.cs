@@ -3,14 +3,14 @@ using EightOhm.Quantities;
 
 namespace EightOhm.Tests.Devices;
 
-public class PowerTransistorCardTests
+public class TransistorTests
 {
     private readonly string text = File.ReadAllText(Cards.Output);
 
     [Fact]
     public void A_card_is_read_with_its_units()
     {
-        var card = PowerTransistorCard.Load(Cards.Output);
+        var card = Transistor.Load(Cards.Output);
         Assert.True(card.Invented);
         Assert.Equal("200 V, 15 A, 150 W, 0.83 K/W, 30 MHz, 52.5 mΩ, 150 °C", string.Join(", ", QuantityFormat.Short(card.MaxCollectorEmitterVoltage), QuantityFormat.Short(card.MaxCollectorCurrent), QuantityFormat.Short(card.MaxPowerDissipation), QuantityFormat.Short(card.JunctionToCase), QuantityFormat.Short(card.TransitionFrequency), QuantityFormat.Short(card.InternalEmitterResistance), QuantityFormat.Short(card.MaxJunctionTemperature)));
         Assert.Equal(Polarity.Npn, card.Polarity);
@@ -23,7 +23,7 @@ public class PowerTransistorCardTests
     {
         var files = Directory.GetFiles(Cards.Folder, "*.json");
         Assert.Equal(4, files.Length);
-        foreach (var card in files.Select(PowerTransistorCard.Load))
+        foreach (var card in files.Select(Transistor.Load))
         {
             Assert.True(card.Invented, card.Name);
             Assert.StartsWith("Invented", card.Source, StringComparison.Ordinal);
@@ -36,11 +36,11 @@ public class PowerTransistorCardTests
     [InlineData(15, 12)]
     [InlineData(1.7320508075688772, 70)] // half way from 1 A to 3 A on a logarithmic scale
     public void Gain_is_read_over_the_logarithm_of_the_current(double amperes, double gain) =>
-        Assert.Equal(gain, PowerTransistorCard.Load(Cards.Output).GainAt(amperes.A), 9);
+        Assert.Equal(gain, Transistor.Load(Cards.Output).GainAt(amperes.A), 9);
 
     [Fact]
     public void A_current_beyond_the_gain_table_is_refused() =>
-        Assert.Contains("from 10 mA to 15 A", Assert.Throws<RefusedValueException>(() => PowerTransistorCard.Load(Cards.Output).GainAt(16.A)).Message, StringComparison.Ordinal);
+        Assert.Contains("from 10 mA to 15 A", Assert.Throws<RefusedValueException>(() => Transistor.Load(Cards.Output).GainAt(16.A)).Message, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("\"f_T\": \"30 MHz\",", "", "\"f_T\" is missing")]
@@ -66,7 +66,7 @@ public class PowerTransistorCardTests
     {
         Assert.Contains(from, text, StringComparison.Ordinal);
         var at = text.IndexOf(from, StringComparison.Ordinal);
-        var thrown = Assert.Throws<CardException>(() => PowerTransistorCard.Parse(text[..at] + to + text[(at + from.Length)..], "demo.json"));
+        var thrown = Assert.Throws<CardException>(() => Transistor.Parse(text[..at] + to + text[(at + from.Length)..], "demo.json"));
         Assert.Contains(says, thrown.Message, StringComparison.Ordinal);
         Assert.StartsWith("demo.json, line ", thrown.Message, StringComparison.Ordinal);
     }
@@ -77,9 +77,9 @@ public class PowerTransistorCardTests
     [InlineData("[]", "an object { … } is expected")]
     [InlineData("{ \"format\": \"eightohm-card\", \"format\": \"eightohm-card\" }", "stands here twice")]
     public void What_is_no_card_is_refused(string json, string says) =>
-        Assert.Contains(says, Assert.Throws<CardException>(() => PowerTransistorCard.Parse(json)).Message, StringComparison.Ordinal);
+        Assert.Contains(says, Assert.Throws<CardException>(() => Transistor.Parse(json)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_file_that_is_not_there_is_named() =>
-        Assert.Contains("nowhere.json, line 1: there is no such file in ", Assert.Throws<CardException>(() => PowerTransistorCard.Load("cards/nowhere.json")).Message, StringComparison.Ordinal);
+        Assert.Contains("nowhere.json, line 1: there is no such file in ", Assert.Throws<CardException>(() => Transistor.Load("cards/nowhere.json")).Message, StringComparison.Ordinal);
 }

@@ -9,9 +9,9 @@ namespace EightOhm.Tests.OutputStages;
 
 public class SafeAreaTests
 {
-    private static readonly SafeArea Area = new(PowerTransistorCard.Load(Cards.Output));
+    private static readonly SafeArea Area = new(Transistor.Load(Cards.Output));
 
-    private static readonly SafeArea Gentle = new(PowerTransistorCard.Parse(File.ReadAllText(Cards.Output).Replace("\"0 %\"", "\"50 %\"", StringComparison.Ordinal)));
+    private static readonly SafeArea Gentle = new(Transistor.Parse(File.ReadAllText(Cards.Output).Replace("\"0 %\"", "\"50 %\"", StringComparison.Ordinal)));
 
     [Theory]
     [InlineData(1, 15, SafeAreaBound.Current)]
@@ -65,7 +65,7 @@ public class SafeAreaTests
         const string longer = "\"pulse\": \"100 ms\"";
         var line = text[text.IndexOf(longer, StringComparison.Ordinal)..text.LastIndexOf("      }", StringComparison.Ordinal)];
         var shorter = line.Replace("100 ms", "1 ms", StringComparison.Ordinal).Replace("16 V", "32 V", StringComparison.Ordinal).Replace("4.8 A", "9.6 A", StringComparison.Ordinal).Replace("1.6 A", "3.2 A", StringComparison.Ordinal);
-        var area = new SafeArea(PowerTransistorCard.Parse(text.Replace(line, line + "      }, {" + shorter, StringComparison.Ordinal)));
+        var area = new SafeArea(Transistor.Parse(text.Replace(line, line + "      }, {" + shorter, StringComparison.Ordinal)));
         Assert.Equal(4.8, area.LimitAt(50.V, 100.ms, 25.degC).Amperes, 9);
         Assert.Equal(9.6, area.LimitAt(50.V, 1.ms, 25.degC).Amperes, 9);
         Assert.Equal(4.8 * Math.Sqrt(2), area.LimitAt(50.V, 10.ms, 25.degC).Amperes, 9);

@@ -4,11 +4,11 @@ using EightOhm.Quantities;
 namespace EightOhm.Display.Tables;
 
 /// <summary>The powers of an output stage at several levels as a table.</summary>
-public static class HeatTables
+public static class DissipationTables
 {
     /// <summary>A row for each level.</summary>
     /// <param name="levels">The powers, in the order to show.</param>
-    public static Table Levels(IEnumerable<StageHeat> levels)
+    public static Table Levels(IEnumerable<StagePowers> levels)
     {
         ArgumentNullException.ThrowIfNull(levels);
         return new Table(

@@ -1,11 +1,11 @@
 using EightOhm.Quantities;
 using UnitsNet;
 
-namespace EightOhm.OutputStages;
+namespace EightOhm.Devices;
 
-/// <summary>One transistor as a follower sees it: an exponential junction, a resistance in its emitter, a base current.</summary>
-/// <remarks>Static: no charge storage, no Early effect, no saturation. All values for one device.</remarks>
-public sealed record FollowerDevice
+/// <summary>The static large-signal model of one bipolar transistor: an exponential junction, a resistance in its emitter, a base current.</summary>
+/// <remarks>No charge storage, no Early effect, no saturation. All values for one device. <see cref="Transistor.LargeSignal"/> makes it from a card.</remarks>
+public sealed record LargeSignalModel
 {
     /// <summary>Saturation current of the base-emitter junction at its temperature; greater than 0 A. It moves the bias voltage and nothing else when both sides are equal.</summary>
     public ElectricCurrent SaturationCurrent { get; init => field = Guard.Positive(value); } = ElectricCurrent.FromAmperes(1e-12);

@@ -1,3 +1,4 @@
+using EightOhm.Json;
 using EightOhm.Numerics;
 using EightOhm.Quantities;
 using UnitsNet;
@@ -14,7 +15,7 @@ internal static class CardContradictions
     /// <summary>Refuses what cannot hold together.</summary>
     /// <param name="read">The card as read.</param>
     /// <param name="card">Its JSON, for the places.</param>
-    public static void Refuse(Transistor read, CardPart card)
+    public static void Refuse(Transistor read, JsonPart card)
     {
         if (!(read.MaxJunctionTemperature > read.ReferenceTemperature))
             throw card["T_J"].Fault($"must be above T_ref, {Text(read.ReferenceTemperature)} (was {Text(read.MaxJunctionTemperature)}).");
@@ -27,7 +28,7 @@ internal static class CardContradictions
             Order(read.SafeAreaLines[k - 1], read.SafeAreaLines[k], lines[k]);
     }
 
-    private static void Ratings(Transistor read, CardPart card)
+    private static void Ratings(Transistor read, JsonPart card)
     {
         if (read.MaxPeakCollectorCurrent < read.MaxCollectorCurrent)
             throw card["I_CM"].Fault($"must be at least I_C, {Text(read.MaxCollectorCurrent)} (was {Text(read.MaxPeakCollectorCurrent)}): a peak is no less than what may last. Repeat I_C where the sheet tells no peak.");
@@ -40,7 +41,7 @@ internal static class CardContradictions
             throw card["V_BE"]["tc"].Fault($"must leave something of V_BE at T_J, {Text(read.MaxJunctionTemperature)}: {Text(read.BaseEmitterVoltage)} falls by {Text(read.BaseEmitterDrift * (read.MaxJunctionTemperature - read.ReferenceTemperature))} on the way (was {Text(read.BaseEmitterDrift)}). About 2 mV/K is usual.");
     }
 
-    private static void Gains(Transistor read, CardPart card)
+    private static void Gains(Transistor read, JsonPart card)
     {
         var items = card["h_FE"].Items;
         for (var i = 0; i < items.Count; i++)
@@ -52,7 +53,7 @@ internal static class CardContradictions
         }
     }
 
-    private static void Corners(Transistor read, SafeAreaLine line, IReadOnlyList<CardPart> places)
+    private static void Corners(Transistor read, SafeAreaLine line, IReadOnlyList<JsonPart> places)
     {
         var most = line.Pulse is null ? read.MaxCollectorCurrent : read.MaxPeakCollectorCurrent;
         for (var i = 0; i < places.Count; i++)
@@ -69,7 +70,7 @@ internal static class CardContradictions
     }
 
     // Both lines are straight between their corners on log-log paper: where the shorter pulse is nowhere below at a corner of either, it is nowhere below.
-    private static void Order(SafeAreaLine longer, SafeAreaLine shorter, CardPart place)
+    private static void Order(SafeAreaLine longer, SafeAreaLine shorter, JsonPart place)
     {
         double[] volts = [.. longer.Points.Concat(shorter.Points).Select(p => p.Voltage.Volts)];
         var to = Math.Min(longer.Points[^1].Voltage.Volts, shorter.Points[^1].Voltage.Volts);

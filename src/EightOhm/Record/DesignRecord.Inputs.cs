@@ -1,5 +1,5 @@
 using EightOhm.Quantities;
-using Transistor = EightOhm.Devices.PowerTransistorCard;
+using Transistor = EightOhm.Devices.Transistor;
 
 namespace EightOhm.Record;
 

@@ -11,7 +11,7 @@ namespace EightOhm.Tests.Protection;
 public class LimiterSpreadTests
 {
     private static readonly VoltageCurrentLimiter Tern = new(220.Ohm, 390.Ohm, 22.kOhm, 0.22.Ohm);
-    private static readonly SafeArea Card = new(PowerTransistorCard.Load(Cards.Output));
+    private static readonly SafeArea Card = new(Transistor.Load(Cards.Output));
     private static readonly DeratedArea Pulse = Card.For(80.degC, 100.ms), Dc = Card.For(80.degC, SafeArea.Dc);
 
     [Fact]

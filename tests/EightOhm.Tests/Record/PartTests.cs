@@ -18,9 +18,9 @@ public sealed class PartTests : IDisposable
         Assert.Equal(Polarity.Npn, _record.Part("output npn", "npn.json").Polarity);
         _record.Target("T_case", 80.degC);
         _record.Target("P_d", 40.W);
-        _record.Derive("T_j", (PowerTransistorCard output_npn, Power P_d, Temperature T_case) => T_case + output_npn.JunctionToCase * P_d);
-        _record.Compute("I_max", (PowerTransistorCard output_npn) => output_npn.MaxCollectorCurrent);
-        _record.Require("junction of the {output_npn}", "T_j").AtMost((PowerTransistorCard output_npn) => output_npn.MaxJunctionTemperature);
+        _record.Derive("T_j", (Transistor output_npn, Power P_d, Temperature T_case) => T_case + output_npn.JunctionToCase * P_d);
+        _record.Compute("I_max", (Transistor output_npn) => output_npn.MaxCollectorCurrent);
+        _record.Require("junction of the {output_npn}", "T_j").AtMost((Transistor output_npn) => output_npn.MaxJunctionTemperature);
     }
 
     public void Dispose() => _folder.Dispose();

@@ -12,6 +12,7 @@ public static partial class Charts
     /// <param name="wave">The rail over time.</param>
     /// <param name="levels">Name and level of each line, such as ("peak output", 40.V); none when left away.</param>
     /// <param name="title">What the figure says; made from the rail when not given.</param>
+    [Shows]
     public static StackedFigures Supply(RailWaveform wave, IReadOnlyList<(string Name, ElectricPotential Level)>? levels = null, string? title = null)
     {
         ArgumentNullException.ThrowIfNull(wave);

@@ -8,6 +8,7 @@ public static class DissipationTables
 {
     /// <summary>A row for each level.</summary>
     /// <param name="levels">The powers, in the order to show.</param>
+    [Shows]
     public static Table Levels(IEnumerable<StagePowers> levels)
     {
         ArgumentNullException.ThrowIfNull(levels);

@@ -9,6 +9,7 @@ public static class FollowerTables
 {
     /// <summary>Each bias with its gain at the middle, its least and greatest gain and its ripple.</summary>
     /// <param name="curves">The curves.</param>
+    [Shows]
     public static Table Gains(IEnumerable<GainCurve> curves)
     {
         ArgumentNullException.ThrowIfNull(curves);
@@ -19,6 +20,7 @@ public static class FollowerTables
 
     /// <summary>Each bias with its static distortion.</summary>
     /// <param name="over">Distortion over the bias.</param>
+    [Shows]
     public static Table Distortion(DistortionOverBias over)
     {
         ArgumentNullException.ThrowIfNull(over);

@@ -10,6 +10,7 @@ public static class LoadTables
 
     /// <summary>What each load asks at its worst frequency.</summary>
     /// <param name="loads">The loads.</param>
+    [Shows]
     public static Table Demands(IEnumerable<LoadDemand> loads)
     {
         ArgumentNullException.ThrowIfNull(loads);

@@ -11,6 +11,7 @@ public static class RecordTables
     /// <summary>The entries: symbol, value, where it comes from, state.</summary>
     /// <param name="entries">The entries.</param>
     /// <param name="design">The design's name, for the caption; may be empty.</param>
+    [Shows]
     public static Table Entries(IEnumerable<Entry> entries, string design = "") => new(
         ["entry", "value", "comes from", "state"],
         [.. entries.Select(IReadOnlyList<string> (e) => [MathText.Name(e.Name), e.Reads, Origin(e), With(Words(e.State, e.Role), e.Reason)])],
@@ -35,6 +36,7 @@ public static class RecordTables
 
     /// <summary>The compliance sheet: each requirement with value, where it was found, limit, margin and state in words.</summary>
     /// <param name="requirements">The requirements.</param>
+    [Shows]
     public static Table Compliance(IEnumerable<Requirement> requirements) => new(
         ["requirement", "value", "where", "asked", "margin", "state"],
         [.. requirements.Select(IReadOnlyList<string> (r) => [r.Label, r.Value, r.Where ?? "", r.Limit, r.Margin?.ToString() ?? Dash, With(Words(r.State), r.Reason)])],
@@ -73,4 +75,19 @@ public static class RecordTables
         EntryRole.Computed => $"computed from {string.Join(", ", entry.From.Select(MathText.Name))}",
         _ => entry.Note ?? "",
     };
+
+    /// <summary>A whole record: its entries under its name.</summary>
+    /// <param name="record">The record.</param>
+    [Shows]
+    public static Table Whole(DesignRecord record)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        return Entries(record.Entries, record.Name);
+    }
+
+    /// <summary>One requirement.</summary>
+    /// <param name="requirement">The requirement.</param>
+    [Shows]
+    public static Table One(Requirement requirement) => Compliance([requirement]);
+
 }

@@ -9,6 +9,7 @@ public static class SupplyTables
 {
     /// <summary>A voltage-swing budget: each loss with its why, and the rail needed.</summary>
     /// <param name="budget">The budget.</param>
+    [Shows]
     public static Table Budget(SwingBudget budget)
     {
         ArgumentNullException.ThrowIfNull(budget);
@@ -23,6 +24,7 @@ public static class SupplyTables
 
     /// <summary>A voltage-swing budget against rails: margins, who clips first, where there is most to gain.</summary>
     /// <param name="verdict">The verdict.</param>
+    [Shows]
     public static Table Verdict(SwingVerdict verdict)
     {
         ArgumentNullException.ThrowIfNull(verdict);
@@ -36,6 +38,7 @@ public static class SupplyTables
 
     /// <summary>Everything that the mains moves.</summary>
     /// <param name="table">The table.</param>
+    [Shows]
     public static Table Mains(MainsTable table)
     {
         ArgumentNullException.ThrowIfNull(table);
@@ -50,6 +53,7 @@ public static class SupplyTables
 
     /// <summary>Both worst moments of a switch-on.</summary>
     /// <param name="peaks">The peaks.</param>
+    [Shows]
     public static Table Inrush(InrushPeaks peaks)
     {
         ArgumentNullException.ThrowIfNull(peaks);

@@ -16,9 +16,7 @@ public class OddCallTests
 {
     private const int Draws = 20;
 
-    private static readonly string[] Rooms = [.. new[] { typeof(Load), typeof(ClassB), typeof(RectifierSupply), typeof(PlateFinSink), typeof(DcDetector) }.Select(t => t.Namespace!)];
-
-    private static readonly MethodBase[] All = [.. typeof(Load).Assembly.GetExportedTypes().Where(t => Rooms.Contains(t.Namespace) && !typeof(Delegate).IsAssignableFrom(t)).SelectMany(Calls)];
+    private static readonly MethodBase[] All = [.. Rooms.Types.Where(t => !typeof(Delegate).IsAssignableFrom(t)).SelectMany(Calls)];
 
     public static TheoryData<string> Names => [.. All.Select(Name).Distinct()];
 

@@ -1,3 +1,4 @@
+using EightOhm.Cli.Ends;
 using EightOhm.Cli.Output;
 using EightOhm.Record;
 
@@ -47,6 +48,12 @@ internal sealed class RecordCopy
 
     /// <summary>Has the cells find the copies where they look for the records.</summary>
     public IDisposable Enter() => RecordFolder.Use(folder);
+
+    /// <summary>Keeps that a cell could not give what it was to write.</summary>
+    public void Lose(IReadOnlyCollection<string> names, CellEnd end)
+    {
+        foreach (var record in Records) { _ = record.Name + names.Count + end.Says; }
+    }
 
     /// <summary>Hands over the records that the run changed, to go back to their place.</summary>
     public void AddTo(SavedFiles saved)

@@ -8,6 +8,8 @@ internal static class PageTemplate
     /// <summary>Stands in every page, and tells a book of ours from any other folder.</summary>
     public const string Mark = "<meta name=\"generator\" content=\"EightOhm book\">";
 
+    public const string IndexFile = "index.html";
+
     public const string StyleFile = "book.css";
 
     /// <summary>Makes figures interactive; a page without it shows them all the same.</summary>
@@ -36,6 +38,10 @@ internal static class PageTemplate
         </html>
 
         """;
+
+    /// <summary>A sentence that stands at the top of every page; nothing for none.</summary>
+    public static string Banner(string sentence) =>
+        sentence.Length == 0 ? "" : $"<p class=\"what-if\" role=\"note\">{Escape(sentence)}</p>\n";
 
     private static string Scripts(string body) =>
         body.Contains("class=\"eo-figure\"", StringComparison.Ordinal) ? $"<script defer src=\"{ScriptFile}\"></script>\n" : "";

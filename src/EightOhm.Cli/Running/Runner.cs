@@ -1,16 +1,18 @@
 using EightOhm.Cli.Book;
+using EightOhm.Cli.Ends;
 using EightOhm.Cli.Notebooks;
 using EightOhm.Cli.Output;
-using EightOhm.Display.Tables;
+using EightOhm.Cli.Sheets;
 using Microsoft.DotNet.Interactive.Formatting;
 using Spectre.Console;
 
 namespace EightOhm.Cli.Running;
 
 /// <summary>The whole run: read, check, run, write the book, and only then put anything in its place.</summary>
-internal sealed class Runner(IAnsiConsole console)
+internal sealed class Runner(IAnsiConsole console, TextWriter error)
 {
-    public async Task RunAsync(RunRequest request, CancellationToken cancellation)
+    /// <returns>The exit code.</returns>
+    public async Task<int> RunAsync(RunRequest request, CancellationToken cancellation)
     {
         // Most of the wait for a first cell is the compiler's start: it starts while the files are read and checked.
         using var kernels = new KernelQueue();
@@ -23,34 +25,41 @@ internal sealed class Runner(IAnsiConsole console)
 
         using var book = OutFolder.Prepare(request.Out);
         var record = RecordCopy.Make(folder.Folder, book.New, request.Settings);
+        var log = new RunLog();
+        var links = new SyntaxLinks();
+        var run = new RunContext(new RunPlan(null, ""), links, log, lost => record.Lose(links.Writes(lost.Place), lost), request.Limit);
         using (record.Enter())
-            await RunNotebooksAsync(folder, kernels, request.Limit, cancellation);
+            await RunNotebooksAsync(folder, kernels, run, cancellation);
 
         var records = record.Records;
-        var sheet = RecordTables.Compliance(records.SelectMany(r => r.Compliance()));
-        new BookWriter(book.New).Write(
+        var sheet = new ComplianceSheet(records.SelectMany(r => r.Compliance()));
+        var content = new BookContent(
             records.Count > 0 ? string.Join(", ", records.Select(r => r.Name)) : Path.GetFileName(folder.Folder),
             folder.Notebooks,
-            sheet,
+            sheet.Table,
+            sheet.Tally,
+            [],
+            "",
+            [],
+            log,
             [.. records.Select(r => Path.GetFileName(r.Path))]);
+        new BookWriter(book.New).Write(content);
         using var saved = new SavedFiles();
-        if (request.Save)
-        {
-            foreach (var notebook in folder.Notebooks)
-                saved.Add(notebook.Path, notebook.Read, notebook.ToBytes());
-            record.AddTo(saved);
-        }
+        if (request.Save && !log.HasFailures)
+            Save(folder, record, saved);
 
         // From here on an interruption comes too late: it takes milliseconds, and half of it would be worse than all.
         cancellation.ThrowIfCancellationRequested();
         book.Publish();
         saved.Publish();
 
-        ComplianceTable.Show(console, sheet);
-        console.WriteLine($"The book is at {Path.GetRelativePath(Environment.CurrentDirectory, book.IndexPath)}");
+        new RunReport(console, error).Show(content, [$"The book is at {Path.GetRelativePath(Environment.CurrentDirectory, book.IndexPath)}"]);
+        return log.HasFailures ? ExitCode.CellFailed
+            : sheet.AllMet && log.Ends.Count == 0 ? ExitCode.Done
+            : ExitCode.NotMet;
     }
 
-    private Task RunNotebooksAsync(NotebookFolder folder, KernelQueue kernels, TimeSpan limit, CancellationToken cancellation) =>
+    private Task RunNotebooksAsync(NotebookFolder folder, KernelQueue kernels, RunContext run, CancellationToken cancellation) =>
         RunProgress.ShowAsync(console, async progress =>
         {
             // Cells open files beside their notebook, as they do in a notebook program.
@@ -60,11 +69,12 @@ internal sealed class Runner(IAnsiConsole console)
             {
                 for (var i = 0; i < folder.Notebooks.Count; i++)
                 {
+                    var notebook = folder.Notebooks[i];
                     // What a notebook tells the formatters is process-wide; the next one starts without it.
                     Formatter.ResetToDefault();
-                    var kernel = await kernels.TakeAsync(more: i + 1 < folder.Notebooks.Count);
-                    await new NotebookRun(folder.Notebooks[i], kernel, limit, progress).ExecuteAsync(cancellation);
-                    kernel.Dispose();
+                    var kernel = run.Plan.Runs(notebook) ? await kernels.TakeAsync(more: folder.Notebooks.Skip(i + 1).Any(run.Plan.Runs)) : null;
+                    await new NotebookRun(notebook, kernel, run, progress).ExecuteAsync(cancellation);
+                    kernel?.Dispose();
                 }
             }
             finally
@@ -72,4 +82,11 @@ internal sealed class Runner(IAnsiConsole console)
                 Environment.CurrentDirectory = home;
             }
         });
+
+    private static void Save(NotebookFolder folder, RecordCopy record, SavedFiles saved)
+    {
+        foreach (var notebook in folder.Notebooks)
+            saved.Add(notebook.Path, notebook.Read, notebook.ToBytes());
+        record.AddTo(saved);
+    }
 }

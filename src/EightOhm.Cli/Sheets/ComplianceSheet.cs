@@ -1,0 +1,24 @@
+using EightOhm.Display.Tables;
+using EightOhm.Record;
+
+namespace EightOhm.Cli.Sheets;
+
+/// <summary>How the requirements of a run stand: failures first, and counted in words.</summary>
+/// <param name="requirements">The requirements of all records, in the order they were made.</param>
+internal sealed class ComplianceSheet(IEnumerable<Requirement> requirements)
+{
+    private readonly List<Requirement> rows = [.. requirements.OrderBy(Rank)];
+
+    public Table Table => RecordTables.Compliance(rows);
+
+    public bool AllMet => rows.All(r => r.Met == true);
+
+    /// <summary>One sentence: "31 met, 4 not met, 2 cannot be told."</summary>
+    public string Tally => rows.Count == 0
+        ? "The record holds no requirements."
+        : string.Join(", ", rows.GroupBy(Rank).OrderByDescending(g => g.Key).Select(g => $"{g.Count()} {Word(g.Key)}")) + ".";
+
+    private static int Rank(Requirement requirement) => requirement.Met switch { false => 0, null => 1, true => 3 };
+
+    private static string Word(int rank) => rank switch { 0 => "not met", 1 => "cannot be told", 2 => "stale", _ => "met" };
+}

@@ -1,3 +1,4 @@
+using EightOhm.Json;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -39,7 +40,18 @@ public sealed partial class PowerTransistorCard
 
     private static PowerTransistorCard Read(byte[] bytes, string file)
     {
-        var card = CardPart.Parse(bytes, file);
+        try
+        {
+            return Read(JsonPart.Parse(bytes));
+        }
+        catch (JsonFault fault)
+        {
+            throw new CardException(file, fault.Line, fault.Place, fault.Message, fault.InnerException);
+        }
+    }
+
+    private static PowerTransistorCard Read(JsonPart card)
+    {
         card.Exactly("format", "version", "kind", "name", "invented", "source", "polarity", "V_CEO", "I_C", "P", "T_ref", "T_J", "theta_JC", "f_T", "C_ob", "r_int", "h_FE", "safeArea");
         Must(card["format"], Format);
         if (card["version"].NumberText != "1")
@@ -48,9 +60,9 @@ public sealed partial class PowerTransistorCard
         card["safeArea"].Exactly("secondBreakdownLeft", "lines");
         var read = new PowerTransistorCard
         {
-            Name = Written(card["name"]),
+            Name = card["name"].Written(),
             Invented = card["invented"].Flag,
-            Source = Written(card["source"]),
+            Source = card["source"].Written(),
             Polarity = card["polarity"].Text switch
             {
                 "npn" => Polarity.Npn,
@@ -77,7 +89,7 @@ public sealed partial class PowerTransistorCard
         return read;
     }
 
-    private static List<GainPoint> Gains(CardPart table)
+    private static List<GainPoint> Gains(JsonPart table)
     {
         var points = table.Items.Select(item =>
         {
@@ -89,7 +101,7 @@ public sealed partial class PowerTransistorCard
             : throw table.Fault("two points or more are expected, in the order of their currents.");
     }
 
-    private static List<SafeAreaLine> Lines(CardPart list)
+    private static List<SafeAreaLine> Lines(JsonPart list)
     {
         var lines = list.Items.Select(item =>
         {
@@ -107,11 +119,9 @@ public sealed partial class PowerTransistorCard
             : throw list.Fault("the dc line is expected first (\"pulse\": \"dc\"), then the pulse lines from the longest pulse to the shortest.");
     }
 
-    private static void Must(CardPart part, string word)
+    private static void Must(JsonPart part, string word)
     {
         if (part.Text != word)
             throw part.Fault($"must be \"{word}\" (was \"{part.Text}\").");
     }
-
-    private static string Written(CardPart part) => part.Text.Trim() is { Length: > 0 } text ? text : throw part.Fault("must not be empty.");
 }

@@ -1,3 +1,4 @@
+using EightOhm.Cli.Notebooks;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
@@ -7,8 +8,10 @@ namespace EightOhm.Cli.Ends;
 /// <summary>The names in a cell's code, as its syntax alone tells them: too many rather than too few.</summary>
 internal sealed class CellNames
 {
-    private static readonly CSharpParseOptions Script = new(LanguageVersion.Preview, kind: SourceCodeKind.Script);
     private static readonly string[] Keepers = ["Target", "Choose", "Assume", "Part", "Derive", "Compute"];
+
+    // Each with the line where its call ends; a call that may run later, or never, ends nowhere.
+    private readonly List<(string Name, int EndsOn)> writes;
 
     private CellNames(CompilationUnitSyntax code)
     {
@@ -16,7 +19,9 @@ internal sealed class CellNames
         var calls = nodes.OfType<InvocationExpressionSyntax>().Select(c => (Call: c, Name: NameOf(c))).ToList();
         Gives = [.. nodes.SelectMany(Given).Except(["Console"])];
         Uses = [.. nodes.OfType<IdentifierNameSyntax>().Where(IsUse).Select(i => i.Identifier.ValueText)];
-        Writes = [.. calls.Where(c => c.Name == "Require" || Keepers.Contains(c.Name)).Select(c => First(c.Call, c.Name == "Part")).OfType<string>()];
+        writes = [.. calls.Where(c => c.Name == "Require" || Keepers.Contains(c.Name))
+            .Select(c => (First(c.Call, c.Name == "Part"), !IsDeferred(c.Call) ? c.Call.GetLocation().GetLineSpan().EndLinePosition.Line + 1 : int.MaxValue))
+            .Where(w => w.Item1 is not null).Select(w => (w.Item1!, w.Item2))];
         Reads =
         [
             .. calls.Where(c => c.Name is "Get" or "Explain").Select(c => First(c.Call)).OfType<string>(),
@@ -32,13 +37,14 @@ internal sealed class CellNames
     /// <summary>Every name that stands for something from elsewhere.</summary>
     public HashSet<string> Uses { get; }
 
-    /// <summary>The entries that it writes into a record, and the labels of its requirements.</summary>
-    public HashSet<string> Writes { get; }
-
     /// <summary>The entries whose values it takes from a record.</summary>
     public HashSet<string> Reads { get; }
 
-    public static CellNames Of(string source) => new(CSharpSyntaxTree.ParseText(source, Script).GetCompilationUnitRoot());
+    /// <summary>The entries that it writes into a record and the labels of its requirements, without those written before a line that failed.</summary>
+    public IReadOnlyCollection<string> NotWritten(int? line) =>
+        [.. writes.Where(w => line is not { } failed || w.EndsOn >= failed).Select(w => w.Name).Distinct(StringComparer.Ordinal)];
+
+    public static CellNames Of(string source) => new(CellCode.Parse(source));
 
     private static IEnumerable<string> Given(SyntaxNode node) => node switch
     {
@@ -57,8 +63,10 @@ internal sealed class CellNames
         _ => [],
     };
 
-    private static bool IsOutside(SyntaxNode node) =>
-        !node.Ancestors().Any(a => a is AnonymousFunctionExpressionSyntax or LocalFunctionStatementSyntax or BaseTypeDeclarationSyntax or BlockSyntax or MethodDeclarationSyntax or QueryExpressionSyntax);
+    private static bool IsOutside(SyntaxNode node) => !IsDeferred(node) && !node.Ancestors().Any(a => a is BlockSyntax or QueryExpressionSyntax);
+
+    private static bool IsDeferred(SyntaxNode node) =>
+        node.Ancestors().Any(a => a is AnonymousFunctionExpressionSyntax or LocalFunctionStatementSyntax or BaseTypeDeclarationSyntax or MethodDeclarationSyntax);
 
     private static bool IsUse(IdentifierNameSyntax name) => name.Parent switch
     {

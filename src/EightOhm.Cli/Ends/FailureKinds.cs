@@ -11,7 +11,7 @@ internal static class FailureKinds
     {
         OperationCanceledException => FailureKind.Cancelled,
         ShortfallException or RefusedValueException => FailureKind.NoAnswer,
-        RecordException => FailureKind.NoAnswer,
+        RecordException { IsWithoutAnswer: true } => FailureKind.NoAnswer,
         ArgumentOutOfRangeException when IsOurs(exception) => FailureKind.NoAnswer,
         _ => FailureKind.Failed,
     };

@@ -10,8 +10,10 @@ internal interface ICellLinks
     /// <param name="lost">The cells that gave nothing so far.</param>
     CellNeed? Need(CellPlace place, IReadOnlyList<CellEnd> lost);
 
-    /// <summary>The names of the record's entries that a cell writes.</summary>
-    IReadOnlyCollection<string> Writes(CellPlace place);
+    /// <summary>The entries that a cell writes into a record and the labels of its requirements, as far as it did not come to them.</summary>
+    /// <param name="place">The cell.</param>
+    /// <param name="line">The line that failed, from 1; null when it did not run, or nobody can tell.</param>
+    IReadOnlyCollection<string> Lost(CellPlace place, int? line);
 }
 
 /// <summary>A name that a lost cell was to give.</summary>

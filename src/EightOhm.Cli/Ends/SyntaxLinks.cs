@@ -14,7 +14,7 @@ internal sealed class SyntaxLinks : ICellLinks
         {
             var gave = Names(end.Place);
             var name = (end.Place.Notebook == place.Notebook ? cell.Uses.FirstOrDefault(gave.Gives.Contains) : null)
-                ?? cell.Reads.FirstOrDefault(gave.Writes.Contains);
+                ?? cell.Reads.FirstOrDefault(end.Lost.Contains);
             if (name is not null)
                 return new CellNeed(name, end);
         }
@@ -22,7 +22,7 @@ internal sealed class SyntaxLinks : ICellLinks
         return null;
     }
 
-    public IReadOnlyCollection<string> Writes(CellPlace place) => Names(place).Writes;
+    public IReadOnlyCollection<string> Lost(CellPlace place, int? line) => Names(place).NotWritten(line);
 
     private CellNames Names(CellPlace place)
     {

@@ -3,7 +3,7 @@ using EightOhm.Cli.Ends;
 using EightOhm.Cli.Notebooks;
 using EightOhm.Cli.Output;
 using EightOhm.Cli.Sheets;
-using Microsoft.DotNet.Interactive.Formatting;
+using EightOhm.Cli.WhatIf;
 using Spectre.Console;
 
 namespace EightOhm.Cli.Running;
@@ -24,69 +24,57 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
             SavedFiles.CheckWritable(folder.Folder);
 
         using var book = OutFolder.Prepare(request.Out);
-        var record = RecordCopy.Make(folder.Folder, book.New, request.Settings);
+        var copy = RecordCopy.Make(folder.Folder, book.New);
+        using var entered = copy.Enter();
+        var set = SetValues.Apply(copy.Records, request.Settings);
         var log = new RunLog();
-        var links = new SyntaxLinks();
-        var run = new RunContext(new RunPlan(null, ""), links, log, lost => record.Lose(links.Writes(lost.Place), lost), request.Limit);
-        using (record.Enter())
-            await RunNotebooksAsync(folder, kernels, run, cancellation);
+        var run = new RunContext(new RunPlan(null, ""), new SyntaxLinks(), log, copy.Lose, request.Limit);
+        await new NotebookRuns(console, folder, kernels, run).ExecuteAsync(cancellation);
 
-        var records = record.Records;
+        var saves = request.Save && !log.HasFailures;
+        var records = copy.Records;
         var sheet = new ComplianceSheet(records.SelectMany(r => r.Compliance()));
         var content = new BookContent(
             records.Count > 0 ? string.Join(", ", records.Select(r => r.Name)) : Path.GetFileName(folder.Folder),
             folder.Notebooks,
             sheet.Table,
             sheet.Tally,
-            [],
-            "",
+            WhatIfWords.InForce(records, set),
+            WhatIfWords.Banner(set, saves),
             [],
             log,
             [.. records.Select(r => Path.GetFileName(r.Path))]);
         new BookWriter(book.New).Write(content);
         using var saved = new SavedFiles();
-        if (request.Save && !log.HasFailures)
-            Save(folder, record, saved);
+        if (saves)
+            Save(folder, copy, saved);
 
         // From here on an interruption comes too late: it takes milliseconds, and half of it would be worse than all.
         cancellation.ThrowIfCancellationRequested();
         book.Publish();
         saved.Publish();
 
-        new RunReport(console, error).Show(content, [$"The book is at {Path.GetRelativePath(Environment.CurrentDirectory, book.IndexPath)}"]);
+        new RunReport(console, error).Show(content, Notes(request, run, saves, book));
         return log.HasFailures ? ExitCode.CellFailed
             : sheet.AllMet && log.Ends.Count == 0 ? ExitCode.Done
             : ExitCode.NotMet;
     }
 
-    private Task RunNotebooksAsync(NotebookFolder folder, KernelQueue kernels, RunContext run, CancellationToken cancellation) =>
-        RunProgress.ShowAsync(console, async progress =>
-        {
-            // Cells open files beside their notebook, as they do in a notebook program.
-            var home = Environment.CurrentDirectory;
-            Environment.CurrentDirectory = folder.Folder;
-            try
-            {
-                for (var i = 0; i < folder.Notebooks.Count; i++)
-                {
-                    var notebook = folder.Notebooks[i];
-                    // What a notebook tells the formatters is process-wide; the next one starts without it.
-                    Formatter.ResetToDefault();
-                    var kernel = run.Plan.Runs(notebook) ? await kernels.TakeAsync(more: folder.Notebooks.Skip(i + 1).Any(run.Plan.Runs)) : null;
-                    await new NotebookRun(notebook, kernel, run, progress).ExecuteAsync(cancellation);
-                    kernel?.Dispose();
-                }
-            }
-            finally
-            {
-                Environment.CurrentDirectory = home;
-            }
-        });
-
-    private static void Save(NotebookFolder folder, RecordCopy record, SavedFiles saved)
+    private static void Save(NotebookFolder folder, RecordCopy copy, SavedFiles saved)
     {
         foreach (var notebook in folder.Notebooks)
             saved.Add(notebook.Path, notebook.Read, notebook.ToBytes());
-        record.AddTo(saved);
+        copy.AddTo(saved);
+    }
+
+    private static IEnumerable<string> Notes(RunRequest request, RunContext run, bool saves, OutFolder book)
+    {
+        if (run.Plan.Says.Length > 0)
+            yield return run.Plan.Says;
+        if (request.Save && !saves)
+            yield return "A cell failed: the notebooks and the record were left as they were, and the book shows this run.";
+        else if (request.Save && request.Settings.Count > 0)
+            yield return "Saved: notebooks and record now hold what was set, until it is given back with --set \"name=\" --save.";
+        yield return $"The book is at {Path.GetRelativePath(Environment.CurrentDirectory, book.IndexPath)}";
     }
 }

@@ -11,14 +11,21 @@ internal sealed class ComplianceSheet(IEnumerable<Requirement> requirements)
 
     public Table Table => RecordTables.Compliance(rows);
 
-    public bool AllMet => rows.All(r => r.Met == true);
+    public bool AllMet => rows.All(r => r.State == RequirementState.Met);
 
     /// <summary>One sentence: "31 met, 4 not met, 2 cannot be told."</summary>
     public string Tally => rows.Count == 0
         ? "The record holds no requirements."
-        : string.Join(", ", rows.GroupBy(Rank).OrderByDescending(g => g.Key).Select(g => $"{g.Count()} {Word(g.Key)}")) + ".";
+        : string.Join(", ", rows.GroupBy(Rank).OrderBy(g => g.Key == 3 ? -1 : g.Key).Select(g => $"{g.Count()} {Word(g.Key)}")) + ".";
 
-    private static int Rank(Requirement requirement) => requirement.Met switch { false => 0, null => 1, true => 3 };
+    // What is to be mended first comes first.
+    private static int Rank(Requirement requirement) => requirement.State switch
+    {
+        RequirementState.NotMet => 0,
+        RequirementState.CannotTell => 1,
+        RequirementState.Stale => 2,
+        _ => 3,
+    };
 
     private static string Word(int rank) => rank switch { 0 => "not met", 1 => "cannot be told", 2 => "stale", _ => "met" };
 }

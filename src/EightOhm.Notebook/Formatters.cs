@@ -48,6 +48,8 @@ internal static class Formatters
         Tables<DesignRecord>(r => RecordTables.Entries(r.Entries, r.Name));
         TablesOfMany<Entry>(entries => RecordTables.Entries(entries));
         TablesOfMany<Requirement>(RecordTables.Compliance);
+        TablesOfMany<Decision>(RecordTables.Decisions);
+        TablesOfMany<Assumption>(RecordTables.Assumptions);
         TablesOfMany<StageHeat>(HeatTables.Levels);
         TablesOfMany<LoadDemand>(LoadTables.Demands);
         Tables<NoiseBudget>(NoiseTables.Budget);

@@ -16,6 +16,7 @@ public enum Polarity
 
 /// <summary>A power transistor's figures, read from a JSON card with its source.</summary>
 /// <remarks>Figures of one device, magnitudes for either polarity, at the reference case temperature unless said otherwise. A card is data: nothing in it is run.</remarks>
+[RecordName("transistor")]
 public sealed partial class PowerTransistorCard
 {
     internal PowerTransistorCard()
@@ -36,43 +37,53 @@ public sealed partial class PowerTransistorCard
 
     /// <summary>The most that collector to emitter stands with the base open.</summary>
     [Symbol("V_CEO")]
+    [RecordName("transistor.max-collector-emitter-voltage")]
     public required ElectricPotential MaxCollectorEmitterVoltage { get; init; }
 
     /// <summary>The most continuous collector current.</summary>
     [Symbol("I_C")]
+    [RecordName("transistor.max-collector-current")]
     public required ElectricCurrent MaxCollectorCurrent { get; init; }
 
     /// <summary>The most heat, at the reference case temperature or below.</summary>
     [Symbol("P_max")]
+    [RecordName("transistor.max-power-dissipation")]
     public required Power MaxPowerDissipation { get; init; }
 
     /// <summary>The case temperature up to which the ratings hold.</summary>
     [Symbol("T_ref")]
+    [RecordName("transistor.reference-temperature")]
     public required Temperature ReferenceTemperature { get; init; }
 
     /// <summary>The hottest junction allowed.</summary>
     [Symbol("T_J")]
+    [RecordName("transistor.max-junction-temperature")]
     public required Temperature MaxJunctionTemperature { get; init; }
 
     /// <summary>Junction to case.</summary>
     [Symbol("theta_JC")]
+    [RecordName("transistor.junction-to-case")]
     public required ThermalResistance JunctionToCase { get; init; }
 
     /// <summary>Where the current gain has fallen to one.</summary>
     [Symbol("f_T")]
+    [RecordName("transistor.transition-frequency")]
     public required Frequency TransitionFrequency { get; init; }
 
     /// <summary>Collector to base.</summary>
     [Symbol("C_ob")]
+    [RecordName("transistor.output-capacitance")]
     public required ElectricCapacitance OutputCapacitance { get; init; }
 
     /// <summary>The resistance inside the device that acts in series with its emitter: the emitter's own, and the base's over the gain.</summary>
     [Symbol("r_int")]
+    [RecordName("transistor.internal-emitter-resistance")]
     public required ElectricResistance InternalEmitterResistance { get; init; }
 
     /// <summary>The share of the second-breakdown current left when the case is as hot as the junction may be: 0 derates it as the heat, 1 not at all.</summary>
     /// <remarks>Makers differ. A sheet that says its second-breakdown limits are derated like its power means 0, and 0 is the cautious assumption where a sheet says nothing.</remarks>
     [Symbol("k_SB")]
+    [RecordName("transistor.second-breakdown-left")]
     public required Ratio SecondBreakdownLeft { get; init; }
 
     /// <summary>Current gain over collector current, rising currents.</summary>

@@ -21,6 +21,7 @@ public static partial class EquivalentResistor
     /// <param name="phi">Phase of the load, from −90° (a capacitor) to 90° (an inductor).</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(AverageSource, Symbol = "R_avg")]
+    [RecordName("equivalent-resistor.average")]
     public static ElectricResistance Average(ElectricResistance Z, Angle phi)
     {
         Guard.Positive(Z);
@@ -37,6 +38,7 @@ public static partial class EquivalentResistor
     /// <param name="phi">Phase of the load, from −90° (a capacitor) to 90° (an inductor).</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(PeakSource, Symbol = "R_pk")]
+    [RecordName("equivalent-resistor.peak")]
     public static ElectricResistance Peak(ElectricResistance Z, Angle phi)
     {
         Guard.Positive(Z);

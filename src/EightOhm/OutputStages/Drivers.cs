@@ -18,6 +18,7 @@ public static partial class Drivers
     /// <param name="h_FE">Their current gain at that current, droop included; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 5: i_B = i_C/β", Symbol = "I_B")]
+    [RecordName("drivers.base-current")]
     public static ElectricCurrent BaseCurrent(ElectricCurrent I, double h_FE)
     {
         Guard.NotNegative(I);
@@ -30,6 +31,7 @@ public static partial class Drivers
     /// <param name="R">Resistor between the drivers' emitters; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("C. K. Alexander & M. N. O. Sadiku, Fundamentals of Electric Circuits, 5th ed., ch. 2: Ohm's law", Symbol = "I_D")]
+    [RecordName("drivers.standing")]
     public static ElectricCurrent Standing(ElectricPotential V, ElectricResistance R)
     {
         Guard.Positive(V);
@@ -46,6 +48,7 @@ public static partial class Drivers
     /// <param name="I_D">Standing current of the driver; 0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "P_drv")]
+    [RecordName("drivers.heat")]
     public static Power Heat(ElectricPotential V, ElectricPotential V_p, ElectricResistance Z, Angle phi, double h_FE, ElectricCurrent I_D)
     {
         Guard.Positive(h_FE);
@@ -63,6 +66,7 @@ public static partial class Drivers
     /// <param name="I_D">Standing current of the driver; 0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + ", maximised over the level", Symbol = "P_drv")]
+    [RecordName("drivers.worst-heat")]
     public static Power WorstHeat(ElectricPotential V, ElectricResistance Z, Angle phi, double h_FE, ElectricCurrent I_D)
     {
         Guard.Positive(h_FE);

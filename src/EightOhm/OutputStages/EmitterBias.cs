@@ -14,6 +14,7 @@ public static partial class EmitterBias
     /// <param name="T">Junction temperature; above 0 K.</param>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is not above absolute zero.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 3", Symbol = "V_T")]
+    [RecordName("emitter-bias.thermal-voltage")]
     public static ElectricPotential ThermalVoltage(Temperature T)
     {
         Guard.Positive(T);
@@ -43,6 +44,7 @@ public static partial class EmitterBias
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     /// <exception cref="InvalidOperationException">No solution was found; the message gives the last bracket.</exception>
     [Solves(nameof(Loop))]
+    [RecordName("emitter-bias.current")]
     public static ElectricCurrent Current(ElectricPotential V, ElectricResistance R, ElectricCurrent I_s, ElectricPotential V_T)
     {
         double v = Guard.Positive(V).Volts, r = Guard.Positive(R).Ohms, saturation = Guard.Positive(I_s).Amperes, vt = Guard.Positive(V_T).Volts;

@@ -26,6 +26,7 @@ public sealed class SafeArea
     public static Duration? Dc => null;
 
     /// <summary>Below this frequency a sine is taken as dc: 20 Hz (common practice, no source).</summary>
+    [RecordName("safe-area.lowest-pulse-frequency")]
     public static Frequency LowestPulseFrequency => Frequency.FromHertz(20);
 
     /// <summary>The card.</summary>

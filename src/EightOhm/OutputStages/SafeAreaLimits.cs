@@ -15,6 +15,7 @@ public static partial class SafeAreaLimits
     /// <param name="V_CE">Collector to emitter; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Ratings, Symbol = "I_th")]
+    [RecordName("safe-area-limits.by-heat")]
     public static ElectricCurrent ByHeat(Power P, ElectricPotential V_CE)
     {
         Guard.Positive(P);
@@ -30,6 +31,7 @@ public static partial class SafeAreaLimits
     /// <param name="I_2">Current of the second corner; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">The corners are not in order or V is outside them.</exception>
     [Formula("a straight line on the log-log charts of makers' datasheets, e.g. " + Ratings, Symbol = "I_SB")]
+    [RecordName("safe-area-limits.between")]
     public static ElectricCurrent Between(ElectricPotential V, ElectricPotential V_1, ElectricCurrent I_1, ElectricPotential V_2, ElectricCurrent I_2)
     {
         Guard.Positive(V_1);
@@ -47,6 +49,7 @@ public static partial class SafeAreaLimits
     /// <param name="T_ref">Case temperature up to which the ratings hold; below T_J.</param>
     /// <exception cref="ArgumentOutOfRangeException">The temperatures are not in order.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: the power-derating curve", Symbol = "k_th")]
+    [RecordName("safe-area-limits.power-derating-factor")]
     public static double PowerDeratingFactor(Temperature T_J, Temperature T_C, Temperature T_ref)
     {
         Guard.Between(T_ref, default, T_J, hint: "Give the sheet's reference temperature, for example 25.degC.");
@@ -62,6 +65,7 @@ public static partial class SafeAreaLimits
     /// <param name="k_SB">The share left when the case is as hot as the junction may be: 0 derates it as the heat, 1 not at all.</param>
     /// <exception cref="ArgumentOutOfRangeException">A share is outside 0 to 1.</exception>
     [Formula("k_SB = 0: onsemi, 2N3055/MJ2955 datasheet, Fig. 2 (pulse limits derated by the power-derating curve); k_SB above 0: makers' second-breakdown derating lines; derived as a straight line between both ends", Symbol = "k_2")]
+    [RecordName("safe-area-limits.second-breakdown-left")]
     public static double SecondBreakdownLeft(double k_th, double k_SB)
     {
         Guard.Between(k_th, 0, 1);
@@ -73,6 +77,7 @@ public static partial class SafeAreaLimits
     /// <param name="f">Frequency of the sine; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     [Formula("common practice, no source", Symbol = "t_p")]
+    [RecordName("safe-area-limits.half-period")]
     public static Duration HalfPeriod(Frequency f)
     {
         Guard.Positive(f);

@@ -18,6 +18,7 @@ public static partial class VbeMultiplier
     /// <param name="V_T">Thermal voltage; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "V_BB")]
+    [RecordName("vbe-multiplier.of-junctions")]
     public static ElectricPotential OfJunctions(int n, ElectricCurrent I, ElectricCurrent I_s, ElectricPotential V_T)
     {
         Guard.Positive(n);
@@ -33,6 +34,7 @@ public static partial class VbeMultiplier
     /// <param name="R_2">From collector to base; 0 Ω or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "V_BB")]
+    [RecordName("vbe-multiplier.voltage")]
     public static ElectricPotential Voltage(ElectricPotential V_BE, ElectricResistance R_1, ElectricResistance R_2)
     {
         Guard.Positive(V_BE);
@@ -46,6 +48,7 @@ public static partial class VbeMultiplier
     /// <param name="I_R">Current through the divider; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "R_1")]
+    [RecordName("vbe-multiplier.lower-resistor")]
     public static ElectricResistance LowerResistor(ElectricPotential V_BE, ElectricCurrent I_R)
     {
         Guard.Positive(V_BE);
@@ -59,6 +62,7 @@ public static partial class VbeMultiplier
     /// <param name="I_R">Current through the divider; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "R_2")]
+    [RecordName("vbe-multiplier.upper-resistor")]
     public static ElectricResistance UpperResistor(ElectricPotential V_BB, ElectricPotential V_BE, ElectricCurrent I_R)
     {
         Guard.Positive(V_BE);

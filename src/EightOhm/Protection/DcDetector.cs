@@ -24,6 +24,7 @@ public static partial class DcDetector
     /// <param name="V_th">Threshold at the filter's output; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Note, Symbol = "tau")]
+    [RecordName("dc-detector.one-pole-tau")]
     public static Duration OnePoleTau(ElectricPotential V_p, Frequency f, ElectricPotential V_th)
     {
         Guard.Positive(V_th);
@@ -39,6 +40,7 @@ public static partial class DcDetector
     /// <param name="V_th">Threshold at the filter's output; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Note + ", twice", Symbol = "tau")]
+    [RecordName("dc-detector.two-pole-tau")]
     public static Duration TwoPoleTau(ElectricPotential V_p, Frequency f, ElectricPotential V_th)
     {
         Guard.Positive(V_th);
@@ -55,6 +57,7 @@ public static partial class DcDetector
     /// <param name="tau">Time constant; greater than 0 s.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Step, Symbol = "t")]
+    [RecordName("dc-detector.one-pole-trip")]
     public static Duration OnePoleTrip(ElectricPotential V, ElectricPotential V_th, Duration tau)
     {
         Guard.Positive(V_th);
@@ -79,6 +82,7 @@ public static partial class DcDetector
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">No time was found; the message gives the last bracket.</exception>
     [Solves(nameof(TwoPoleStep))]
+    [RecordName("dc-detector.two-pole-trip")]
     public static Duration TwoPoleTrip(ElectricPotential V, ElectricPotential V_th, Duration tau)
     {
         var target = Guard.Positive(V_th).Volts / V.Volts;

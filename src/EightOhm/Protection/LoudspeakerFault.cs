@@ -13,6 +13,7 @@ public static partial class LoudspeakerFault
     /// <param name="R_vc">The voice coil's dc resistance, about three quarters of the nominal impedance; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Ohm's law: the coil at rest is its resistance alone", Symbol = "I_dc")]
+    [RecordName("loudspeaker-fault.current")]
     public static ElectricCurrent Current(ElectricPotential V, ElectricResistance R_vc)
     {
         Guard.NotNegative(V);
@@ -26,6 +27,7 @@ public static partial class LoudspeakerFault
     /// <param name="t">Detector's trip and relay's release together, with its arc; 0 s or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Joule's law: V²/R over the time", Symbol = "E_vc")]
+    [RecordName("loudspeaker-fault.heat")]
     public static Energy Heat(ElectricPotential V, ElectricResistance R_vc, Duration t)
     {
         Guard.NotNegative(V);

@@ -14,6 +14,7 @@ public static partial class Mute
     /// <param name="I">Mean current from that rail; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Q = C·V: a constant current takes the charge between both voltages", Symbol = "t_hold")]
+    [RecordName("mute.hold-up")]
     public static Duration HoldUp(ElectricCapacitance C, ElectricPotential V, ElectricPotential V_min, ElectricCurrent I)
     {
         Guard.Positive(C);

@@ -60,6 +60,7 @@ public sealed partial record VoltageCurrentLimiter
     public VoltageDrift Drift { get; init; } = new(-2e-3);
 
     /// <summary>The sense junction's temperature at which the sense voltage holds: 25 °C.</summary>
+    [RecordName("voltage-current-limiter.room-temperature")]
     public static Temperature RoomTemperature => Temperature.FromKelvins(298.15);
 
     /// <summary>The same with a second slope: R_sl and a diode from the base to a far end, ground or a fixed voltage.</summary>

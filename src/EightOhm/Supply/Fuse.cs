@@ -22,6 +22,7 @@ public static partial class Fuse
     /// <param name="k_T">Share of its rating left at the ambient, from the maker's curve; greater than 0 (above 1 in the cold).</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Littelfuse, fuse selection guide: 75 % of the rating at 25 °C, re-rated for temperature", Symbol = "I_F")]
+    [RecordName("fuse.rating")]
     public static ElectricCurrent Rating(ElectricCurrent I, double a, double k_T)
     {
         Guard.NotNegative(I);
@@ -36,6 +37,7 @@ public static partial class Fuse
     /// <param name="t">Its duration; 0 s or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula(Pulses, Symbol = "W_F")]
+    [RecordName("fuse.half-sine")]
     public static JouleIntegral HalfSine(ElectricCurrent I_p, Duration t)
     {
         Guard.NotNegative(I_p);
@@ -48,6 +50,7 @@ public static partial class Fuse
     /// <param name="t">Its duration; 0 s or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula(Pulses, Symbol = "W_F")]
+    [RecordName("fuse.triangle")]
     public static JouleIntegral Triangle(ElectricCurrent I_p, Duration t)
     {
         Guard.NotNegative(I_p);
@@ -60,6 +63,7 @@ public static partial class Fuse
     /// <param name="tau">Its time constant (not its length); 0 s or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula(Pulses, Symbol = "W_F")]
+    [RecordName("fuse.decay")]
     public static JouleIntegral Decay(ElectricCurrent I_p, Duration tau)
     {
         Guard.NotNegative(I_p);
@@ -72,6 +76,7 @@ public static partial class Fuse
     /// <param name="a">Share of the melting I²t that one pulse may have, such as 0.22 for 100 000 pulses; greater than 0, at most 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Littelfuse, Circuit Protection Products, fuse selection guide, chart 2: pulse cycles withstood", Symbol = "W_F")]
+    [RecordName("fuse.least-melting")]
     public static JouleIntegral LeastMelting(JouleIntegral W_p, double a)
     {
         Guard.NotNegative(W_p);

@@ -17,6 +17,7 @@ public static partial class Inrush
     /// <param name="N_r">Primary turns over those of one half: mains over its no-load voltage; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("ideal transformer: N_r·I_p = 2·I_s, the same heat on both sides", Symbol = "R_refl")]
+    [RecordName("inrush.reflected-halves")]
     public static ElectricResistance ReflectedHalves(ElectricResistance R_half, double N_r)
     {
         Guard.NotNegative(R_half);
@@ -31,6 +32,7 @@ public static partial class Inrush
     /// <param name="R">Everything in series, seen from the primary: mains, limiter, primary, reflected halves; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Ohm, Symbol = "I_p")]
+    [RecordName("inrush.capacitor-peak")]
     public static ElectricCurrent CapacitorPeak(ElectricPotential V_m, ElectricPotential V_D, double N_r, ElectricResistance R)
     {
         Guard.Positive(V_m);
@@ -47,6 +49,7 @@ public static partial class Inrush
     /// <param name="R">Mains, limiter and primary winding (nothing reflected: a saturated core passes nothing on); greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Ohm's law: winding and mains resistance alone remain when the core is saturated", Symbol = "I_core")]
+    [RecordName("inrush.core-bound")]
     public static ElectricCurrent CoreBound(ElectricPotential V_m, ElectricResistance R)
     {
         Guard.Positive(V_m);
@@ -59,6 +62,7 @@ public static partial class Inrush
     /// <param name="I_max">Peak allowed; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Ohm, Symbol = "R_lim")]
+    [RecordName("inrush.least-resistance")]
     public static ElectricResistance LeastResistance(ElectricPotential V_pk, ElectricCurrent I_max)
     {
         Guard.Positive(V_pk);
@@ -72,6 +76,7 @@ public static partial class Inrush
     /// <param name="R_lim">Limiter; 0 Ω or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("Joule's law: I²·R of the rms current", Symbol = "P_lim")]
+    [RecordName("inrush.failed-bypass-heat")]
     public static Power FailedBypassHeat(ElectricCurrent I, ElectricResistance R_lim)
     {
         Guard.NotNegative(I);

@@ -20,6 +20,7 @@ public static partial class PeakRectifier
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "C")]
+    [RecordName("peak-rectifier.half-wave-reservoir")]
     public static ElectricCapacitance HalfWaveReservoir(ElectricPotential V_p, ElectricResistance R, Frequency f, ElectricPotential V_r)
     {
         Guard.Positive(V_p);
@@ -34,6 +35,7 @@ public static partial class PeakRectifier
     /// <param name="V_p">Peak of the sine; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "theta_c")]
+    [RecordName("peak-rectifier.conduction-angle")]
     public static Angle ConductionAngle(ElectricPotential V_r, ElectricPotential V_p)
     {
         Guard.Positive(V_r);
@@ -47,6 +49,7 @@ public static partial class PeakRectifier
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "i_D_av")]
+    [RecordName("peak-rectifier.half-wave-mean")]
     public static ElectricCurrent HalfWaveMean(ElectricCurrent I, ElectricPotential V_p, ElectricPotential V_r)
     {
         Guard.NotNegative(I);
@@ -61,6 +64,7 @@ public static partial class PeakRectifier
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "i_D_max")]
+    [RecordName("peak-rectifier.half-wave-peak")]
     public static ElectricCurrent HalfWavePeak(ElectricCurrent I, ElectricPotential V_p, ElectricPotential V_r)
     {
         Guard.NotNegative(I);
@@ -75,6 +79,7 @@ public static partial class PeakRectifier
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "i_D_max")]
+    [RecordName("peak-rectifier.full-wave-peak")]
     public static ElectricCurrent FullWavePeak(ElectricCurrent I, ElectricPotential V_p, ElectricPotential V_r)
     {
         Guard.NotNegative(I);

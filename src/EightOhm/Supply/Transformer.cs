@@ -18,6 +18,7 @@ public static partial class Transformer
     /// <param name="V_FL">Voltage at full load; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Regulated, Symbol = "r_T")]
+    [RecordName("transformer.regulation")]
     public static Ratio Regulation(ElectricPotential V_NL, ElectricPotential V_FL)
     {
         Guard.Positive(V_FL);
@@ -30,6 +31,7 @@ public static partial class Transformer
     /// <param name="r_T">Regulation, such as 6.percent; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Regulated, Symbol = "V_NL")]
+    [RecordName("transformer.no-load-voltage")]
     public static ElectricPotential NoLoadVoltage(ElectricPotential V_FL, Ratio r_T)
     {
         Guard.Positive(V_FL);
@@ -46,6 +48,7 @@ public static partial class Transformer
     /// <param name="V_D">Drop of the diode at almost no current; 0 V or more, below the crest.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Regulated + "; crest of a sine", Symbol = "V_0")]
+    [RecordName("transformer.no-load-rail")]
     public static ElectricPotential NoLoadRail(ElectricPotential V_FL, Ratio r_T, double m, ElectricPotential V_D)
     {
         Guard.Positive(m);
@@ -62,6 +65,7 @@ public static partial class Transformer
     /// <param name="x">How far the mains may be above nominal; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("National Semiconductor, LM3876 datasheet, eq. 7", Symbol = "V_max")]
+    [RecordName("transformer.greatest-rail")]
     public static ElectricPotential GreatestRail(ElectricPotential V_p, ElectricPotential V_od, Ratio r_T, Ratio x)
     {
         Guard.NotNegative(V_p);
@@ -76,6 +80,7 @@ public static partial class Transformer
     /// <param name="V_m">Mains, rms; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("ideal transformer: the same volt-amperes on both sides", Symbol = "I_m")]
+    [RecordName("transformer.primary-current")]
     public static ElectricCurrent PrimaryCurrent(ElectricApparentPower S, ElectricPotential V_m)
     {
         Guard.NotNegative(S);

@@ -15,6 +15,7 @@ public static partial class Derating
     /// <param name="theta_JC">Junction to case; greater than 0 K/W. The inverse of a sheet's derating in W/K.</param>
     /// <exception cref="ArgumentOutOfRangeException">The case is hotter than the junction may be, or an input is not positive.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14", Symbol = "P_D")]
+    [RecordName("derating.allowed-power")]
     public static Power AllowedPower(Power P_max, Temperature T_J, Temperature T_C, ThermalResistance theta_JC)
     {
         Guard.Positive(P_max);
@@ -32,6 +33,7 @@ public static partial class Derating
     /// <param name="T_ref">The case (or ambient) temperature up to which the rating holds, often 25 °C; at most the limit.</param>
     /// <exception cref="ArgumentOutOfRangeException">The reference is hotter than the limit, or the rating is not positive.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14", Symbol = "theta_JC")]
+    [RecordName("derating.resistance")]
     public static ThermalResistance Resistance(Power P_max, Temperature T_J, Temperature T_ref)
     {
         Guard.Positive(P_max);

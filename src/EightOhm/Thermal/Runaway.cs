@@ -24,6 +24,7 @@ public static partial class Runaway
     /// <param name="I_q">Idle current of one transistor; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "A_th")]
+    [RecordName("runaway.loop-gain")]
     public static double LoopGain(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R_E, ElectricResistance r_int, ElectricPotential V_T, ElectricCurrent I_q)
     {
         Guard.Positive(V);
@@ -45,6 +46,7 @@ public static partial class Runaway
     /// <param name="r_int">The transistor's own resistance, seen at its emitter; 0 Ω or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "A_max")]
+    [RecordName("runaway.greatest-gain")]
     public static double GreatestGain(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R_E, ElectricResistance r_int)
     {
         Guard.Positive(V);
@@ -64,6 +66,7 @@ public static partial class Runaway
     /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">The gain never reaches one, or an input is out of range.</exception>
     [Formula(Source, Symbol = "I_1")]
+    [RecordName("runaway.unity-loop-gain-current")]
     public static ElectricCurrent UnityLoopGainCurrent(double A_max, ElectricResistance R_E, ElectricResistance r_int, ElectricPotential V_T)
     {
         Guard.Positive(A_max - 1, "A_max less 1", "The gain never reaches one: no current runs away.");
@@ -81,6 +84,7 @@ public static partial class Runaway
     /// <param name="tc">How much V_BE falls for a kelvin, as a positive value; greater than 0 V/K.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + ": the greatest of V_T·ln(I/I_q) − (V_T/I_1)·(I − I_q)", Symbol = "dT_late")]
+    [RecordName("runaway.allowed-lag")]
     public static TemperatureDelta AllowedLag(ElectricCurrent I_1, ElectricCurrent I_q, ElectricPotential V_T, VoltageDrift tc)
     {
         Guard.Positive(I_q);
@@ -118,6 +122,7 @@ public static partial class Runaway
     /// <exception cref="ArgumentOutOfRangeException">No current runs away, or the idle current does already, or an input is out of range.</exception>
     /// <exception cref="InvalidOperationException">No current was found; the message gives the last bracket.</exception>
     [Solves(nameof(Resting))]
+    [RecordName("runaway.runaway-threshold-current")]
     public static ElectricCurrent RunawayThresholdCurrent(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R, ElectricPotential V_T, ElectricCurrent I_q)
     {
         Guard.Positive(R);
@@ -149,6 +154,7 @@ public static partial class Runaway
     /// <param name="dT">over this rise; greater than 0 K.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive (a heat that falls as the current grows never runs away).</exception>
     [Formula("Millman & Halkias, Integrated Electronics, ch. 9, eq. for θ < 1/((∂P_C/∂I_C)·(∂I_C/∂T))", Symbol = "theta_max")]
+    [RecordName("runaway.allowed-resistance")]
     public static ThermalResistance AllowedResistance(ElectricPotential dP_dI, ElectricCurrent dI, TemperatureDelta dT)
     {
         Guard.Positive(dP_dI, hint: "A heat that falls as the current grows never runs away.");

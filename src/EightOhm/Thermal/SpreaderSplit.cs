@@ -7,6 +7,7 @@ namespace EightOhm.Thermal;
 /// <summary>A bias spreader in two parts: as many junctions' worth on the sink as there are junctions that the sink warms, the rest in the cool.</summary>
 /// <remarks>A triple has six junctions between the bases and the load, of which two, the output transistors', are on the sink. One multiplier on the
 /// sink for the whole voltage would take the bias away three times as fast as the two junctions ask for.</remarks>
+[RecordName("spreader-split")]
 public sealed partial record SpreaderSplit
 {
     private const string Source = "Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: the V_BE multiplier, one on the sink and a constant rest";
@@ -41,17 +42,21 @@ public sealed partial record SpreaderSplit
 
     /// <summary>The voltage of the multiplier on the sink.</summary>
     [Formula(Source, Symbol = "V_hot")]
+    [RecordName("spreader-split.on-the-sink")]
     public ElectricPotential OnTheSink => HotJunctions * SensorVoltage;
 
     /// <summary>The voltage that stays in the cool: a second multiplier, or diodes.</summary>
     [Formula(Source, Symbol = "V_cool")]
+    [RecordName("spreader-split.in-the-cool")]
     public ElectricPotential InTheCool => Voltage - HotJunctions * SensorVoltage;
 
     /// <summary>How the split spreader follows the sink: what the hot junctions ask for.</summary>
     [Formula(Source, Symbol = "dV_dT")]
+    [RecordName("spreader-split.drift")]
     public VoltageDrift Drift => BiasSpreader.Drift((double)HotJunctions, JunctionDrift);
 
     /// <summary>How one multiplier on the sink for the whole voltage would follow it.</summary>
     [Formula(Source, Symbol = "dV_dT_whole")]
+    [RecordName("spreader-split.drift-with-single-multiplier")]
     public VoltageDrift DriftWithSingleMultiplier => BiasSpreader.Drift(BiasSpreader.Factor(Voltage, SensorVoltage), JunctionDrift);
 }

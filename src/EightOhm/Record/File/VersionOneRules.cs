@@ -29,6 +29,23 @@ internal static class VersionOneRules
     // What had been renamed in the code when names of their own came; all else is called after its class and its own name then.
     private static readonly Dictionary<string, string> Renamed = new(StringComparer.Ordinal)
     {
+        ["SafeAreaLimits.HeatLeft"] = "safe-area-limits.power-derating-factor",
+        ["Crossover.GainFarOut"] = "crossover.large-signal-gain",
+        ["Crossover.DropOutside"] = "crossover.emitter-resistor-drop",
+        ["ClassB.LoadCurrent"] = "class-b.rail-current",
+        ["Programme.RmsCurrent"] = "music-dissipation.rms-current",
+        ["Programme.SineHeat"] = "music-dissipation.sine-heat",
+        ["Programme.NoiseHeat"] = "music-dissipation.noise-heat",
+        ["Programme.PowerOf"] = "music-dissipation.power-of",
+        ["Programme.CrestFactor"] = "music-dissipation.crest-factor",
+        ["Programme.ClippedShare"] = "music-dissipation.clipped-share",
+        ["SeenLoad.Magnitude"] = "load-with-emitter-resistor.magnitude",
+        ["SeenLoad.Phase"] = "load-with-emitter-resistor.phase",
+        ["SpreaderSplit.DriftInOne"] = "spreader-split.drift-with-single-multiplier",
+        ["Runaway.CurrentOfGainOne"] = "runaway.unity-loop-gain-current",
+        ["Runaway.NoReturn"] = "runaway.runaway-threshold-current",
+        ["BiasDrift.Small"] = "bias-drift.idle-current-shift-linear",
+        ["OutputCurrent.Programme"] = "output-current.music-dissipation",
     };
 
     /// <exception cref="JsonFault">It is not such a rule.</exception>

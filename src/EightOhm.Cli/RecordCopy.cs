@@ -68,6 +68,19 @@ internal sealed class RecordCopy
         }
     }
 
+    /// <summary>Puts the cards that the records name beside them, so that the records of the book can be read there.</summary>
+    public void BringCards()
+    {
+        foreach (var part in Records.SelectMany(r => r.Entries).Select(e => e.Value).OfType<PartFile>().DistinctBy(p => p.File))
+        {
+            var card = Path.Combine(folder, part.File);
+            if (Path.IsPathRooted(part.File) || Path.GetRelativePath(folder, card).StartsWith("..", StringComparison.Ordinal) || !File.Exists(Path.Combine(home, part.File)))
+                continue;
+            Directory.CreateDirectory(Path.GetDirectoryName(card)!);
+            File.Copy(Path.Combine(home, part.File), card, overwrite: true);
+        }
+    }
+
     /// <summary>Hands over the records that the run changed, to go back to their place.</summary>
     public void AddTo(SavedFiles saved)
     {

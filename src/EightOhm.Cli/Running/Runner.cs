@@ -32,6 +32,7 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
         await new NotebookRuns(console, folder, kernels, run).ExecuteAsync(cancellation);
 
         var saves = request.Save && !log.HasFailures;
+        copy.BringCards();
         var records = copy.Records;
         var sheet = new ComplianceSheet(records.SelectMany(r => r.Compliance()));
         var content = new BookContent(

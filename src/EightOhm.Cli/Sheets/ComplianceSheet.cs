@@ -9,7 +9,7 @@ internal sealed class ComplianceSheet(IEnumerable<Requirement> requirements)
 {
     private readonly List<Requirement> rows = [.. requirements.OrderBy(Rank)];
 
-    public Table Table => RecordTables.Compliance(rows);
+    public Table Table => WithoutEmptyColumns(RecordTables.Compliance(rows));
 
     public bool AllMet => rows.All(r => r.State == RequirementState.Met);
 
@@ -28,4 +28,16 @@ internal sealed class ComplianceSheet(IEnumerable<Requirement> requirements)
     };
 
     private static string Word(int rank) => rank switch { 0 => "not met", 1 => "cannot be told", 2 => "stale", _ => "met" };
+
+    // Where no requirement holds over conditions, nothing says where.
+    private static Table WithoutEmptyColumns(Table table)
+    {
+        var kept = Enumerable.Range(0, table.Headings.Count).Where(i => table.Rows.Count == 0 || table.Rows.Any(r => r[i].Length > 0)).ToList();
+        return table with
+        {
+            Headings = [.. kept.Select(i => table.Headings[i])],
+            Rows = [.. table.Rows.Select(IReadOnlyList<string> (r) => [.. kept.Select(i => r[i])])],
+            Figures = [.. table.Figures.Where(kept.Contains).Select(kept.IndexOf)],
+        };
+    }
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using EightOhm.Cli.Comparing;
 using EightOhm.Cli.Running;
 using Spectre.Console;
 
@@ -17,7 +18,10 @@ internal static class CommandLine
         var run = new RunCommand();
         run.SetAction((parsed, _) => GuardAsync(error, cancellation => new Runner(Console(output, live), error).RunAsync(run.Request(parsed), cancellation)));
 
-        var root = new Command("eightohm", "Runs EightOhm notebooks and writes their book.\n\n" + ExitCode.Words) { run };
+        var compare = new CompareCommand();
+        compare.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new Comparer(Console(output, live)).Run(compare.Request(parsed)))));
+
+        var root = new Command("eightohm", "Runs EightOhm notebooks, writes their book, and compares designs.\n\n" + ExitCode.Words) { run, compare };
         root.Options.Add(new HelpOption());
         var result = root.Parse(args);
         if (result.Errors.Count > 0)

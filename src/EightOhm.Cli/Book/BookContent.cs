@@ -11,7 +11,7 @@ namespace EightOhm.Cli.Book;
 /// <param name="Tally">The same in one sentence.</param>
 /// <param name="Set">What is set from outside, one sentence a value.</param>
 /// <param name="Banner">The sentence at the top of every page; empty for the design as it is kept.</param>
-/// <param name="Moved">What moved with what was set: headings with their tables; empty when nothing was set.</param>
+/// <param name="Moved">What moved with what was set: a table each for inputs, requirements and results that differ; null when nothing was set.</param>
 /// <param name="Log">The cells that gave nothing.</param>
 /// <param name="Records">The names of the record files in the folder.</param>
 internal sealed record BookContent(
@@ -21,6 +21,6 @@ internal sealed record BookContent(
     string Tally,
     IReadOnlyList<string> Set,
     string Banner,
-    IReadOnlyList<Table> Moved,
+    IReadOnlyList<Table>? Moved,
     RunLog Log,
     IReadOnlyList<string> Records);

@@ -24,10 +24,11 @@ internal static class IndexPage
         body.Append("</section>\n");
         if (book.Sheet.Rows.Count > 0)
             Sheet(body, book.Sheet);
-        foreach (var (table, i) in book.Moved.Select((t, i) => (t, i)))
+        if (book.Moved is { } moved)
         {
-            body.Append(i == 0 ? "<h2 id=\"moved\">What moved</h2>\n" : "");
-            Sheet(body, table);
+            body.Append("<h2 id=\"moved\">What moved</h2>\n").Append(moved.Count == 0 ? "<p>Nothing moved with it.</p>\n" : "");
+            foreach (var table in moved)
+                Sheet(body, table);
         }
 
         body.Append("<section class=\"text\">\n");

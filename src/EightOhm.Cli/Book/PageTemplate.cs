@@ -16,6 +16,12 @@ internal static class PageTemplate
     public const string ScriptFile = "plotly.min.js";
 
     public static string Page(string title, string navigation, string body) =>
+        Frame(title, $"<link rel=\"stylesheet\" href=\"{StyleFile}\">\n{Scripts(body)}", navigation, body);
+
+    /// <summary>A page that needs no file beside it.</summary>
+    public static string Alone(string title, string body) => Frame(title, $"<style>\n{Style()}</style>\n", "", body);
+
+    private static string Frame(string title, string style, string navigation, string body) =>
         $"""
         <!doctype html>
         <html lang="en">
@@ -26,8 +32,7 @@ internal static class PageTemplate
         {Mark}
         <title>{Escape(title)}</title>
         <link rel="icon" href="data:,">
-        <link rel="stylesheet" href="{StyleFile}">
-        {Scripts(body)}</head>
+        {style}</head>
         <body>
         {navigation}
         <main>

@@ -14,6 +14,13 @@ internal static class ConsoleTable
             console.WriteLine(line);
     }
 
+    public static void ShowWithCaption(IAnsiConsole console, Table table)
+    {
+        foreach (var line in Folding.Lines(table.Caption, console.Profile.Width))
+            console.WriteLine(line);
+        Show(console, table);
+    }
+
     public static IReadOnlyList<string> Lines(Table table, int width)
     {
         var rows = table.Rows.Prepend(table.Headings).ToList();

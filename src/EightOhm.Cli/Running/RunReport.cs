@@ -3,6 +3,7 @@ using EightOhm.Cli.Consoles;
 using EightOhm.Cli.Ends;
 using EightOhm.Display;
 using Spectre.Console;
+using Table = EightOhm.Display.Tables.Table;
 
 namespace EightOhm.Cli.Running;
 
@@ -15,12 +16,16 @@ internal sealed class RunReport(IAnsiConsole console, TextWriter error)
     {
         foreach (var line in book.Set)
             Say(line);
-        foreach (var table in book.Moved.DefaultIfEmpty(book.Sheet).Where(t => t.Rows.Count > 0))
+        if (book.Moved is null)
         {
-            if (book.Moved.Count > 0)
-                Say(table.Caption);
-            ConsoleTable.Show(console, table);
-            console.WriteLine();
+            Table(book.Sheet, ConsoleTable.Show);
+        }
+        else
+        {
+            foreach (var table in book.Moved)
+                Table(table, ConsoleTable.ShowWithCaption);
+            if (book.Moved.Count == 0)
+                Say("Nothing moved with it.");
         }
 
         Say(book.Tally);
@@ -30,6 +35,14 @@ internal sealed class RunReport(IAnsiConsole console, TextWriter error)
             error.WriteLine(first.OnConsole + CellEnds.After(after));
         foreach (var note in notes)
             Say(note);
+    }
+
+    private void Table(Table table, Action<IAnsiConsole, Table> show)
+    {
+        if (table.Rows.Count == 0)
+            return;
+        show(console, table);
+        console.WriteLine();
     }
 
     private void Say(string sentence)

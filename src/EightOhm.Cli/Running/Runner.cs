@@ -42,7 +42,7 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
             sheet.Tally,
             WhatIfWords.InForce(records, set),
             WhatIfWords.Banner(set, saves),
-            [],
+            Movement.Of(set, copy.Kept, records),
             log,
             [.. records.Select(r => Path.GetFileName(r.Path))]);
         new BookWriter(book.New).Write(content);

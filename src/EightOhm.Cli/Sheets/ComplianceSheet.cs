@@ -37,7 +37,7 @@ internal sealed class ComplianceSheet(IEnumerable<Requirement> requirements)
         {
             Headings = [.. kept.Select(i => table.Headings[i])],
             Rows = [.. table.Rows.Select(IReadOnlyList<string> (r) => [.. kept.Select(i => r[i])])],
-            Figures = [.. table.Figures.Where(kept.Contains).Select(kept.IndexOf)],
+            Figures = [.. table.Figures.Where(kept.Contains).Select(f => kept.IndexOf(f))],
         };
     }
 }

@@ -99,6 +99,16 @@ public sealed partial class DesignRecord
         }
     }
 
+    /// <summary>The record as it stands now, for looking at; it does not change with the record.</summary>
+    internal RecordSnapshot Snapshot()
+    {
+        lock (_gate)
+        {
+            Look();
+            return new(_content, _evaluation);
+        }
+    }
+
     private static RecordException NoValue(string name, Outcome outcome) => new($"{name} has no answer: {outcome.Reason}", outcome.Error) { IsWithoutAnswer = true };
 
     private Entry Show(Slot slot) => new(slot, _evaluation.Of(slot.Name));

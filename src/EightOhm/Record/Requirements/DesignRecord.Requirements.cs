@@ -88,12 +88,15 @@ public sealed partial class DesignRecord
     }
 
     // Keeps a requirement, whatever made its value, and says how it stands.
-    private Requirement Ask(Clause clause)
+    internal Requirement Ask(Clause clause)
     {
-        if (!_content.Clauses.Contains(clause) || _content.Unanswered.ContainsKey(clause.Label))
-            Commit(_content.With(clause));
-        Look();
-        return new Judgement(_content, _evaluation).Of(clause);
+        lock (_gate)
+        {
+            if (!_content.Clauses.Contains(clause) || _content.Unanswered.ContainsKey(clause.Label))
+                Commit(_content.With(clause));
+            Look();
+            return new Judgement(_content, _evaluation).Of(clause);
+        }
     }
 
     private static string CheckedLabel(string label)

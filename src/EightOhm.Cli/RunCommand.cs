@@ -39,7 +39,7 @@ internal sealed class RunCommand : Command
     };
 
     public RunCommand()
-        : base("run", "Runs notebooks, shows how the design complies, and writes the book.")
+        : base("run", "Runs notebooks, shows how the design complies, and writes the book.\n\n" + ExitCode.Words)
     {
         Arguments.Add(notebooks);
         Options.Add(set);

@@ -128,7 +128,7 @@ public sealed partial class DesignRecord
     }
 
     private Transistor DeviceOf(Slot slot) => _evaluation.ArgumentOf(slot.Name) as Transistor
-        ?? throw new RecordException($"{slot.Name} has no answer: {_evaluation.Of(slot.Name).Reason}");
+        ?? throw NoValue(slot.Name, _evaluation.Of(slot.Name));
 
     private Slot Settable(string name)
     {

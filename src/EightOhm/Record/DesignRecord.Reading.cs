@@ -109,7 +109,7 @@ public sealed partial class DesignRecord
         }
     }
 
-    private static RecordException NoValue(string name, Outcome outcome) => new($"{name} has no answer: {outcome.Reason}", outcome.Error);
+    private static RecordException NoValue(string name, Outcome outcome) => new($"{name} has no answer: {outcome.Reason}", outcome.Error) { IsWithoutAnswer = true };
 
     private Entry Show(Slot slot) => new(slot, _evaluation.Of(slot.Name));
 }

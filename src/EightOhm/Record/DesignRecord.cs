@@ -32,6 +32,7 @@ public sealed partial class DesignRecord
         _content = file.Read() ?? new(System.IO.Path.GetFileNameWithoutExtension(file.Path));
         _evaluation = new(_content, _parts);
         _saved = (_content, _evaluation);
+        RecordFolder.Tell(this);
     }
 
     private DesignRecord(string scratch)

@@ -3,7 +3,7 @@ using System.Reflection;
 using Microsoft.DotNet.Interactive.Events;
 using DiagnosticSeverity = Microsoft.CodeAnalysis.DiagnosticSeverity;
 
-namespace EightOhm.Cli.Running;
+namespace EightOhm.Cli.Ends;
 
 /// <summary>Finds the line and the words of a failed cell in what the host reports.</summary>
 internal static class CellFailures
@@ -13,7 +13,7 @@ internal static class CellFailures
         var failed = events.OfType<CommandFailed>().LastOrDefault();
         var error = events.OfType<ErrorProduced>().LastOrDefault();
         if (failed is null)
-            return error is null ? null : new CellFailure(null, error.Message, false);
+            return error is null ? null : new CellFailure(FailureKind.Failed, null, error.Message);
 
         var diagnostics = events.OfType<DiagnosticsProduced>().SelectMany(d => d.Diagnostics)
             .Where(d => d.Severity == DiagnosticSeverity.Error).ToList();
@@ -22,18 +22,18 @@ internal static class CellFailures
 
         return failed.Exception is { } exception
             ? FromException(exception)
-            : new CellFailure(null, failed.Message, false);
+            : new CellFailure(FailureKind.Failed, null, failed.Message);
     }
 
     private static CellFailure FromCompiler(
         List<Microsoft.DotNet.Interactive.Diagnostic> diagnostics, string otherwise)
     {
         if (diagnostics.Count == 0)
-            return new CellFailure(null, otherwise, false);
+            return new CellFailure(FailureKind.Failed, null, otherwise);
 
         var first = diagnostics[0];
         var others = diagnostics.Skip(1).Select(d => $"\n  line {d.LinePositionSpan.Start.Line + 1}: {Words(d)}");
-        return new CellFailure(first.LinePositionSpan.Start.Line + 1, Words(first) + string.Concat(others), false);
+        return new CellFailure(FailureKind.Failed, first.LinePositionSpan.Start.Line + 1, Words(first) + string.Concat(others));
     }
 
     private static string Words(Microsoft.DotNet.Interactive.Diagnostic d) =>
@@ -48,10 +48,18 @@ internal static class CellFailures
             exception = inner;
         }
 
-        var message = exception is ArgumentException or InvalidOperationException or IOException or FormatException or NotSupportedException
+        var kind = FailureKinds.Of(exception);
+        return new CellFailure(kind, LineOf(exception), Words(exception, kind));
+    }
+
+    private static string Words(Exception exception, FailureKind kind)
+    {
+        // The framework's tail only repeats what the sentence names.
+        if (exception is ArgumentException { ParamName: { } name } && exception.Message.EndsWith($" (Parameter '{name}')", StringComparison.Ordinal) && exception.Message.IndexOf(name, StringComparison.Ordinal) < exception.Message.LastIndexOf('('))
+            return exception.Message[..exception.Message.LastIndexOf(" (", StringComparison.Ordinal)];
+        return kind == FailureKind.NoAnswer || exception is ArgumentException or InvalidOperationException or IOException or FormatException or NotSupportedException
             ? exception.Message
             : $"{exception.GetType().Name}: {exception.Message}";
-        return new CellFailure(LineOf(exception), message, exception is OperationCanceledException);
     }
 
     /// <summary>The innermost frame that belongs to the cell being run (a function may come from an earlier cell).</summary>

@@ -12,6 +12,7 @@ using EightOhm.Protection;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
 using EightOhm.Record;
+using EightOhm.SafeAreas;
 using EightOhm.Supply;
 using EightOhm.Teaching;
 using EightOhm.Thermal;

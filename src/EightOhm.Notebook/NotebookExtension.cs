@@ -14,7 +14,7 @@ public static class NotebookExtension
     /// The same text is the package's extension.dib (a test compares).</remarks>
     public const string Script =
         """
-        using UnitsNet; using EightOhm; using EightOhm.Quantities; using EightOhm.Explaining; using EightOhm.Record; using EightOhm.Ratings; using EightOhm.Noise; using EightOhm.Feedback; using EightOhm.Thermal; using EightOhm.OutputStages; using EightOhm.Supply; using EightOhm.Protection; using EightOhm.Devices; using EightOhm.Display; using EightOhm.Loads; using EightOhm.Teaching; using EightOhm.Display.Figures; using EightOhm.Display.Tables; using static EightOhm.Quantities.Maths; using static EightOhm.Quantities.Constants; using static EightOhm.Explaining.Workings; using static EightOhm.Record.Limits; using ThermalResistance = EightOhm.Quantities.ThermalResistance;
+        using UnitsNet; using EightOhm; using EightOhm.Quantities; using EightOhm.Explaining; using EightOhm.Record; using EightOhm.Ratings; using EightOhm.Noise; using EightOhm.Feedback; using EightOhm.Thermal; using EightOhm.OutputStages; using EightOhm.SafeAreas; using EightOhm.Samples; using EightOhm.Supply; using EightOhm.Protection; using EightOhm.Devices; using EightOhm.Display; using EightOhm.Loads; using EightOhm.Teaching; using EightOhm.Display.Figures; using EightOhm.Display.Tables; using static EightOhm.Quantities.Maths; using static EightOhm.Quantities.Constants; using static EightOhm.Explaining.Workings; using static EightOhm.Record.Limits; using ThermalResistance = EightOhm.Quantities.ThermalResistance;
         EightOhm.Notebook.NotebookExtension.Load(Microsoft.DotNet.Interactive.KernelInvocationContext.Current.HandlingKernel.RootKernel);
         """;
 

@@ -87,12 +87,12 @@ public static partial class Discharge
         return C * V;
     }
 
-    /// <summary>The heat of the bleeder while the amplifier is on: V²/R.</summary>
+    /// <summary>The power dissipation of the bleeder while the amplifier is on: V²/R.</summary>
     /// <param name="V">Voltage across it, at high mains; 0 V or more.</param>
     /// <param name="R">Bleeder; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Joule's law: V²/R", Symbol = "P")]
-    public static Power Heat(ElectricPotential V, ElectricResistance R)
+    public static Power PowerDissipation(ElectricPotential V, ElectricResistance R)
     {
         Guard.NotNegative(V);
         Guard.Positive(R);

@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 namespace EightOhm.Notebook.Tests;
 
 /// <summary>Safe area, pairs and limiter as a cell shows them: nothing of the host's, and the verdict in words.</summary>

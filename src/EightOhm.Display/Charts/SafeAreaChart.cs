@@ -58,17 +58,17 @@ public static partial class Charts
 
     private static LineSeries Area(DeratedArea area, string name)
     {
-        var (v, i) = area.Curve(ElectricPotential.FromVolts(LeastVoltage), 161);
-        return Visible(name, v, i);
+        var line = area.Curve(ElectricPotential.FromVolts(LeastVoltage), 161);
+        return Visible(name, line.X, line.Y);
     }
 
     private static LineSeries Load(LoadEllipse load)
     {
         const int points = 361;
-        var (v, i) = load.Trace(points);
+        var trace = load.Trace(points);
         // A resistor's half-wave goes back the way it came; drawn twice its dots would run together.
         var once = load.Phase.Degrees == 0 ? (points / 2) + 1 : points;
-        return Visible(load.Name, v.Take(once), i.Take(once));
+        return Visible(load.Name, trace.X.Take(once), trace.Y.Take(once));
     }
 
     private static LineSeries Locus(SafeArea area, VoltageCurrentLimiter limiter, Temperature T)

@@ -26,12 +26,12 @@ public abstract class Load
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     public Angle Phase(Frequency f) => (Polar(Guard.Positive(f).Hertz).Radians * (180 / Math.PI)).deg;
 
-    /// <summary>The resistor that heats a class-B pair as much on average, each at its worst level.</summary>
+    /// <summary>The resistor that makes a class-B pair dissipate as much on average, each at its level of maximum dissipation.</summary>
     /// <param name="f">Frequency; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     public ElectricResistance AverageEquivalent(Frequency f) => EquivalentResistor.Average(Magnitude(f), Phase(f));
 
-    /// <summary>The resistor whose hottest instant in one device is as hot, at full swing.</summary>
+    /// <summary>The resistor with the same peak instantaneous dissipation in one device, at full swing.</summary>
     /// <param name="f">Frequency; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     public ElectricResistance PeakEquivalent(Frequency f) => EquivalentResistor.Peak(Magnitude(f), Phase(f));

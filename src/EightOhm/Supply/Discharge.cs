@@ -92,7 +92,7 @@ public static partial class Discharge
         return C * V;
     }
 
-    /// <summary>The heat of the bleeder while the amplifier is on: V²/R.</summary>
+    /// <summary>The power dissipation of the bleeder while the amplifier is on: V²/R.</summary>
     /// <param name="V">Voltage across it, at high mains; 0 V or more.</param>
     /// <param name="R">Bleeder; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>

@@ -16,8 +16,8 @@ public static partial class Inrush
     /// <param name="R_half">Resistance of one half winding, with its diode's and reservoir's; 0 Ω or more.</param>
     /// <param name="N_r">Primary turns over those of one half: mains over its no-load voltage; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    [Formula("ideal transformer: N_r·I_p = 2·I_s, the same heat on both sides", Symbol = "R_refl")]
     [RecordName("inrush.reflected-halves")]
+    [Formula("ideal transformer: N_r·I_p = 2·I_s, the same heat on both sides", Symbol = "R_refl")]
     public static ElectricResistance ReflectedHalves(ElectricResistance R_half, double N_r)
     {
         Guard.NotNegative(R_half);
@@ -70,7 +70,7 @@ public static partial class Inrush
         return V_pk / I_max;
     }
 
-    /// <summary>The heat of a limiter that stays in circuit while the amplifier plays: I²·R_lim.</summary>
+    /// <summary>The power dissipation of a limiter that stays in circuit while the amplifier plays: I²·R_lim.</summary>
     /// <remarks>What a failed bypass does. A limiter for a second's use does not bear it: it needs a thermal fuse in touch with it, or the bypass must be watched.</remarks>
     /// <param name="I">Primary current while playing, rms; 0 A or more.</param>
     /// <param name="R_lim">Limiter; 0 Ω or more.</param>

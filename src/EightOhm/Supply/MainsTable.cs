@@ -51,7 +51,7 @@ public sealed class MainsTable
     public MainsTable Row<T>(string name, T limit, Func<Ratio, T> at)
         where T : struct, System.Numerics.IComparisonOperators<T, T, bool> => With(name, at, Guard.Positive(limit));
 
-    /// <summary>The lines of an amplifier: rails without load and loaded, clip power, dissipation of the worst sine, volts on capacitors and transistors.</summary>
+    /// <summary>The lines of an amplifier: rails without load and loaded, clip power, dissipation by the sine of maximum dissipation, volts on capacitors and transistors.</summary>
     /// <param name="noLoad">The rails without load at a deviation of the mains.</param>
     /// <param name="loaded">The rails at their minimum at full power, at a deviation of the mains.</param>
     /// <param name="budget">The voltage-swing budget into the load; its load is its peak voltage over its peak current, a resistor.</param>

@@ -80,7 +80,7 @@ public static partial class Snubber
         return C_a / (q_f * q_f - 1);
     }
 
-    /// <summary>The heat of the resistor: C_s·V²·f, for a step of V that repeats at f.</summary>
+    /// <summary>The power dissipation of the resistor: C_s·V²·f, for a step of V that repeats at f.</summary>
     /// <param name="C_s">Snubber capacitor; greater than 0 F.</param>
     /// <param name="V">The step; 0 V or more.</param>
     /// <param name="f">How often it charges and discharges once; 0 Hz or more.</param>

@@ -44,7 +44,7 @@ public sealed record SoftStart
     /// limiter, or keep the load off until then.</summary>
     public ElectricPotential Short { get; }
 
-    /// <summary>The heat in the limiter until the bypass.</summary>
+    /// <summary>The energy turned into heat in the limiter until the bypass.</summary>
     public Energy LimiterEnergy { get; }
 
     /// <summary>What the trade's estimate says instead: the energy stored in both reservoirs at the end, times the limiter's share of all resistance. It is for a step of
@@ -74,7 +74,7 @@ public sealed record SoftStart
 
     /// <summary>Follows a switch-on.</summary>
     /// <param name="on">What is switched on.</param>
-    /// <returns>Peaks, times and heat; a bypass that closes too soon is told by <see cref="Short"/>.</returns>
+    /// <returns>Peaks, times and energies; a bypass that closes too soon is told by <see cref="Short"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The reservoir is too small for the march, or the bypass too many periods away.</exception>
     public static SoftStart Of(SwitchOn on)
     {

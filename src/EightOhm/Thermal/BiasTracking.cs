@@ -6,7 +6,7 @@ namespace EightOhm.Thermal;
 /// <summary>The idle current of output transistors on a thermal network, with a spreader that feels the temperature of one of its nodes.</summary>
 /// <remarks>At the design temperatures every transistor draws the idle current. A junction's drive is then wrong by
 /// tc·(junction − its design) − tc_s·(sensor − its design), and its current is that of the exponential junction with its resistance, so the
-/// loop of heat and current is closed, large-signal. V_T is that of the design temperature. While music plays, a transistor's heat
+/// loop of heat and current is closed, large-signal, V_T with the junction's own temperature. While music plays, a transistor's heat
 /// is the music's where that is more than the idle heat, the idle heat where it is less: the two do not add in class AB.</remarks>
 public sealed class BiasTracking
 {

@@ -1,3 +1,4 @@
+using EightOhm.SafeAreas;
 using EightOhm.Display;
 using EightOhm.Display.Figures;
 using EightOhm.OutputStages;

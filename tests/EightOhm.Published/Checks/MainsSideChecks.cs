@@ -42,7 +42,7 @@ public class MainsSideChecks
         Check.Computed(rows, r => Inrush.CapacitorPeak(Volts(r["V_m"]), Volts(r["V_D"]), r["N_r"], Ohms(r["R"])), "I_cap");
         Check.Computed(rows, r => Inrush.CoreBound(Volts(r["V_m"]), Ohms(r["R_p"] + r["R_lim"])), "I_core");
         Check.Computed(rows, r => Inrush.LeastResistance(Volts(r["V_m"] * Math.Sqrt(2)), Amperes(r["I_cap"])), "R_least");
-        Check.Computed(rows, r => Inrush.FailedBypassHeat(Amperes(r["I"]), Ohms(r["R_stays"])), "P");
+        Check.Computed(rows, r => Inrush.FailedBypassDissipation(Amperes(r["I"]), Ohms(r["R_stays"])), "P");
     }
 
     [Fact]
@@ -97,7 +97,7 @@ public class MainsSideChecks
         var C_3 = 195.uF;
         var R_3 = 50.Ohm;
         Check.Check(() => Discharge.TimeTo(V_0, V, R_3, C_3), "0.015062769 s", welwyn);
-        Check.Check(() => Discharge.Heat(V_0, R_3), "45000 W", welwyn, "the initial power");
+        Check.Check(() => Discharge.PowerDissipation(V_0, R_3), "45000 W", welwyn, "the initial power");
         Check.Check(() => Discharge.StoredEnergy(C_3, V_0), "219.375 J", welwyn);
         ElectricPotential rated = 450.V;
         var limit = 0.1.uF;
@@ -112,7 +112,7 @@ public class MainsSideChecks
         Check.Computed(rows, r => Discharge.Bleeder(Duration.FromSeconds(r["part"]), Farads(r["C"]), Volts(r["V_0"]), Volts(r["V"])), "bleeder");
         Check.Computed(rows, r => Discharge.StoredEnergy(Farads(r["C"]), Volts(r["V_0"])), "E");
         Check.Computed(rows, r => Discharge.StoredCharge(Farads(r["C"]), Volts(r["V_0"])), "Q");
-        Check.Computed(rows, r => Discharge.Heat(Volts(r["V_0"]), Ohms(r["R"])), "P");
+        Check.Computed(rows, r => Discharge.PowerDissipation(Volts(r["V_0"]), Ohms(r["R"])), "P");
     }
 
     private static void Near(double theirs, double ours, double relative) =>

@@ -1,3 +1,4 @@
+using EightOhm.SafeAreas;
 using EightOhm.OutputStages;
 using EightOhm.Devices;
 using EightOhm.Protection;
@@ -62,7 +63,7 @@ public class SafeAreaCaseChecks
         Assert.Equal(1.134, pairs.OnePairFewer!.Use, 0.001);
         Assert.Equal(4, PairCount.Decide(area, Load(1, 45), 80.degC, SafeArea.Dc).Pairs);
         // A pulse that rides on the average heat of the ideal stage's worst level, 25 W each, starts 21 K warmer: three pairs are no longer enough.
-        var riding = PairCount.Decide(area, Load(1, 45), 80.degC, 100.ms, rideOnHeat: true);
+        var riding = PairCount.Decide(area, Load(1, 45), 80.degC, 100.ms, rideOnAverage: true);
         Assert.Equal(4, riding.Pairs);
         Assert.Equal(1.087, riding.OnePairFewer!.Use, 0.001);
     }

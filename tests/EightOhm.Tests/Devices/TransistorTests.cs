@@ -1,3 +1,4 @@
+using EightOhm.SafeAreas;
 using EightOhm.Devices;
 using EightOhm.Quantities;
 

@@ -1,3 +1,4 @@
+using EightOhm.SafeAreas;
 using CsCheck;
 using EightOhm.OutputStages;
 using EightOhm.Devices;

@@ -188,13 +188,16 @@ public sealed class RequirementTests : IDisposable
         var worst = new WorstValue
         {
             Kind = QuantityKinds.Of(typeof(Temperature)),
-            Value = 113.degC,
-            Where = [new("Z_L", "4 Ω", 4), new("phi", "∠45°", 45)],
-            WhereText = "4 Ω ∠45°",
-            Method = "every corner of 2 conditions",
-            Evaluations = 12,
-            Seed = 1,
-            LeastAlong = [new("phi", new("phi", "∠0°", 0), 371)],
+            Highest = new WorstCase
+            {
+                Value = 113.degC,
+                Where = [new("Z_L", 4.Ohm, "4 Ω"), new("phi", 45.deg, "∠45°")],
+                At = "4 Ω ∠45°",
+                Over = "8 Ω or 4 Ω, ∠0° to ∠45°",
+                Evaluations = 12,
+                Seed = 1,
+                Relief = [new(new("phi", 0.deg, "∠0°"), "∠45° → ∠0°", 98.degC)],
+            },
             Marks = [new("P", "100")],
         };
         var kept = record.Ask(new("junction", null, worst, new(null, new() { Entry = "T_max" })));

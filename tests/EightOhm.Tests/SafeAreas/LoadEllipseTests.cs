@@ -1,11 +1,13 @@
+using EightOhm.SafeAreas;
 using CsCheck;
 using EightOhm.OutputStages;
 using EightOhm.Devices;
 using EightOhm.Quantities;
+using EightOhm.Supply;
 using EightOhm.Tests.Devices;
 using UnitsNet;
 
-namespace EightOhm.Tests.OutputStages;
+namespace EightOhm.Tests.SafeAreas;
 
 public class LoadEllipseTests
 {
@@ -14,7 +16,8 @@ public class LoadEllipseTests
     [Fact]
     public void A_resistor_s_ellipse_is_a_line()
     {
-        var (v, i) = new LoadEllipse(46.V, 40.V, 8.Ohm, 0.deg, 0.Ohm, 1).Trace();
+        var trace = new LoadEllipse(46.V, 40.V, 8.Ohm, 0.deg, 0.Ohm, 1).Trace();
+        var (v, i) = (trace.X, trace.Y);
         foreach (var (x, y) in v.Zip(i))
             Assert.Equal(46 - (8 * y), x, 9);
         Assert.Equal(5, i.Max(), 12);
@@ -23,7 +26,8 @@ public class LoadEllipseTests
     [Fact]
     public void A_reactance_takes_its_peak_current_with_the_whole_rail_on_the_transistor()
     {
-        var (v, i) = new LoadEllipse(46.V, 40.V, 8.Ohm, 90.deg, 0.Ohm, 1).Trace();
+        var trace = new LoadEllipse(46.V, 40.V, 8.Ohm, 90.deg, 0.Ohm, 1).Trace();
+        var (v, i) = (trace.X, trace.Y);
         Assert.Equal(46, v[90], 9);
         Assert.Equal(5, i[90], 12);
         Assert.Equal(86, v[^1], 9); // the other side's peak still on it when it begins or ends to conduct
@@ -57,7 +61,7 @@ public class LoadEllipseTests
     {
         var use = SafeAreaUtilisation.Of(Area.For(80.degC, SafeArea.Dc), Load(0, 3));
         Assert.Equal(23, use.Voltage.Volts, 0.01);
-        Assert.Equal(SafeAreaBound.Heat, use.SetBy);
+        Assert.Equal(SafeAreaBound.Dissipation, use.SetBy);
         Assert.Equal(1, use.Level.DecimalFractions);
         Assert.True(use.Output < 23.V); // less the drop of R_E
     }
@@ -72,7 +76,8 @@ public class LoadEllipseTests
                 var load = Load(phi, 3);
                 var use = SafeAreaUtilisation.Of(area, load);
                 Assert.Equal(1, use.Level.DecimalFractions, 6);
-                var (v, i) = load.Trace(2001, level);
+                var trace = load.Trace(2001, level);
+        var (v, i) = (trace.X, trace.Y);
                 Assert.True(v.Zip(i, (x, y) => y / area.LimitAt(x.V).Amperes).Max() <= use.Use * (1 + 1e-9));
             },
             iter: 30);
@@ -91,7 +96,7 @@ public class LoadEllipseTests
             (phi, n, dc) =>
             {
                 var area = Area.For(80.degC, dc ? SafeArea.Dc : 100.ms);
-                var stage = new ClassBStage(46.V, n, 0.22.Ohm);
+                var stage = new StageDissipation(46.V, n, 0.22.Ohm);
                 var full = stage.FullSwing(4.Ohm, phi.deg) * (1 - 1e-9);
                 var use = SafeAreaUtilisation.Of(area, stage, 4.Ohm, phi.deg);
                 Assert.Equal(SafeAreaUtilisation.Of(area, new(46.V, full, 4.Ohm, phi.deg, 0.22.Ohm, n)).Use, use.Use, 1e-6 * use.Use);
@@ -106,7 +111,7 @@ public class LoadEllipseTests
             {
                 var area = Area.For(80.degC, dc ? SafeArea.Dc : 100.ms);
                 ElectricPotential Rail(ElectricPotential level) => (50 - (sag * level.Volts / 50)).V;
-                var stage = new ClassBStage(50.V, 3, 0.22.Ohm).WithRail(Rail);
+                var stage = new StageDissipation(RailLine.Through([(0.A, 50.V), ((50 / 4 / Math.PI).A, (50 - sag).V)], 51.V), 3, 0.22.Ohm);
                 var full = stage.FullSwing(4.Ohm, phi.deg).Volts * (1 - 1e-9);
                 var use = SafeAreaUtilisation.Of(area, stage, 4.Ohm, phi.deg);
                 var scan = Enumerable.Range(1, 400).Max(i => UseByTrace(area, Rail((full * i / 400).V), (full * i / 400).V, phi));
@@ -119,7 +124,7 @@ public class LoadEllipseTests
 
     [Fact]
     public void A_peak_above_full_swing_is_refused() =>
-        Assert.Contains("at most 45.17 V", Assert.Throws<RefusedValueException>(() => SafeAreaUtilisation.Of(Area.For(80.degC, SafeArea.Dc), new ClassBStage(46.V, 3, 0.22.Ohm), 4.Ohm, 0.deg, 45.5.V)).Message, StringComparison.Ordinal);
+        Assert.Contains("at most 45.17 V", Assert.Throws<RefusedValueException>(() => SafeAreaUtilisation.Of(Area.For(80.degC, SafeArea.Dc), new StageDissipation(46.V, 3, 0.22.Ohm), 4.Ohm, 0.deg, 45.5.V)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_rail_below_the_swing_is_refused() =>
@@ -144,10 +149,10 @@ public class LoadEllipseTests
         Assert.Equal((1, "nothing: one pair passes all three"), (PairCount.Decide(Area, new(46.V, 20.V, 8.Ohm, 0.deg, 0.22.Ohm, 1), 25.degC, 100.ms).Pairs, PairCount.Decide(Area, new(46.V, 20.V, 8.Ohm, 0.deg, 0.22.Ohm, 1), 25.degC, 100.ms).Decides));
         Assert.Equal("peak current", PairCount.Decide(Area, load, 25.degC, 100.ms, mostEach: 2.A).Decides);
         Assert.Equal(5, PairCount.Decide(Area, load, 25.degC, 100.ms, mostEach: 2.A).ByCurrent);
-        var hot = PairCount.Decide(Area, load, 80.degC, 100.ms, averageHeat: 500.W, mostJunction: 125.degC);
+        var hot = PairCount.Decide(Area, load, 80.degC, 100.ms, averageDissipation: 500.W, mostJunction: 125.degC);
         Assert.Equal(("average heat", 5), (hot.Decides, hot.Pairs)); // 500 W over 2·5 is 50 W, and 45 K over 0.83 K/W is 54.2 W
-        Assert.Equal(54.2, (double)hot.HeatAllowed.Watts, 0.05);
-        Assert.Contains("Not even 100 pairs", Assert.Throws<InvalidOperationException>(() => PairCount.Decide(Area, load, 80.degC, 100.ms, averageHeat: 20_000.W)).Message, StringComparison.Ordinal);
+        Assert.Equal(54.2, (double)hot.DissipationAllowed.Watts, 0.05);
+        Assert.Contains("Not even 100 pairs", Assert.Throws<InvalidOperationException>(() => PairCount.Decide(Area, load, 80.degC, 100.ms, averageDissipation: 20_000.W)).Message, StringComparison.Ordinal);
     }
 
     private static LoadEllipse Load(double phi, int n, double re = 0.22) => new(46.V, 37.95.V, 4.Ohm, phi.deg, re.Ohm, n);
@@ -155,7 +160,8 @@ public class LoadEllipseTests
     // By the trace of the half-wave, not by the search under test.
     private static double UseByTrace(DeratedArea area, ElectricPotential rail, ElectricPotential peak, double phi)
     {
-        var (v, i) = new LoadEllipse(rail, peak, 4.Ohm, phi.deg, 0.22.Ohm, 3).Trace(1001);
+        var trace = new LoadEllipse(rail, peak, 4.Ohm, phi.deg, 0.22.Ohm, 3).Trace(1001);
+        var (v, i) = (trace.X, trace.Y);
         return v.Zip(i, (x, y) => y / area.LimitAt(Math.Max(x, 1e-3).V).Amperes).Max();
     }
 }

@@ -1,3 +1,4 @@
+using EightOhm.SafeAreas;
 using CsCheck;
 using EightOhm.OutputStages;
 using EightOhm.Devices;
@@ -5,7 +6,7 @@ using EightOhm.Quantities;
 using EightOhm.Tests.Devices;
 using UnitsNet;
 
-namespace EightOhm.Tests.OutputStages;
+namespace EightOhm.Tests.SafeAreas;
 
 public class SafeAreaTests
 {
@@ -16,8 +17,8 @@ public class SafeAreaTests
     [Theory]
     [InlineData(1, 15, SafeAreaBound.Current)]
     [InlineData(10, 15, SafeAreaBound.Current)]
-    [InlineData(20, 7.5, SafeAreaBound.Heat)]
-    [InlineData(50, 3, SafeAreaBound.Heat)]
+    [InlineData(20, 7.5, SafeAreaBound.Dissipation)]
+    [InlineData(50, 3, SafeAreaBound.Dissipation)]
     [InlineData(70.71067811865476, 1.6431676725154984, SafeAreaBound.SecondBreakdown)] // the middle of a straight line on a log-log chart is the root of the product
     [InlineData(200, 0.2, SafeAreaBound.SecondBreakdown)]
     [InlineData(201, 0, SafeAreaBound.Voltage)]
@@ -39,7 +40,7 @@ public class SafeAreaTests
         Assert.Equal(SafeAreaBound.SecondBreakdown, warm.BoundAt(100.V));
         // Where second breakdown set the limit of a cool case, heat sets that of a warm one.
         Assert.Equal(0.56 * 150 / 55, warm.LimitAt(55.V).Amperes, 9);
-        Assert.Equal(SafeAreaBound.Heat, warm.BoundAt(55.V));
+        Assert.Equal(SafeAreaBound.Dissipation, warm.BoundAt(55.V));
         Assert.Equal(SafeAreaBound.SecondBreakdown, Gentle.For(25.degC, SafeArea.Dc).BoundAt(55.V));
         // One factor for both would be another number.
         Assert.Equal(0.56 * 0.9, Area.LimitAt(100.V, SafeArea.Dc, 80.degC).Amperes, 9);
@@ -99,8 +100,9 @@ public class SafeAreaTests
     [Fact]
     public void The_curve_of_a_chart_ends_at_the_greatest_voltage()
     {
-        var (v, i) = Area.For(80.degC, 100.ms).Curve(2.V, 41);
-        Assert.Equal((41, 2.0, 200.0), (v.Length, v[0], v[^1]));
+        var line = Area.For(80.degC, 100.ms).Curve(2.V, 41);
+        var (v, i) = (line.X, line.Y);
+        Assert.Equal((41, 2.0, 200.0), (v.Count, v[0], v[^1]));
         Assert.Equal(0.35 * 0.56, i[^1], 9);
         Assert.Contains("runs up to V_CEO", Assert.Throws<RefusedValueException>(() => Area.For(80.degC, 100.ms).Curve(200.V)).Message, StringComparison.Ordinal);
     }

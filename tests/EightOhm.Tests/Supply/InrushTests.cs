@@ -64,7 +64,7 @@ public class InrushTests
 
     [Fact]
     public void A_failed_bypass_burns_the_limiter_while_playing() =>
-        Assert.Equal(142.8, (double)Inrush.FailedBypassHeat(2.3.A, 27.Ohm).Watts, 0.05);
+        Assert.Equal(142.8, (double)Inrush.FailedBypassDissipation(2.3.A, 27.Ohm).Watts, 0.05);
 
     [Fact]
     public void A_supply_without_resistance_is_refused() =>

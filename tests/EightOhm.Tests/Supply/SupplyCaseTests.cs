@@ -64,7 +64,7 @@ public class SupplyCaseTests
                 x => Math.Pow(MainsDeviation.Factor(x), 2) * 106.6.W,
                 63.V,
                 110.V)
-            .Row("bleeder", x => Discharge.Heat(MainsDeviation.Factor(x) * 49.V, 2.2.kOhm));
+            .Row("bleeder", x => Discharge.PowerDissipation(MainsDeviation.Factor(x) * 49.V, 2.2.kOhm));
         Assert.Equal(9, table.Rows.Count);
         Assert.Equal(129.0, (double)((Power)Row(table, Dissipation).High.Value!).Watts, 0.05);
         Assert.Equal(86.3, (double)((Power)Row(table, Dissipation).Low.Value!).Watts, 0.05);

@@ -8,12 +8,12 @@ namespace EightOhm.Display.Tests.ReadyMade;
 
 public class HeatChartTests
 {
-    private static readonly ClassBStage Stage = new(46.V, 3, 0.22.Ohm) { Idle = 103.8.mA };
+    private static readonly StageDissipation Stage = new(46.V, 3, 0.22.Ohm) { Idle = 103.8.mA };
 
     [Fact]
     public void Each_phase_is_a_line_from_idle_to_full_swing_with_its_worst_marked()
     {
-        var figure = Charts.Heat(Stage, 4.Ohm);
+        var figure = Charts.Dissipation(Stage, 4.Ohm);
         Assert.Equal(["0°", "30°", "45°", "60°"], figure.Series.Select(s => s.Name));
         Assert.Equal(4, figure.Marks.Count);
         foreach (var (line, mark) in figure.Series.Cast<LineSeries>().Zip(figure.Marks))
@@ -30,12 +30,12 @@ public class HeatChartTests
 
     [Fact]
     public void A_chart_without_a_phase_is_refused() =>
-        Assert.Throws<ArgumentException>(() => Charts.Heat(Stage, 4.Ohm, (Angle[])[]));
+        Assert.Throws<ArgumentException>(() => Charts.Dissipation(Stage, 4.Ohm, (Angle[])[]));
 
     [Fact]
     public void Levels_are_a_table()
     {
-        var table = HeatTables.Levels(Stage.Over([0.V, 20.V], 8.Ohm, 0.deg)).ToString();
+        var table = DissipationTables.Levels(Stage.Over([0.V, 20.V], 8.Ohm, 0.deg)).ToString();
         Assert.Contains("one transistor", table, StringComparison.Ordinal);
         Assert.Contains("25 W", table, StringComparison.Ordinal); // 20 V peak into 8 Ω
     }

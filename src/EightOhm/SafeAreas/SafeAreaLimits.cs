@@ -16,7 +16,7 @@ public static partial class SafeAreaLimits
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Ratings, Symbol = "I_th")]
     [RecordName("safe-area-limits.by-heat")]
-    public static ElectricCurrent ByHeat(Power P, ElectricPotential V_CE)
+    public static ElectricCurrent ByDissipation(Power P, ElectricPotential V_CE)
     {
         Guard.Positive(P);
         Guard.Positive(V_CE);

@@ -98,7 +98,7 @@ public static partial class Discharge
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Joule's law: V²/R", Symbol = "P")]
     [RecordName("discharge.heat")]
-    public static Power Heat(ElectricPotential V, ElectricResistance R)
+    public static Power PowerDissipation(ElectricPotential V, ElectricResistance R)
     {
         Guard.NotNegative(V);
         Guard.Positive(R);

@@ -17,7 +17,7 @@ public static partial class Inrush
     /// <param name="N_r">Primary turns over those of one half: mains over its no-load voltage; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [RecordName("inrush.reflected-halves")]
-    [Formula("ideal transformer: N_r·I_p = 2·I_s, the same heat on both sides", Symbol = "R_refl")]
+    [Formula("ideal transformer: N_r·I_p = 2·I_s, the same dissipation on both sides", Symbol = "R_refl")]
     public static ElectricResistance ReflectedHalves(ElectricResistance R_half, double N_r)
     {
         Guard.NotNegative(R_half);
@@ -77,7 +77,7 @@ public static partial class Inrush
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("Joule's law: I²·R of the rms current", Symbol = "P_lim")]
     [RecordName("inrush.failed-bypass-heat")]
-    public static Power FailedBypassHeat(ElectricCurrent I, ElectricResistance R_lim)
+    public static Power FailedBypassDissipation(ElectricCurrent I, ElectricResistance R_lim)
     {
         Guard.NotNegative(I);
         Guard.NotNegative(R_lim);

@@ -87,7 +87,7 @@ public static partial class Snubber
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("RC charging: C·V²/2 is burnt at each edge, two edges a period", Symbol = "P_s")]
     [RecordName("snubber.heat")]
-    public static Power Heat(ElectricCapacitance C_s, ElectricPotential V, Frequency f)
+    public static Power PowerDissipation(ElectricCapacitance C_s, ElectricPotential V, Frequency f)
     {
         Guard.Positive(C_s);
         Guard.NotNegative(V);

@@ -133,7 +133,7 @@ public static partial class Runaway
     /// <exception cref="ArgumentOutOfRangeException">No current runs away before the junction is at 300 °C, or the idle current does already, or an input is out of range.</exception>
     [Solves(nameof(Resting))]
     [RecordName("runaway.runaway-threshold-current")]
-    public static ElectricCurrent RunawayThresholdCurrent(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R, ElectricPotential V_T, ElectricCurrent I_q)
+    public static ElectricCurrent RunawayThresholdCurrent(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R, Temperature T_q, ElectricCurrent I_q)
     {
         if (Found(V, theta, tc, R, T_q, I_q, out var steps) is { } found)
         {

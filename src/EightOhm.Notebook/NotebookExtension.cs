@@ -15,7 +15,7 @@ public static class NotebookExtension
     /// The same text is the package's extension.dib (a test compares).</remarks>
     public static string Script { get; } =
         $"""
-        {string.Join(' ', Imports.Usings)}
+        {string.Join(' ', StandardUsings.All)}
         EightOhm.Notebook.NotebookExtension.Load(Microsoft.DotNet.Interactive.KernelInvocationContext.Current.HandlingKernel.RootKernel);
         """;
 

@@ -12,8 +12,8 @@ public static class Facts
     public static Table Of(object value)
     {
         ArgumentNullException.ThrowIfNull(value);
-        var rows = value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance)
-            .Where(p => IsFigure(p) && p.GetValue(value) is not null)
+        var rows = Figures(value.GetType())
+            .Where(p => p.GetValue(value) is not null)
             .Select(IReadOnlyList<string> (p) => [SpokenName.Of(p), Symbol(p), QuantityFormat.Long(p.GetValue(value)!)])
             .ToList();
         return new Table(["figure", "symbol", "value"], rows, [2], SpokenName.Of(value.GetType()));
@@ -21,8 +21,9 @@ public static class Facts
 
     /// <summary>Whether a type has figures to show.</summary>
     /// <param name="type">The type.</param>
-    public static bool Has(Type type) => type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
-        .Any(IsFigure);
+    public static bool Has(Type type) => Figures(type).Any();
+
+    internal static IEnumerable<PropertyInfo> Figures(Type type) => type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(IsFigure);
 
     // One that may be absent is a figure too; where it is absent it has no row.
     private static bool IsFigure(PropertyInfo p) =>

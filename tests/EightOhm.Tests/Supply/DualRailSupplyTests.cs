@@ -29,7 +29,12 @@ public class DualRailSupplyTests
         Assert.Equal(43.01, bass.Positive.VoltageAtLoadPeak.Volts, 5e-3);
         Assert.Equal(44.09, middle.Positive.VoltageAtLoadPeak.Volts, 5e-3);
         Assert.Equal(44.04, mean.PositiveMinimum.Volts, 5e-3);
-        Assert.True(Stiff.LowestVoltageAtLoadPeak(RailCurrent.HalfWaves(10.A, 20.Hz, 0.7.A)) < bass.VoltageAtLoadPeak);
+        var lowest = Stiff.LowestVoltageAtLoadPeak(RailCurrent.HalfWaves(10.A, 20.Hz, 0.7.A));
+        Assert.True(lowest < bass.VoltageAtLoadPeak);
+        Assert.Equal(lowest, Stiff.LowestVoltageAtLoadPeak(2, 5.A, 20.Hz, 0.7.A));
+        Assert.Equal(bass.Minimum.Positive, Stiff.Playing(2, 5.A, 20.Hz, 0.7.A).PositiveMinimum);
+        // The least of a scan twice as fine is no lower.
+        Assert.Equal(Stiff.LowestVoltageAtLoadPeak(RailCurrent.HalfWaves(10.A, 20.Hz, 0.7.A), 80).Volts, lowest.Volts, 1e-5);
     }
 
     [Fact]

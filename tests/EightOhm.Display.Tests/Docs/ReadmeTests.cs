@@ -29,7 +29,7 @@ public partial class ReadmeTests
 
     [Fact]
     public void Every_block_of_CSharp_in_the_README_is_a_program_with_what_it_prints() =>
-        Assert.Equal(CodeFence().Count(Readme()), Programs.Count());
+        Assert.Equal(CodeFence().Count(Readme()), Programs.Count);
 
     [Theory]
     [MemberData(nameof(Programs))]

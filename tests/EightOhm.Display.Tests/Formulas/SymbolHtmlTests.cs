@@ -11,7 +11,7 @@ public class SymbolHtmlTests
     [InlineData("theta_JC", "<i>θ</i><sub>_JC</sub>")]
     [InlineData("at V_CE, with h_FE.", "at <i>V</i><sub>_CE</sub>, with <i>h</i><sub>_FE</sub>.")]
     [InlineData("SNR_1W and H3_min", "SNR<sub>_1W</sub> and H3<sub>_min</sub>")]
-    [InlineData("A·B_fb < 1", "A·<i>B</i><sub>_fb</sub> &lt; 1")]
+    [InlineData("A·B_fb < 1", "A&#183;<i>B</i><sub>_fb</sub> &lt; 1")]
     [InlineData("I_C_min", "<i>I</i><sub>_C,min</sub>")]
     [InlineData("tc_BE", "tc<sub>_BE</sub>")]
     public void A_symbol_has_its_subscript(string text, string html) =>

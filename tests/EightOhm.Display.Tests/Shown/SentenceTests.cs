@@ -12,17 +12,17 @@ public class SentenceTests
     [InlineData("de-DE")]
     public void Quantities_in_a_sentence_read_as_everywhere_in_any_culture(string culture)
     {
-        var before = CultureInfo.CurrentCulture;
-        CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
+        var before = Thread.CurrentThread.CurrentCulture;
+        Thread.CurrentThread.CurrentCulture = CultureInfo.GetCultureInfo(culture);
         try
         {
             Assert.Equal("25 °C 4.7 kΩ 220 µF", Show.Text($"{25.degC} {4.7.kOhm} {220.uF}"));
             Assert.Equal("3 pairs, 1.81 µV, 1.5 times", Show.Text($"{3} pairs, {1.81.uV} , {1.5} times").Replace(" ,", ",", StringComparison.Ordinal));
-            Assert.Equal("28.3 V; [  8 Ω]; 50.0 Hz", Show.Text($"{28.2843.V:3}; [{8.Ohm,5}]; {50.0:F1} Hz"));
+            Assert.Equal("28.3 V; [  8 Ω]; 50.0 Hz", Show.Text($"{Math.Sqrt(800).V:3}; [{8.Ohm,5}]; {50.0:F1} Hz"));
         }
         finally
         {
-            CultureInfo.CurrentCulture = before;
+            Thread.CurrentThread.CurrentCulture = before;
         }
     }
 

@@ -7,7 +7,7 @@ namespace EightOhm.Tests.Explaining;
 /// <summary>Ordinary things of the rooms, by their own constructors and factories.</summary>
 internal static class Things
 {
-    private static readonly Transistor Card = Transistor.Load(Cards.Output);
+    private static readonly Transistor Card = Transistor.Load(Cards.Output), Complement = Transistor.Load(Cards.OutputPnp);
 
     private static readonly Dictionary<Type, MethodBase[]> Makers = [];
 
@@ -18,7 +18,10 @@ internal static class Things
         if (Nullable.GetUnderlyingType(type) is { } inner)
             return random.Next(2) == 0 ? null : Make(inner, name, random);
         if (type == typeof(Transistor))
-            return Card;
+            return name == "pnp" ? Complement : Card;
+        // No random points descend as those of a printed area do.
+        if (type == typeof(SafeAreaLine))
+            return Card.SafeAreaLines[random.Next(Card.SafeAreaLines.Count)];
         if (type.IsEnum)
             return Enum.GetValues(type).GetValue(random.Next(Enum.GetValues(type).Length));
         if (type == typeof(bool))
@@ -54,7 +57,7 @@ internal static class Things
     {
         if (depth > 4 || type.IsByRef)
             return false;
-        if (type == typeof(Transistor) || type.IsEnum || type == typeof(bool) || type == typeof(string) || Inputs.Has(type, ""))
+        if (type == typeof(Transistor) || type == typeof(SafeAreaLine) || type.IsEnum || type == typeof(bool) || type == typeof(string) || Inputs.Has(type, ""))
             return true;
         if ((Nullable.GetUnderlyingType(type) ?? Item(type)) is { } inner)
             return Can(inner, depth + 1);

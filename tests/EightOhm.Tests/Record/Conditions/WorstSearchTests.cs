@@ -55,6 +55,16 @@ public class WorstSearchTests
         Assert.Equal(0.1, mismatch.Value!.Value, 1e-12);
     }
 
+    // Six ranges are too many for every combination, and from the middle no single step leads off the saddle: the probes must.
+    [Fact]
+    public void A_search_is_not_held_by_a_saddle()
+    {
+        var six = Square.Range("a", 0.0, 1.0).Range("b", 0.0, 1.0).Range("c", 0.0, 1.0).Range("d", 0.0, 1.0);
+        var worst = six.Highest((double x, double y, double a, double b, double c, double d) => (x * y) - (0.01 * (a + b + c + d)));
+        Assert.Equal(WorstMethod.Search, worst.Method);
+        Assert.Equal(1, worst.Value!.Value, 1e-12);
+    }
+
     [Fact]
     public void A_ridge_across_two_ranges_is_climbed_to_its_top()
     {

@@ -26,6 +26,12 @@ internal sealed class RecordCopy
     /// <summary>The records at home as they are kept.</summary>
     public IReadOnlyList<DesignRecord> Kept => [.. read.Keys.Order(StringComparer.Ordinal).Select(name => DesignRecord.Load(Path.Combine(home, name)))];
 
+    /// <summary>The record files at home.</summary>
+    public IEnumerable<string> HomeFiles => Files(home);
+
+    /// <summary>The record files of this run.</summary>
+    public IEnumerable<string> RunFiles => Files(folder);
+
     /// <summary>Copies the records, or refuses one that is damaged.</summary>
     public static RecordCopy Make(string home, string folder)
     {

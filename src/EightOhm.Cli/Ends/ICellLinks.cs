@@ -12,8 +12,8 @@ internal interface ICellLinks
 
     /// <summary>The entries that a cell writes into a record and the labels of its requirements, as far as it did not come to them.</summary>
     /// <param name="place">The cell.</param>
-    /// <param name="line">The line that failed, from 1; null when it did not run, or nobody can tell.</param>
-    IReadOnlyCollection<string> Lost(CellPlace place, int? line);
+    /// <param name="reached">The line that the cell had come to, from 1; null when it did not run, or nobody can tell.</param>
+    IReadOnlyCollection<string> Lost(CellPlace place, int? reached);
 }
 
 /// <summary>A name that a lost cell was to give.</summary>

@@ -56,7 +56,7 @@ internal sealed class NotebookRun(NotebookFile notebook, NotebookKernel? kernel,
         var outcome = await OutcomeAsync(place, count, cancellation);
         if (outcome.Failure is { Kind: FailureKind.Cancelled })
             cancellation.ThrowIfCancellationRequested();
-        var end = outcome.Failure is { } failure ? CellEnd.Of(place, failure, run.Links.Lost(place, failure.Line)) : null;
+        var end = outcome.Failure is { } failure ? CellEnd.Of(place, failure, run.Links.Lost(place, failure.Reached)) : null;
         if (end is not null)
             outcome.Outputs.Add((System.Text.Json.Nodes.JsonNode)end.Output());
         place.Cell.SetOutputs(count, outcome.Outputs);

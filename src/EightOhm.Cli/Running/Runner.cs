@@ -48,7 +48,11 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
         new BookWriter(book.New).Write(content);
         using var saved = new SavedFiles();
         if (saves)
+        {
+            KeptOutputs.Stamp(folder, copy, areKept: set.Count == 0 && log.Ends.Count == 0);
             Save(folder, copy, saved);
+        }
+
 
         // From here on an interruption comes too late: it takes milliseconds, and half of it would be worse than all.
         cancellation.ThrowIfCancellationRequested();

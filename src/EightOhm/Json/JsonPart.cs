@@ -59,7 +59,7 @@ internal sealed class JsonPart
         foreach (var (name, part) in Members)
         {
             if (!names.Contains(name))
-                throw part.Fault($"\"{name}\" is not known here; known are {string.Join(", ", names)}.");
+                throw part.Fault($"\"{name}\" is not known here; allowed are {string.Join(", ", names)}.");
         }
     }
 

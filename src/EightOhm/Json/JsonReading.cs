@@ -28,7 +28,7 @@ internal static class JsonReading
         catch (JsonException e)
         {
             var line = (int)(e.LineNumber ?? 0) + 1;
-            throw reader.CurrentDepth >= Depth
+            throw reader.CurrentDepth >= Depth - 1
                 ? new JsonFault(line, "", $"objects and lists stand more than {Depth} deep in each other.", e)
                 : new JsonFault(line, "", "this is not JSON any more (cut off, or a slip of the pen when it was edited).", e);
         }

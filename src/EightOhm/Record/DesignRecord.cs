@@ -121,7 +121,7 @@ public sealed partial class DesignRecord
         {
             // Only what others hang on already, or what names itself, can close a circle.
             if ((next.UsersOf(name).Count > 0 || next.Find(name)?.Before.Contains(name) == true) && next.CircleThrough(name) is { } circle)
-                throw new RecordException($"{circle[0]} would come from itself: {string.Join(" ← ", circle)}. Break the circle: choose one of them, or solve for it in a cell and keep it with Compute.");
+                throw new RecordException($"{circle[0]} would come from itself: {Lists.Way(circle)}. Break the circle: choose one of them, or solve for it in a cell and keep it with Compute.");
         }
 
         var before = (_content, _evaluation);

@@ -3,6 +3,8 @@ using EightOhm.Record;
 
 namespace EightOhm.Tests.Record;
 
+/// <remarks>A cell's batch is one for the process, so these run when nothing else does.</remarks>
+[Collection(nameof(Alone))]
 public sealed class BatchTests : IDisposable
 {
     private readonly TestFolder _folder = new();
@@ -95,3 +97,7 @@ public sealed class BatchTests : IDisposable
         }
     }
 }
+
+/// <summary>Tests of what is one for the process.</summary>
+[CollectionDefinition(nameof(Alone), DisableParallelization = true)]
+public static class Alone;

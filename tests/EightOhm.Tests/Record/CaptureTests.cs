@@ -53,7 +53,7 @@ public sealed class CaptureTests
         Assert.Throws<RecordException>(() => _record.Compute("V", (Power P) => other.Get<double>("x")));
         Refused("the record is read inside the lambda", () => _record.Compute("V", (Power P) => DesignRecord.Scratch().Get<double>("x")));
         System.Linq.Expressions.Expression<Func<Power, double>> tree = P => (double)(P / P);
-        Refused("cannot be read", () => _record.Compute("V", tree.Compile()));
+        Refused("a function made at run time cannot be read", () => _record.Compute("V", tree.Compile()));
     }
 
     [Fact]

@@ -56,7 +56,7 @@ public sealed class PartTests : IDisposable
     [Fact]
     public void A_card_edited_in_its_place_is_seen_at_once()
     {
-        TestCards.Edit(_folder, "npn.json", "15 A", "12 A");
+        TestCards.Edit(_folder, "npn.json", "30 MHz", "25 MHz");
         Assert.Equal((EntryState.Stale, "npn.json changed since the chapter read it"), State(_record, "output_npn"));
         Assert.Equal(EntryState.Stale, _record.EntryOf("I_max").State);
         // A rule reads the card as it is now, and so belongs to it.

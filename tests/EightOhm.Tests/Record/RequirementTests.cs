@@ -110,7 +110,7 @@ public sealed class RequirementTests : IDisposable
         record.Set("f_max", "40 kHz");
         var sheet = _folder.Open().Compliance();
         Assert.All(sheet, r => Assert.Equal(RequirementState.NotMet, r.State));
-        Assert.Equal(("sensitivity 775 mV, ±1 %", "over by 407.3 mV"), (sheet[0].Label, sheet[0].Reason));
+        Assert.Equal(("sensitivity 775 mV, ±1 %", "over by 407.25 mV"), (sheet[0].Label, sheet[0].Reason));
         Assert.Equal(("slews 40 kHz", "short by 8.106 V/µs", "SR_need"), (sheet[1].Label, sheet[1].Reason, Assert.Single(sheet[1].Limits)));
     }
 

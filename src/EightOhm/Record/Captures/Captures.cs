@@ -77,5 +77,5 @@ internal static class Captures
 
     private static string Word(Type type) => QuantityKinds.Find(type) is { } kind ? kind.Name : type.Name;
 
-    private static string Name(MethodBase method) => $"{method.DeclaringType?.Name}.{Plain(method.Name)}";
+    private static string Name(MethodBase method) => method.DeclaringType is { } owner ? $"{owner.Name}.{Plain(method.Name)}" : "a function made at run time";
 }

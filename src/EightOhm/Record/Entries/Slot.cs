@@ -44,8 +44,8 @@ internal sealed record Slot(string Name, EntryRole Role, QuantityKind? Kind)
 
     /// <summary>Whether a file would hold the same of both.</summary>
     public bool SaysTheSame(Slot other) =>
-        (Role, Kind, Value, Override, Note, Considered, HangsOnAll, Rule?.Json) == (other.Role, other.Kind, other.Value, other.Override, other.Note, other.Considered, other.HangsOnAll, other.Rule?.Json)
-        && From.SequenceEqual(other.From) && Marks.SequenceEqual(other.Marks);
+        (Role, Kind, Note, Considered, HangsOnAll, Rule?.Json) == (other.Role, other.Kind, other.Note, other.Considered, other.HangsOnAll, other.Rule?.Json)
+        && Equals(Value, other.Value) && Equals(Override, other.Override) && From.SequenceEqual(other.From) && Marks.SequenceEqual(other.Marks);
 
     // What was worked out from other marks must not be copied by "with".
     private Slot(Slot other)

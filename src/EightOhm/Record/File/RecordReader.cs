@@ -119,6 +119,6 @@ internal static class RecordReader
         }
 
         if (Circles.Find(content) is { } circle)
-            throw entries[content.Find(circle[0])!.Order].Fault($"the entries go round in a circle: {string.Join(" ← ", circle)}.");
+            throw entries[content.Find(circle[0])!.Order].Fault($"the entries go round in a circle: {Lists.Way(circle)}.");
     }
 }

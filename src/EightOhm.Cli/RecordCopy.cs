@@ -70,7 +70,7 @@ internal sealed class RecordCopy
         foreach (var record in holders.Count > 0 ? holders : records.TakeLast(1))
         {
             // A rule that has no answer says so itself, and says it again when something moves.
-            record.NoAnswer(end.Lost.Where(name => !(record.Entries.FirstOrDefault(e => e.Name == name) is { State: EntryState.NoAnswer })), end.Cause);
+            record.NoAnswer(end.Lost.Where(name => !(record.Entries.FirstOrDefault(e => e.Name == name) is { State: EntryState.NoAnswer })), end.Reason);
         }
     }
 

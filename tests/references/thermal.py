@@ -140,15 +140,20 @@ def periodic():
         one = march(numpy.zeros(len(r)))
         return march(one / -numpy.expm1(-period / tau), told=True)
 
-    for k, v, vp, load, n, f in [(1, 46, 2 * 46 / numpy.pi, 4, 3, 20), (1, 46, 30, 8, 2, 100), (0, 60, 20, 4, 1, 5), (1, 46, 2 * 46 / numpy.pi, 4, 3, 1000)]:
+    for k, v, vp, load, phi, re, n, f in [(1, 46, 2 * 46 / numpy.pi, 4, 0, 0, 3, 20), (1, 46, 30, 8, 0, 0, 2, 100), (0, 60, 20, 4, 0, 0, 1, 5), (1, 46, 2 * 46 / numpy.pi, 4, 0, 0, 3, 1000),
+                                          (1, 46, 38, 4, 45, 0.22, 3, 20), (1, 46, 38, 4, 0, 0.22, 3, 20), (1, 46, 38, 4, -60, 0.22, 3, 20), (0, 50, 30, 6, 30, 0.33, 2, 50)]:
         half = 0.5 / f
 
         def power(t, mid):
-            s = vp * numpy.sin(2 * numpy.pi * f * t) if mid < half else 0.0
-            return (v - s) * s / load / n
+            # From the current's zero: the side conducts for half a period, the voltage runs phi ahead.
+            if mid > half:
+                return 0.0
+            w = 2 * numpy.pi * f * t
+            i = vp / load * numpy.sin(w)
+            return (v - vp * numpy.sin(w + numpy.radians(phi)) - i / n * re) * i / n
 
-        rows.append((k, v, vp, load, n, f, peak(k, 1 / f, power, [half])))
-    write("periodic-sine.csv", ["set", "V", "V_p", "R", "n", "f", "peak"], rows,
+        rows.append((k, v, vp, load, phi, re, n, f, peak(k, 1 / f, power, [half])))
+    write("periodic-sine.csv", ["set", "V", "V_p", "Z", "phi_deg", "R_E", "n", "f", "peak"], rows,
           "Peak rise of a transistor's junction above its case while a class-B stage plays a sine for ever: integrated in time from the start that repeats", SCRIPT)
 
     rows = [(k, p, on, off, rest, peak(k, on + off, lambda t, mid: p if mid < on else rest, [on]))

@@ -240,7 +240,7 @@ def runaway():
           "Runaway: loop gain by differences, current of unity loop gain by root finding, greatest lag by maximisation", SCRIPT)
     # The threshold with V_T at the junction's own temperature: the transistor's current is followed in time from a little below and a little above, and bisected.
     rows = []
-    for v, theta, tc, r, t, i in [(46, 4.0, 2.1e-3, 0.2725, 52, 0.1038), (46, 6.0, 2.1e-3, 0.2725, 55, 0.1038), (60, 5, 2e-3, 0.15, 80, 0.03), (35, 12, 2.2e-3, 0.33, 40, 0.04)]:
+    for v, theta, tc, r, t, i in [(46, 4.0, 2.1e-3, 0.2725, 52, 0.1038), (46, 5.0, 2.1e-3, 0.2725, 60, 0.1038), (60, 5, 2e-3, 0.15, 80, 0.03), (35, 12, 2.2e-3, 0.33, 40, 0.04)]:
         def settled(warm):
             # The exponential law V_BE = V_g + (V_0 - V_g)*T/T_q + V_T*ln(I/I_q), whose V_g gives the fall tc at I_q; heat drives the junction until it is back or past 300 C.
             tq = t + 273.15

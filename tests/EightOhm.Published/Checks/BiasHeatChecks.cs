@@ -1,5 +1,4 @@
 using EightOhm.Published.Machine;
-using EightOhm.Explaining;
 using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using EightOhm.Thermal;
@@ -72,7 +71,7 @@ public class BiasHeatChecks
     {
         var rows = Reference.Read("runaway-threshold.csv");
         Check.Computed(rows, r => Runaway.RunawayThresholdCurrent(Volts(r["V"]), Theta(r["theta"]), new VoltageDrift(r["tc"]), Ohms(r["R"]), Celsius(r["T_q"]), Amperes(r["I_q"])), "I_2", 1e-6);
-        Check.Computed(rows, r => Volts(r["V"]) * (Balanced(r).Right / Balanced(r).Left), "V", 1e-6);
+        Check.Computed(rows, r => Volts(r["V"]) * (Runaway.Resting(Amperes(r["I_2"]), Volts(r["V"]), Theta(r["theta"]), new VoltageDrift(r["tc"]), Ohms(r["R"]), Celsius(r["T_q"]), Amperes(r["I_q"])).Right / Runaway.Resting(Amperes(r["I_2"]), Volts(r["V"]), Theta(r["theta"]), new VoltageDrift(r["tc"]), Ohms(r["R"]), Celsius(r["T_q"]), Amperes(r["I_q"])).Left), "V", 1e-6);
 
         // The case of the trade, 46 V on 3.58 K/W: V_T frozen at the idle junction's gave 963 mA, a junction of 194 °C with the V_T of 55 °C in the sum.
         var found = Runaway.Threshold(46.V, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, 52.degC, 103.8.mA, 150.degC);
@@ -98,8 +97,6 @@ public class BiasHeatChecks
     }
 
     private static Temperature Celsius(double t) => Temperature.FromDegreesCelsius(t);
-
-    private static Balance<ElectricPotential> Balanced(ReferenceRow r) => Runaway.Resting(Amperes(r["I_2"]), Volts(r["V"]), Theta(r["theta"]), new VoltageDrift(r["tc"]), Ohms(r["R"]), r["T_q"].degC, Amperes(r["I_q"]));
 
     private static ThermalResistance Theta(double r) => r.K_per_W;
 

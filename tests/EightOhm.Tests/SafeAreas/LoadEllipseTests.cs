@@ -111,7 +111,7 @@ public class LoadEllipseTests
             {
                 var area = Area.For(80.degC, dc ? SafeArea.Dc : 100.ms);
                 ElectricPotential Rail(ElectricPotential level) => (50 - (sag * level.Volts / 50)).V;
-                var stage = new StageDissipation(RailLine.Through([(0.A, 50.V), ((12.5 / Math.PI).A, (50 - sag).V)], 51.V), 3, 0.22.Ohm);
+                var stage = new StageDissipation(RailLine.Through([(0.A, 50.V), ((12.5 / Math.PI).A, (50 - sag).V), ((17.5 / Math.PI).A, (50 - (1.4 * sag)).V)], 51.V), 3, 0.22.Ohm);
                 var full = stage.FullSwing(4.Ohm, phi.deg).Volts * (1 - 1e-9);
                 var use = SafeAreaUtilisation.Of(area, stage, 4.Ohm, phi.deg);
                 var scan = Enumerable.Range(1, 400).Max(i => UseByTrace(area, Rail((full * i / 400).V), (full * i / 400).V, phi));

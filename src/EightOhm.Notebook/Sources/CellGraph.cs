@@ -50,6 +50,10 @@ public sealed class CellGraph
         return new([.. again], [.. _links.Needed(again)], [.. entries]);
     }
 
+    /// <summary>The earlier cells that one cell needs in a fresh kernel, through whatever others: what they define or change is used.</summary>
+    /// <param name="cell">The cell's place.</param>
+    public IReadOnlyCollection<int> NeededBefore(int cell) => _links.Needed([cell]);
+
     private static bool IsMoved(EntryName read, HashSet<EntryName> moved) =>
         read.IsEvery ? moved.Any(m => SameRecord(m, read)) : moved.Contains(read) || moved.Any(m => SameRecord(m, read) && (m.IsEvery || (m.Name == read.Name && m.IsRequirement == read.IsRequirement)));
 

@@ -4,6 +4,7 @@ using UnitsNet;
 namespace EightOhm.Devices;
 
 /// <content>What the rooms need of a transistor, derived from its card in one place.</content>
+[RecordName("transistor")]
 public sealed partial class Transistor
 {
     /// <summary>The average power dissipation that a case temperature allows: (T_j − T_C)/θ_JC, and never more than the rating.</summary>

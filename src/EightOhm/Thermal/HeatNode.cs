@@ -8,13 +8,13 @@ namespace EightOhm.Thermal;
 public sealed class HeatNode
 {
     internal HeatNode(ThermalNetwork network, string name, int index, double capacity) =>
-        (Network, Name, Index, Capacity) = (network, name, index, Entropy.FromJoulesPerKelvin(capacity));
+        (Network, Name, Index, Capacity) = (network, name, index, HeatCapacity.FromSi(capacity));
 
     /// <summary>Its name.</summary>
     public string Name { get; }
 
     /// <summary>What warms it by a kelvin; 0 J/K for the ambient, whose temperature is held.</summary>
-    public Entropy Capacity { get; }
+    public HeatCapacity Capacity { get; }
 
     internal ThermalNetwork Network { get; }
 

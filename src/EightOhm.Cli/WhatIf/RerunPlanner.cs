@@ -28,6 +28,7 @@ internal sealed class RerunPlanner(NotebookFolder folder, RecordCopy copy, Noteb
     {
         var entries = copy.Records.SelectMany(record => After(record, moved)).ToHashSet();
         var cells = new HashSet<(string, int)>();
+        graphs.Read(folder.Notebooks);
         for (var known = -1; known != entries.Count;)
         {
             known = entries.Count;
@@ -36,7 +37,9 @@ internal sealed class RerunPlanner(NotebookFolder folder, RecordCopy copy, Noteb
             {
                 var graph = graphs.Of(notebook);
                 var rerun = graph.Graph.CellsToRun(entries);
-                cells.UnionWith(rerun.InAFreshKernel.Select(i => (notebook.Name, graph.Cells[i].Number)));
+                // The package's line is the kernel's matter, which the graph leaves out; nothing compiles without it.
+                var package = rerun.Moved.Count == 0 ? [] : Enumerable.Range(0, rerun.Moved[^1]).Where(i => PackageDirectives.AsksForEightOhm(graph.Cells[i].Source));
+                cells.UnionWith(rerun.InAFreshKernel.Concat(package).Select(i => (notebook.Name, graph.Cells[i].Number)));
                 entries.UnionWith(rerun.MovedEntries);
             }
         }

@@ -5,7 +5,6 @@ using UnitsNet;
 namespace EightOhm.Devices;
 
 /// <content>What the rooms need of a transistor, derived from its card in one place.</content>
-[RecordName("transistor")]
 public sealed partial class Transistor
 {
     private (double[] LnCurrents, double[] Gains)? gainLine;

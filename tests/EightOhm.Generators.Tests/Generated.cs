@@ -30,7 +30,7 @@ internal sealed class Generated
 
     public ImmutableArray<Diagnostic> Problems { get; }
 
-    /// <summary>What the compiler says of the source and the boards together.</summary>
+    /// <summary>What the compiler says of the source and the steps together.</summary>
     public IEnumerable<string> Errors => _compilation.GetDiagnostics().Where(d => d.Severity == DiagnosticSeverity.Error).Select(d => d.ToString());
 
     /// <summary>The text that a problem points at.</summary>
@@ -57,7 +57,7 @@ internal sealed class Generated
         }
         """);
 
-    /// <summary>Compiles and loads the source with its boards.</summary>
+    /// <summary>Compiles and loads the source with its steps.</summary>
     public System.Reflection.Assembly Load()
     {
         Assert.Empty(Errors);

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Linq.Expressions;
 using System.Reflection;
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -15,13 +16,8 @@ internal static class Vocabulary
     private static readonly ConcurrentDictionary<MemberInfo, string?> Names = new();
 
     /// <summary>The operators with one or two operands.</summary>
-    public static IReadOnlyDictionary<string, ExpressionType> Operators { get; } = new[]
-    {
-        ExpressionType.Add, ExpressionType.Subtract, ExpressionType.Multiply, ExpressionType.Divide, ExpressionType.Modulo,
-        ExpressionType.LessThan, ExpressionType.LessThanOrEqual, ExpressionType.GreaterThan, ExpressionType.GreaterThanOrEqual,
-        ExpressionType.Equal, ExpressionType.NotEqual, ExpressionType.AndAlso, ExpressionType.OrElse,
-        ExpressionType.Negate, ExpressionType.UnaryPlus, ExpressionType.Not,
-    }.ToDictionary(o => o.ToString(), StringComparer.Ordinal);
+    public static IReadOnlyDictionary<string, ExpressionType> Operators { get; } =
+        FormulaOperator.All.Select(o => Enum.Parse<ExpressionType>(o.Node)).ToDictionary(o => o.ToString(), StringComparer.Ordinal);
 
     /// <summary>A function's or constructor's name in a record, or null when a rule may not use it.</summary>
     public static string? NameOf(MethodBase method) => Names.GetOrAdd(method, static m => IsAllowed((MethodBase)m) ? Signature((MethodBase)m) : null);

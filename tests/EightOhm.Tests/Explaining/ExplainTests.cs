@@ -148,7 +148,7 @@ public class ExplainTests
         var heat = (-5).W;
         ThermalResistance[] parts = [1.K_per_W];
         Assert.Throws<RefusedValueException>(() => Explain(() => HeatPath.Junction(T, heat, parts)));
-        Assert.Throws<RefusedValueException>(() => Board.Of(typeof(ThermalNoise).GetMethod(nameof(ThermalNoise.VoltageDensity))!)!.Compute(R, T));
+        Assert.Throws<RefusedValueException>(() => FormulaSteps.Of(typeof(ThermalNoise).GetMethod(nameof(ThermalNoise.VoltageDensity))!)!.Compute(R, T));
     }
 
     [Fact]

@@ -4,7 +4,7 @@ using EightOhm.Explaining;
 
 namespace EightOhm.Generators.Tests;
 
-public class BoardTests
+public class StepsTests
 {
     [Theory]
     [InlineData("=> a * b + c;", 10)]
@@ -23,10 +23,10 @@ public class BoardTests
         Assert.Empty(generated.Problems);
         var formula = generated.Load().GetType("Snippets.Room")!.GetMethod("F")!;
         object[] inputs = [2.0, 3.0, 4.0, 8.Ohm, 100.W, new[] { 1.0, 2.0, 3.0 }];
-        var board = Board.Of(formula)!;
-        Assert.Equal(["a", "b", "c", "R", "P", "parts"], board.Parameters);
-        Assert.Equal(expected, (double)board.Compute(inputs)[^1], 9);
-        Assert.Equal(formula.Invoke(null, inputs), board.Compute(inputs)[^1]);
+        var steps = FormulaSteps.Of(formula)!;
+        Assert.Equal(["a", "b", "c", "R", "P", "parts"], steps.Parameters);
+        Assert.Equal(expected, (double)steps.Compute(inputs)[^1], 9);
+        Assert.Equal(formula.Invoke(null, inputs), steps.Compute(inputs)[^1]);
     }
 
     [Fact]
@@ -34,7 +34,7 @@ public class BoardTests
     {
         var generated = Generated.Body("{ Guard.Positive(R); double x = 3; var y = R * x; return y.Ohms; }");
         Assert.DoesNotContain("Guard", generated.Code, StringComparison.Ordinal);
-        var lines = Board.Of(generated.Load().GetType("Snippets.Room")!.GetMethod("F")!)!.Lines;
+        var lines = FormulaSteps.Of(generated.Load().GetType("Snippets.Room")!.GetMethod("F")!)!.Lines;
         Assert.Equal(["x", "y", ""], lines.Select(l => l.Name));
         Assert.Equal(typeof(double), lines[0].Rule.ReturnType);
     }
@@ -48,7 +48,7 @@ public class BoardTests
     }
 
     [Fact]
-    public void Overloads_and_members_of_an_object_each_have_their_board()
+    public void Overloads_and_members_of_an_object_each_have_their_steps()
     {
         var room = Generated.From(
             """
@@ -76,7 +76,7 @@ public class BoardTests
         Assert.Equal(12.0, Of(room.GetMethod("Of", [typeof(double)])!, one, 2.0));
         Assert.Equal(7.0, Of(room.GetMethod("Of", [typeof(int)])!, one, 2));
         Assert.Equal(6.0, Of(room.GetMethod("Of", [typeof(double), typeof(int)])!, 2.0, 3));
-        Assert.Equal(5, Board.FormulasOf(room.Assembly).Count());
+        Assert.Equal(5, FormulaSteps.FormulasOf(room.Assembly).Count());
     }
 
     [Fact]
@@ -93,5 +93,5 @@ public class BoardTests
         Assert.Equal(0.0, Of(assembly.GetType("Point")!.GetProperty("Twice")!, Activator.CreateInstance(assembly.GetType("Point")!)!));
     }
 
-    private static object Of(MemberInfo member, params object[] inputs) => Board.Of(member)!.Compute(inputs)[^1];
+    private static object Of(MemberInfo member, params object[] inputs) => FormulaSteps.Of(member)!.Compute(inputs)[^1];
 }

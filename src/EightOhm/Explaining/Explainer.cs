@@ -9,9 +9,10 @@ internal sealed partial class Explainer
 {
     private readonly HashSet<string> _opened = new(StringComparer.Ordinal);
 
-    public Explanation Shown(Expression body, Bindings bindings)
+    public Explanation Shown(Expression body, Bindings bindings) => WhereLines.EachObjectOnce(Whole(MathTree.Bare(body), bindings), new(StringComparer.Ordinal));
+
+    private Explanation Whole(Expression body, Bindings bindings)
     {
-        body = MathTree.Bare(body);
         if (MathTree.Formula(body) is { } formula && Open(body, formula, bindings, levels: 1) is { } opened)
             return opened;
         var value = bindings.Value(body);

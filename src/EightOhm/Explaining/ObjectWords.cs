@@ -37,21 +37,18 @@ internal static class ObjectWords
         return text.Length <= Longest && !text.Contains('\n', StringComparison.Ordinal) ? text : null;
     }
 
+    // What the object was made of, as it was written; where it was made otherwise, its first figures.
     private static string Described(object value)
     {
         var type = value.GetType();
-        var figures = type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
-            .Where(p => p.GetIndexParameters().Length == 0 && !p.IsDefined(typeof(FormulaAttribute)) && QuantityKinds.Find(p.PropertyType) is not null)
-            .OrderBy(Given(type)).Take(Figures)
+        var made = type.GetConstructors().SelectMany(c => c.GetParameters()).Select(p => p.Name ?? "").ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var all = type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
+            .Where(p => p.GetIndexParameters().Length == 0 && !p.IsDefined(typeof(FormulaAttribute)) && !p.IsDefined(typeof(WorkedAttribute)) && QuantityKinds.Find(p.PropertyType) is not null)
+            .ToList();
+        var given = all.Where(p => made.Contains(p.Name)).ToList();
+        var figures = (given.Count > 0 ? given : all).Take(Figures)
             .Select(p => $"{MathText.Name(p.GetCustomAttribute<SymbolAttribute>()?.Text ?? p.Name)} = {Figure(p, value)}").ToList();
         return figures.Count == 0 ? Words(type.Name) : $"{Words(type.Name)} with {string.Join(", ", figures)}";
-    }
-
-    // What the object was made of comes first, as it was written; its results after.
-    private static Func<PropertyInfo, int> Given(Type type)
-    {
-        var made = type.GetConstructors().SelectMany(c => c.GetParameters()).Select(p => p.Name ?? "").ToList();
-        return p => made.FindIndex(m => m.Equals(p.Name, StringComparison.OrdinalIgnoreCase)) is >= 0 and var at ? at : int.MaxValue;
     }
 
     private static string Figure(PropertyInfo property, object value)

@@ -43,6 +43,8 @@ public partial class MathMlTests
         var html = XElement.Parse(ExplanationHtml.Write(Explain(() => rating.GainFrom(V_in))));
         Assert.Equal(2, html.Descendants("div").Count(d => (string?)d.Attribute("class") == "eo-source"));
         Assert.Single(html.Descendants("li"));
+        Assert.Single(html.Descendants("div"), d => (string?)d.Attribute("class") == "eo-where");
+        Assert.Contains("[1]", html.Descendants("small").First(d => (string?)d.Attribute("class") == "eo-ref").Value, StringComparison.Ordinal);
         Assert.Single(html.Descendants("msqrt"), r => !r.Descendants("mn").Any());
         Assert.Contains("Boylestad & Nashelsky", html.Value, StringComparison.Ordinal);
     }

@@ -32,7 +32,7 @@ public class StepsTellTheTruthTests
         var accepted = 0;
         for (var draw = 0; accepted < Wanted; draw++)
         {
-            Assert.True(draw < 200 * Wanted, $"{name} accepted only {accepted} of {draw} inputs: narrow the ranges in tests/EightOhm.Tests/Working/Inputs.cs.");
+            Assert.True(draw < 200 * Wanted, $"{name} accepted only {accepted} of {draw} inputs: narrow the ranges in tests/EightOhm.Tests/Explaining/Inputs.cs.");
             object[] inputs = [.. Inputs.For(formula, random)];
             object own;
             try

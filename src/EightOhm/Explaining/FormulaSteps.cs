@@ -40,6 +40,10 @@ public sealed class FormulaSteps
     /// <param name="value">Its value.</param>
     public static T Constant<T>(string name, T value) => value;
 
+    /// <summary>What stands in a call of <see cref="Kept"/>: a saved rule keeps its quotients by itself.</summary>
+    internal static Expression Unwrapped(Expression e) =>
+        e is MethodCallExpression { Method: { Name: nameof(Kept), DeclaringType: var owner } } call && owner == typeof(FormulaSteps) ? call.Arguments[0] : e;
+
     /// <summary>The steps of a formula, or null when the member is none.</summary>
     /// <param name="member">A method or property.</param>
     /// <exception cref="InvalidOperationException">It is marked as a formula, but its steps were not written when its program was built.</exception>

@@ -51,6 +51,9 @@ internal sealed partial class MathTree
             return Shown(bindings.Value(e));
         if (IsPlainNumber(e))
             return Of(((MemberExpression)e).Expression!);
+        // A formula of an object goes by its symbol; whose it is stands in the where line.
+        if (Formula(e) is not null)
+            Owner(((MemberExpression)e).Expression);
         return e is MemberExpression { Expression: { } owner } && Formula(e) is null && NameOf(owner) is { } of && of != Self && !IsHost(owner)
             ? new NameNode($"{name},{of}".Contains('_', StringComparison.Ordinal) ? name : $"{name}_{of}")
             : new NameNode(name);

@@ -1,5 +1,6 @@
 using System.Linq.Expressions;
 using System.Text;
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 
 namespace EightOhm.Record;
@@ -72,6 +73,8 @@ public sealed partial class DesignRecord
     // What runs is the rule as any other process will load it, never the cell's own lambda.
     private static Rule Rebuilt(string name, LambdaExpression lambda)
     {
+        if (WholeDivision.In(lambda.Body) is { } refused)
+            throw new RecordException($"{name}: {refused}");
         try
         {
             var text = RecordWriter.Text(json => RuleWriter.Write(json, lambda.Body));

@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using System.Linq.Expressions;
 using System.Reflection;
 using System.Text.Json;
@@ -12,6 +13,7 @@ internal static class RuleWriter
     public static void Write(Utf8JsonWriter json, Expression expression)
     {
         json.WriteStartObject();
+        expression = FormulaSteps.Unwrapped(expression);
         switch (expression)
         {
             case ParameterExpression parameter:

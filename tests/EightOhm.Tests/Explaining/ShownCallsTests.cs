@@ -77,11 +77,11 @@ public class ShownCallsTests
             Explain(() => stage.Settled(R)));
         Shows(
             """
-            2 · stage.Settled(R) + Total_stage = 2 · 200 W + 120 W = 520 W
+            2 · stage.Settled(R) + Total = 2 · 200 W + 120 W = 520 W
             where stage: stage with V = 40 V, n_p = 3
               stage.Settled(R) = stage.Settled(8 Ω) = 200 W
               worked: the loss at which nothing changes: repeated halving, 17 iterations
-              Total_stage = 120 W  [1]
+              Total = 120 W  [1]
               worked: the sum of what was asked
             [1] a textbook, ch. 9
             """,

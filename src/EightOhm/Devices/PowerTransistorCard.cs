@@ -84,7 +84,6 @@ public sealed partial class PowerTransistorCard
     /// <summary>The current gain at a current: straight between the table's points over the logarithm of the current.</summary>
     /// <param name="I_C">Collector current; within the table.</param>
     /// <exception cref="ArgumentOutOfRangeException">The table does not reach there.</exception>
-    [Worked("read from the current-gain table of the device data: straight lines over the logarithm of the current")]
     public double GainAt(ElectricCurrent I_C)
     {
         Guard.Between(I_C, GainTable[0].Current, GainTable[^1].Current, hint: "The card's table of h_FE does not reach there.");

@@ -97,7 +97,6 @@ public sealed record ClassBStage
     /// <param name="V_p">Peak voltage at the load; 0 V or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The level is negative.</exception>
     /// <exception cref="InvalidOperationException">The rail function gave no rail.</exception>
-    [Worked("the rail that the supply gives at that level, times the mains")]
     public ElectricPotential RailAt(ElectricPotential V_p) => ElectricPotential.FromVolts(RailVolts(Guard.NotNegative(V_p).Volts));
 
     /// <summary>The greatest peak voltage at the load: where the rail at that level is used up.</summary>
@@ -105,7 +104,6 @@ public sealed record ClassBStage
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">The rail function gave no rail, or the level was not found.</exception>
-    [Worked("the level at which the rail, as it is at that level, is all used: a bracketed root search")]
     public ElectricPotential FullSwing(ElectricResistance Z, Angle phi) => ElectricPotential.FromVolts(Full(Need(Z, phi)));
 
     /// <summary>The powers at one level of a sine.</summary>
@@ -114,7 +112,6 @@ public sealed record ClassBStage
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">The rail function gave no rail.</exception>
-    [Worked("supply less load less emitter resistors, both sides' currents averaged over the sine by Gauss-Legendre quadrature")]
     public StageHeat At(ElectricPotential V_p, ElectricResistance Z, Angle phi)
     {
         var (need, level) = (Need(Z, phi), Guard.NotNegative(V_p).Volts);
@@ -149,7 +146,6 @@ public sealed record ClassBStage
     /// <summary>The level at which the transistors are hottest into a resistor, with the powers there.</summary>
     /// <param name="R">Load, resistive; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    [Worked("the level of greatest dissipation: in closed form where the rail is stiff and no idle current flows, otherwise a scan of levels, then golden section")]
     public StageHeat Worst(ElectricResistance R) => Worst(R, 0.deg);
 
     /// <summary>The level at which the transistors are hottest, from idle to full swing, with the powers there.</summary>
@@ -158,7 +154,6 @@ public sealed record ClassBStage
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">The rail function gave no rail, or full swing was not found.</exception>
-    [Worked("the level of greatest dissipation: in closed form where the rail is stiff and no idle current flows, otherwise a scan of levels, then golden section")]
     public StageHeat Worst(ElectricResistance Z, Angle phi)
     {
         if (!Sags && Idle.Amperes == 0)
@@ -178,7 +173,6 @@ public sealed record ClassBStage
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">The rail function gave no rail, or full swing was not found.</exception>
-    [Worked("the level and the instant of greatest dissipation in one transistor: a scan, then golden section, of each")]
     public StagePeak Peak(ElectricResistance Z, Angle phi)
     {
         var (z, lag, law, resistor) = (Z.Ohms, phi.Radians, Law, Resistor);
@@ -208,7 +202,6 @@ public sealed record ClassBStage
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, between −90° and 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the swing too small for the power.</exception>
-    [Worked("the stage at the level of a sine that gives the load that power")]
     public StageHeat Sine(Power P, ElectricResistance Z, Angle phi) => At(MusicDissipation.RmsCurrent(P, Z, phi) * Z * Math.Sqrt(2), Z, phi);
 
     /// <summary>The powers of a noise-like programme that gives the load a power: a Gaussian current, the magnitude and phase of the load as at every frequency.</summary>
@@ -218,7 +211,6 @@ public sealed record ClassBStage
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, between −90° and 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or full swing is below 3 times the rms, where clipping would count.</exception>
-    [Worked("supply less load less emitter resistors, both sides' currents averaged over a Gaussian distribution of the level")]
     public ProgrammeHeat Noise(Power P, ElectricResistance Z, Angle phi)
     {
         var (need, rms) = (Need(Z, phi), MusicDissipation.RmsCurrent(P, Z, phi).Amperes);

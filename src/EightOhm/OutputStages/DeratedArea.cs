@@ -68,13 +68,11 @@ public sealed class DeratedArea
     /// <summary>The current allowed at a voltage; none above V_CEO.</summary>
     /// <param name="V_CE">Collector to emitter; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
-    [Worked("the least of the current, dissipation and second-breakdown lines at that voltage, derated to the case temperature")]
     public ElectricCurrent LimitAt(ElectricPotential V_CE) => ElectricCurrent.FromAmperes(Limit(Guard.Positive(V_CE).Volts));
 
     /// <summary>What sets the current allowed at a voltage.</summary>
     /// <param name="V_CE">Collector to emitter; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
-    [Worked("which of the lines of the safe area is the least at that voltage")]
     public SafeAreaBound BoundAt(ElectricPotential V_CE)
     {
         var v = Guard.Positive(V_CE).Volts;

@@ -1,4 +1,3 @@
-using EightOhm.Explaining;
 using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;
@@ -20,7 +19,6 @@ public sealed partial record VoltageCurrentLimiter
     /// <param name="hottest">Hottest sense junction; not below the coldest.</param>
     /// <param name="upTo">Highest collector-emitter voltage at which the transistor may conduct: with an inductive load it is rail to rail. V_CEO when not given.</param>
     /// <exception cref="ArgumentOutOfRangeException">A load has another emitter resistor, or a value is out of range.</exception>
-    [Worked("the locus held against the safe area at each voltage, and against each load over its half-wave")]
     public LimiterVerdict Against(DeratedArea area, IReadOnlyList<LoadEllipse> loads, Temperature coldest, Temperature hottest, ElectricPotential? upTo = null)
     {
         ArgumentNullException.ThrowIfNull(area);

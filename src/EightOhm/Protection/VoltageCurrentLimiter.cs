@@ -73,7 +73,6 @@ public sealed partial record VoltageCurrentLimiter
     /// <param name="T">The sense junction's temperature; 25 °C when not given.</param>
     /// <returns>0 A where the limiter blocks altogether.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is negative, or the junction so hot that no sense voltage is left.</exception>
-    [Worked("the locus of the sense network at that output voltage: LimiterLocus")]
     public ElectricCurrent CurrentAt(ElectricPotential V, Temperature? T = null)
     {
         var line = Locus(T ?? RoomTemperature);
@@ -85,7 +84,6 @@ public sealed partial record VoltageCurrentLimiter
     /// <param name="T">The sense junction's temperature; 25 °C when not given.</param>
     /// <returns>0 A where the limiter blocks altogether.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is negative, or the junction so hot that no sense voltage is left.</exception>
-    [Worked("the locus of the sense network at that transistor voltage: LimiterLocus")]
     public ElectricCurrent CurrentAtTransistor(ElectricPotential V_CE, Temperature? T = null)
     {
         var line = Locus(T ?? RoomTemperature);

@@ -1,4 +1,3 @@
-using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -69,7 +68,6 @@ public sealed class DualRailSupply
     /// <summary>Both rails when everything has settled, with the same load on each; of half-waves each rail carries its own half.</summary>
     /// <param name="load">What each rail gives away.</param>
     /// <inheritdoc cref="SteadyState(RailCurrent, RailCurrent)"/>
-    [Worked("the reservoir's differential equation marched in closed pieces until a period repeats itself")]
     public DualSteadySupply SteadyState(RailCurrent load) => SteadyState(load, load);
 
     /// <summary>Both rails when everything has settled.</summary>
@@ -77,7 +75,6 @@ public sealed class DualRailSupply
     /// <param name="negative">What the negative rail gives away; of half-waves it carries the negative half.</param>
     /// <exception cref="ArgumentOutOfRangeException">A load is more than the winding can carry, both play at different frequencies or phases, or a low signal shares no period with the mains.</exception>
     /// <exception cref="InvalidOperationException">No steady state was found; the message gives the last state.</exception>
-    [Worked("the reservoir's differential equation marched in closed pieces until a period repeats itself")]
     public DualSteadySupply SteadyState(RailCurrent positive, RailCurrent negative)
     {
         ArgumentNullException.ThrowIfNull(positive);
@@ -98,7 +95,6 @@ public sealed class DualRailSupply
     /// <param name="load">The half-waves that each rail carries in turn.</param>
     /// <param name="phases">How many phases to try over a half-cycle of the mains; 8 or more.</param>
     /// <inheritdoc cref="SteadyState(RailCurrent, RailCurrent)"/>
-    [Worked("the settled supply solved at each phase between mains and signal, the lowest of them")]
     public ElectricPotential LowestVoltageAtLoadPeak(RailCurrent load, int phases = 40)
     {
         ArgumentNullException.ThrowIfNull(load);
@@ -113,7 +109,6 @@ public sealed class DualRailSupply
     /// <param name="signal">Frequency of the burst; such as 1.kHz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the burst empties the reservoir.</exception>
     /// <exception cref="InvalidOperationException">No steady state was found at idle, or the rail does not recover.</exception>
-    [Worked("the reservoir's differential equation marched from the settled idle through the burst")]
     public SupplyBurst Burst(ElectricCurrent idle, ElectricCurrent peak, Duration length, Frequency signal) => new(Idling(idle), peak, signal, length);
 
     /// <summary>The largest unclipped burst after long idle.</summary>
@@ -125,7 +120,6 @@ public sealed class DualRailSupply
     /// <param name="signal">Frequency of the burst; such as 1.kHz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">No such burst was found.</exception>
-    [Worked("the peak voltage at which the burst just clips: a bracketed root search over solved bursts")]
     public BurstPower LargestBurst(ElectricCurrent idle, ElectricResistance load, Duration length, ElectricPotential losses, int channels, Frequency signal) =>
         new(Idling(idle), load, length, losses, channels, signal);
 
@@ -136,7 +130,6 @@ public sealed class DualRailSupply
     /// <param name="signal">Frequency of the sine; such as 1.kHz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the losses of the ledger take the whole rail.</exception>
     /// <exception cref="InvalidOperationException">No such level was found.</exception>
-    [Worked("the peak voltage at which a lasting sine just clips on the rail that it leaves: a bracketed root search over settled supplies")]
     public SteadyClip ClipsAt(SwingBudget ledger, int channels, ElectricCurrent besides, Frequency signal) => new(this, ledger, channels, besides, signal);
 
     /// <summary>The same supply at another mains: the emf goes with it, the copper stays.</summary>

@@ -38,7 +38,6 @@ public static partial class Snubber
     /// <remarks>With less, the resistor is not across the ring but in series with a second one; <see cref="Damping"/> says what is left of it.</remarks>
     /// <param name="C">Capacitance of diodes and winding; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">The capacitance is not positive.</exception>
-    [Worked("ten times the capacitance that rings", Source = "common practice, no source")]
     public static ElectricCapacitance UsualCapacitance(ElectricCapacitance C) => 10 * Guard.Positive(C);
 
     /// <summary>The damping ratio of the ring with its snubber: 0 rings for ever, 1 and more does not ring.</summary>
@@ -48,7 +47,6 @@ public static partial class Snubber
     /// <param name="R_s">Snubber resistor; greater than 0 Ω.</param>
     /// <param name="C_s">Snubber capacitor; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
-    [Worked("the damping ratio of the least damped pair of poles of the winding with its snubber")]
     public static double Damping(ElectricInductance L, ElectricCapacitance C, ElectricResistance R_s, ElectricCapacitance C_s)
     {
         Guard.Positive(L);

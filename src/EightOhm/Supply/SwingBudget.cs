@@ -1,4 +1,3 @@
-using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -77,7 +76,6 @@ public sealed class SwingBudget
     /// <summary>Holds the ledger against rails at their trough.</summary>
     /// <param name="rails">The rails at the moment of their own peak, at the trough of the ripple, at the mains that counts.</param>
     /// <exception cref="ArgumentOutOfRangeException">A rail is not above the peak of the output itself.</exception>
-    [Worked("each loss taken from each rail at its minimum; the nearer one clips first")]
     public SwingVerdict Against(Rails rails)
     {
         ArgumentNullException.ThrowIfNull(rails);
@@ -90,7 +88,6 @@ public sealed class SwingBudget
     /// <param name="rails">The rails at their trough.</param>
     /// <returns>The lesser of both polarities.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A rail is below the losses.</exception>
-    [Worked("the rails at their minimum less the losses, those of emitter resistors in proportion to the current")]
     public ElectricPotential ClipPeak(Rails rails)
     {
         ArgumentNullException.ThrowIfNull(rails);

@@ -1,4 +1,3 @@
-using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -35,7 +34,6 @@ public sealed class ThermalTransient
     /// <summary>The highest temperature of a node at any of the instants.</summary>
     /// <param name="name">The node's name.</param>
     /// <exception cref="ArgumentException">There is no node of that name.</exception>
-    [Worked("the highest of the computed instants")]
     public Temperature Peak(string name) => NodeTemperatures.Find(_network, name) is { Index: >= 0 } node ? At(_rises[node.Index].Max()) : _network.AmbientTemperature;
 
     private Temperature At(double rise) => Temperature.FromKelvins(_network.AmbientTemperature.Kelvins + rise);

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using EightOhm.Cli.Comparing;
 using EightOhm.Cli.Running;
 using Spectre.Console;
 
@@ -15,21 +16,20 @@ internal static class CommandLine
     public static async Task<int> InvokeAsync(string[] args, TextWriter output, TextWriter error, bool live)
     {
         var run = new RunCommand();
-        run.SetAction((parsed, _) => GuardAsync(error, async () =>
-        {
-            using var interruption = new Interruption();
-            await new Runner(Console(output, live)).RunAsync(run.Request(parsed), interruption.Token);
-        }));
+        run.SetAction((parsed, _) => GuardAsync(error, cancellation => new Runner(Console(output, live), error).RunAsync(run.Request(parsed), cancellation)));
 
-        var root = new Command("eightohm", "Runs EightOhm notebooks and writes their book.") { run };
+        var compare = new CompareCommand();
+        compare.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new Comparer(Console(output, live)).Run(compare.Request(parsed)))));
+
+        var root = new Command("eightohm", "Runs EightOhm notebooks, writes their book, and compares designs.\n\n" + ExitCode.Words) { run, compare };
         root.Options.Add(new HelpOption());
         var result = root.Parse(args);
         if (result.Errors.Count > 0)
         {
             foreach (var problem in result.Errors)
                 await error.WriteLineAsync(problem.Message);
-            await error.WriteLineAsync(
-                $"Allowed: eightohm run <notebook-or-folder> [{string.Join("] [", run.Options.Select(o => o.Name))}]. More: eightohm run --help");
+            var allowed = result.CommandResult.Command == root ? root.Subcommands : [result.CommandResult.Command];
+            await error.WriteLineAsync($"Allowed: {string.Join(", or ", allowed.Select(Usage))}. More: eightohm --help");
             return ExitCode.BadInput;
         }
 
@@ -37,22 +37,29 @@ internal static class CommandLine
         return await result.InvokeAsync(new InvocationConfiguration { Output = output, Error = error, ProcessTerminationTimeout = null });
     }
 
-    private static async Task<int> GuardAsync(TextWriter error, Func<Task> run)
+    private static string Usage(Command command) => string.Join(' ', [
+        "eightohm",
+        command.Name,
+        .. command.Arguments.Select(a => $"<{a.Name}>"),
+        .. command.Options.Select(o => $"[{o.Name}]"),
+    ]);
+
+    private static async Task<int> GuardAsync(TextWriter error, Func<CancellationToken, Task<int>> run)
     {
+        using var interruption = new Interruption();
         try
         {
-            await run();
-            return ExitCode.Done;
+            return await run(interruption.Token);
         }
         catch (RunFailure failure)
         {
             await error.WriteLineAsync(failure.Message);
             return failure.ExitCode;
         }
-        catch (OperationCanceledException)
+        catch (OperationCanceledException) when (interruption.Token.IsCancellationRequested)
         {
             await error.WriteLineAsync("Interrupted; nothing was written.");
-            return ExitCode.Interrupted;
+            return interruption.Code;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -1,3 +1,4 @@
+using EightOhm.Cli.Ends;
 using EightOhm.Cli.Output;
 using EightOhm.Record;
 
@@ -19,11 +20,20 @@ internal sealed class RecordCopy
         this.folder = folder;
     }
 
-    /// <summary>The records as the run left them.</summary>
+    /// <summary>The copied records as they are now; to be asked for where <see cref="Enter"/> is in force, since parts are found from home.</summary>
     public IReadOnlyList<DesignRecord> Records => [.. Files(folder).Select(DesignRecord.Load)];
 
-    /// <summary>Copies the records and changes what the person asked to be changed, or refuses.</summary>
-    public static RecordCopy Make(string home, string folder, IReadOnlyList<string> settings)
+    /// <summary>The records at home as they are kept.</summary>
+    public IReadOnlyList<DesignRecord> Kept => [.. read.Keys.Order(StringComparer.Ordinal).Select(name => DesignRecord.Load(Path.Combine(home, name)))];
+
+    /// <summary>The record files at home.</summary>
+    public IEnumerable<string> HomeFiles => Files(home);
+
+    /// <summary>The record files of this run.</summary>
+    public IEnumerable<string> RunFiles => Files(folder);
+
+    /// <summary>Copies the records, or refuses one that is damaged.</summary>
+    public static RecordCopy Make(string home, string folder)
     {
         var copy = new RecordCopy(home, folder);
         foreach (var file in Files(home))
@@ -34,9 +44,7 @@ internal sealed class RecordCopy
 
         try
         {
-            var records = copy.Records;
-            foreach (var setting in settings)
-                Set(records, setting);
+            _ = copy.Kept;
             return copy;
         }
         catch (RecordFileException e)
@@ -46,7 +54,38 @@ internal sealed class RecordCopy
     }
 
     /// <summary>Has the cells find the copies where they look for the records.</summary>
-    public IDisposable Enter() => RecordFolder.Use(folder);
+    public IDisposable Enter() => RecordFolder.Use(folder, home);
+
+    /// <summary>Keeps of what a cell was to write that it has no answer, so that nothing is judged by an older value.</summary>
+    /// <param name="end">The cell.</param>
+    public void Lose(CellEnd end)
+    {
+        if (end.Lost.Count == 0)
+            return;
+        // The last one opened is the one at work: another would find the file changed by it.
+        var records = Files(folder)
+            .Select(path => RecordFolder.Opened.LastOrDefault(r => r.Path == path) ?? DesignRecord.Load(path))
+            .ToList();
+        var holders = records.Where(r => end.Lost.Any(name => Knows(r, name))).ToList();
+        foreach (var record in holders.Count > 0 ? holders : records.TakeLast(1))
+        {
+            // A rule that has no answer says so itself, and says it again when something moves.
+            record.NoAnswer(end.Lost.Where(name => !(record.Entries.FirstOrDefault(e => e.Name == name) is { State: EntryState.NoAnswer })), end.Reason);
+        }
+    }
+
+    /// <summary>Puts the cards that the records name beside them, so that the records of the book can be read there.</summary>
+    public void BringCards()
+    {
+        foreach (var part in Records.SelectMany(r => r.Entries).Select(e => e.Value).OfType<PartFile>().DistinctBy(p => p.File))
+        {
+            var card = Path.Combine(folder, part.File);
+            if (Path.IsPathRooted(part.File) || Path.GetRelativePath(folder, card).StartsWith("..", StringComparison.Ordinal) || !File.Exists(Path.Combine(home, part.File)))
+                continue;
+            Directory.CreateDirectory(Path.GetDirectoryName(card)!);
+            File.Copy(Path.Combine(home, part.File), card, overwrite: true);
+        }
+    }
 
     /// <summary>Hands over the records that the run changed, to go back to their place.</summary>
     public void AddTo(SavedFiles saved)
@@ -61,34 +100,14 @@ internal sealed class RecordCopy
         }
     }
 
-    private static void Set(IReadOnlyList<DesignRecord> records, string setting)
-    {
-        var parts = setting.Split('=', 2, StringSplitOptions.TrimEntries);
-        if (parts is not [{ Length: > 0 } name, var value])
-            throw RunFailure.BadInput($"--set '{setting}' must be \"name=value with unit\", for example --set \"P=120 W\"; \"P=\" gives it back to the chapter.");
+    /// <summary>Whether a file is a record.</summary>
+    public static bool IsRecord(string path) =>
+        path.EndsWith(".json", StringComparison.OrdinalIgnoreCase) && File.ReadAllText(path).Contains(Format, StringComparison.Ordinal);
 
-        var holders = records.Where(r => r.Entries.Any(e => e.Name == name.Normalize())).ToList();
-        if (holders.Count > 1)
-            throw RunFailure.BadInput($"--set '{setting}': {name} stands in {string.Join(" and in ", holders.Select(r => Path.GetFileName(r.Path)))}. Keep these designs in folders of their own.");
-        if (records.Count == 0)
-            throw RunFailure.BadInput($"--set '{setting}': there is no record beside the notebooks yet. Make it first: run the notebooks with --save and without --set.");
-
-        try
-        {
-            // A name that no record holds is refused by the first, which says what can be set.
-            var record = holders is [var holder] ? holder : records[0];
-            if (value.Length == 0)
-                record.ClearSet(name);
-            else
-                record.Set(name, value);
-        }
-        catch (RecordException e)
-        {
-            throw RunFailure.BadInput($"--set '{setting}': {e.Message}");
-        }
-    }
+    private static bool Knows(DesignRecord record, string name) =>
+        record.Entries.Any(e => e.Name == name) || record.Compliance().Any(r => r.Key == name);
 
     private static IEnumerable<string> Files(string folder) =>
         Directory.GetFiles(folder, "*.json").Order(StringComparer.Ordinal)
-            .Where(file => File.ReadAllText(file).Contains(Format, StringComparison.Ordinal));
+            .Where(IsRecord);
 }

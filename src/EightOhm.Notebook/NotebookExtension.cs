@@ -12,11 +12,27 @@ public static class NotebookExtension
     /// <summary>The lines that a kernel runs to load the extension: what a cell then sees without a using, and the call of <see cref="Load"/>.</summary>
     /// <remarks>A using must stand in a submission of its own kernel to reach later cells, so it cannot be done from inside Load.
     /// The same text is the package's extension.dib (a test compares).</remarks>
-    public const string Script =
-        """
-        using UnitsNet; using EightOhm; using EightOhm.Quantities; using EightOhm.Explaining; using EightOhm.Record; using EightOhm.Ratings; using EightOhm.Noise; using EightOhm.Feedback; using EightOhm.Thermal; using EightOhm.OutputStages; using EightOhm.Supply; using EightOhm.Protection; using EightOhm.Devices; using EightOhm.Display; using EightOhm.Loads; using EightOhm.Teaching; using EightOhm.Display.Figures; using EightOhm.Display.Tables; using static EightOhm.Quantities.Maths; using static EightOhm.Quantities.Constants; using static EightOhm.Explaining.Workings; using static EightOhm.Record.Limits; using ThermalResistance = EightOhm.Quantities.ThermalResistance;
+    public static string Script =>
+        $"""
+        {Usings}
         EightOhm.Notebook.NotebookExtension.Load(Microsoft.DotNet.Interactive.KernelInvocationContext.Current.HandlingKernel.RootKernel);
         """;
+
+
+    // What every room stands on.
+    private static readonly string[] Floor = ["Quantities", "Explaining", "Record", "Teaching", "Display", "Display.Figures", "Display.Tables"];
+
+    // A room brings itself in; the rest is what every cell writes with.
+    private static string Usings => string.Join(' ',
+    [
+        "using UnitsNet;",
+        "using EightOhm;",
+        .. Floor.Concat(Rooms.All.Select(r => r.Name)).Select(n => $"using EightOhm.{n};"),
+        "using static EightOhm.Quantities.Maths;",
+        "using static EightOhm.Quantities.Constants;",
+        "using static EightOhm.Explaining.Workings;",
+        "using ThermalResistance = EightOhm.Quantities.ThermalResistance;",
+    ]);
 
     private static bool resolving;
 

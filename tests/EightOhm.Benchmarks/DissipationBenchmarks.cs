@@ -9,27 +9,27 @@ namespace EightOhm.Benchmarks;
 [MemoryDiagnoser]
 public class DissipationBenchmarks
 {
-    private readonly ClassBStage _classB = new(46.V, 3, 0.22.Ohm);
-    private readonly ClassBStage _sagging = new ClassBStage(46.V, 3, 0.22.Ohm).WithRail(level => 50.V - (level * 0.07));
-    private readonly ClassBStage _biased = new ClassBStage(46.V, 3, 0.22.Ohm) { Idle = 103.8.mA }.WithRail(level => 50.V - (level * 0.07));
+    private readonly StageDissipation _classB = new(46.V, 3, 0.22.Ohm);
+    private readonly StageDissipation _sagging = new StageDissipation(46.V, 3, 0.22.Ohm).WithRail(level => 50.V - (level * 0.07));
+    private readonly StageDissipation _biased = new StageDissipation(46.V, 3, 0.22.Ohm) { Idle = 103.8.mA }.WithRail(level => 50.V - (level * 0.07));
     private readonly ElectricResistance _Z = 4.Ohm;
     private readonly Angle _phi = 45.deg;
 
     [Benchmark]
-    public StageHeat Class_B_closed_form() => _classB.Worst(_Z, _phi);
+    public StagePowers Class_B_closed_form() => _classB.Worst(_Z, _phi);
 
     [Benchmark]
-    public StageHeat Class_B_on_a_sagging_rail() => _sagging.Worst(_Z, _phi);
+    public StagePowers Class_B_on_a_sagging_rail() => _sagging.Worst(_Z, _phi);
 
     [Benchmark]
-    public StageHeat Class_AB_on_a_sagging_rail() => _biased.Worst(_Z, _phi);
+    public StagePowers Class_AB_on_a_sagging_rail() => _biased.Worst(_Z, _phi);
 
     [Benchmark]
-    public StageHeat Class_AB_at_one_level() => _biased.At(30.V, _Z, _phi);
+    public StagePowers Class_AB_at_one_level() => _biased.At(30.V, _Z, _phi);
 
     [Benchmark]
-    public StagePeak Peak_of_a_side_in_class_AB() => _biased.Peak(_Z, _phi);
+    public PeakDissipation Peak_of_a_side_in_class_AB() => _biased.Peak(_Z, _phi);
 
     [Benchmark]
-    public ProgrammeHeat Noise_in_class_AB() => _biased.Noise(22.5.W, _Z, _phi);
+    public NoisePowers Noise_in_class_AB() => _biased.Noise(22.5.W, _Z, _phi);
 }

@@ -37,7 +37,7 @@ public class SupplyBenchmarks
     public SteadySupply Steady_state_with_exponential_diodes() => _exponential.SteadyState(_constant);
 
     [Benchmark]
-    public SupplyBurst Burst_of_20_ms() => _dual.Burst(0.7.A, 10.A, 20.ms, 1.kHz);
+    public SupplyBurst Burst_of_20_ms() => _dual.Burst(0.7.A, 2, 5.A, 20.ms, 1.kHz);
 
     private static (double Mean, double Ripple, double Rms, double Peak) Euler(int cycles)
     {

@@ -13,7 +13,7 @@ public sealed class FailureTests : IDisposable
 
         var ran = await shop.RunAsync(shop.Notebooks);
 
-        Assert.Equal(1, ran.Code);
+        Assert.Equal(3, ran.Code);
         Assert.Equal("a.ipynb, cell 4, line 2: error CS0103: The name 'y' does not exist in the current context\n", ran.Error);
     }
 
@@ -24,7 +24,7 @@ public sealed class FailureTests : IDisposable
 
         var ran = await shop.RunAsync(shop.Notebooks);
 
-        Assert.Equal(1, ran.Code);
+        Assert.Equal(3, ran.Code);
         Assert.Equal("a.ipynb, cell 3, line 4: x must not be negative (was -1).\n", ran.Error);
     }
 
@@ -51,29 +51,37 @@ public sealed class FailureTests : IDisposable
     }
 
     [Fact]
-    public async Task A_failed_run_leaves_the_book_and_the_notebooks_of_before()
+    public async Task A_failed_cell_leaves_notebooks_and_record_as_they_were_and_the_book_shows_it()
     {
-        shop.Notebook("a", "1 + 1");
-        Assert.Equal(0, (await shop.RunAsync(shop.Notebooks)).Code);
-        shop.Notebook("b", "throw new InvalidOperationException(\"no\");");
-        var before = shop.Everything();
+        var notebook = shop.Notebook("a", "throw new InvalidOperationException(\"no\");", "\"the cell after\"");
+        var before = await File.ReadAllTextAsync(notebook);
 
-        Assert.Equal(1, (await shop.RunAsync(shop.Notebooks, "--save")).Code);
+        var ran = await shop.RunAsync(shop.Notebooks, "--save");
 
-        Assert.Equal(before, shop.Everything());
+        Assert.Equal(3, ran.Code);
+        Assert.Equal("a.ipynb, cell 3, line 1: no\n", ran.Error);
+        Assert.Contains("notebooks and the record were left as they were", ran.Output, StringComparison.Ordinal);
+        Assert.Equal(before, await File.ReadAllTextAsync(notebook));
+        var page = await File.ReadAllTextAsync(Path.Combine(shop.Book, "a.html"));
+        Assert.Contains("<strong>This cell failed:</strong> no</div>", page, StringComparison.Ordinal);
+        Assert.Contains("the cell after", page, StringComparison.Ordinal);
     }
 
     [Fact]
-    public async Task The_first_failing_cell_ends_the_run()
+    public async Task Every_failing_cell_is_told_and_what_uses_it_does_not_run()
     {
         var seen = Path.Combine(shop.Folder, "seen");
-        shop.Notebook("a", "throw new InvalidOperationException(\"first\");", $"System.IO.File.WriteAllText({Literal(seen)}, \"\");");
+        shop.Notebook("a", "var x = int.Parse(\"first\");", $"System.IO.File.WriteAllText({Literal(seen)}, x.ToString());");
         shop.Notebook("b", "throw new InvalidOperationException(\"second\");");
 
         var ran = await shop.RunAsync(shop.Notebooks);
 
-        Assert.Equal("a.ipynb, cell 3, line 1: first\n", ran.Error);
+        Assert.Equal(3, ran.Code);
+        Assert.Equal(2, ran.Error.TrimEnd().Split('\n').Length);
+        Assert.StartsWith("a.ipynb, cell 3, line 1: The input string 'first'", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("(With it 1 cell was not calculated.)\nb.ipynb, cell 3, line 1: second\n", ran.Error, StringComparison.Ordinal);
         Assert.False(File.Exists(seen));
+        Assert.Contains("<strong>Not calculated:</strong> it needs x, which failed in a.ipynb, cell 3: The input string", System.Net.WebUtility.HtmlDecode(await File.ReadAllTextAsync(Path.Combine(shop.Book, "a.html"))), StringComparison.Ordinal);
     }
 
     private static string Literal(string text) => "@\"" + text.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"";

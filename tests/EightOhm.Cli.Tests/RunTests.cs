@@ -46,7 +46,7 @@ public sealed class RunTests : IDisposable
 
         var ran = await shop.RunAsync(shop.Notebooks);
 
-        Assert.Equal(1, ran.Code);
+        Assert.Equal(3, ran.Code);
         Assert.Contains("b.ipynb, cell 3, line 1: error CS0103", ran.Error, StringComparison.Ordinal);
     }
 

@@ -56,7 +56,7 @@ public sealed partial class Chapters : IAsyncLifetime
         return Task.CompletedTask;
     }
 
-    private static string Home()
+    internal static string Home()
     {
         for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
         {

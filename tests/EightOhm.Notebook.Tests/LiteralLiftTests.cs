@@ -6,7 +6,7 @@ public sealed class LiteralLiftTests
 {
     [Theory]
     [InlineData("Explain(() => Sqrt(100.W * 8.Ohm))", "Explain(() => Sqrt(EightOhm.Quantities.Literals.get_W(100) * EightOhm.Quantities.Literals.get_Ohm(8)))")]
-    [InlineData("tern.Let(\"V\", (Power P) => Sqrt(P * 4.7.kOhm))", "tern.Let(\"V\", (Power P) => Sqrt(P * EightOhm.Quantities.Literals.get_kOhm(4.7)))")]
+    [InlineData("tern.Derive(\"V\", (Power P) => Sqrt(P * 4.7.kOhm))", "tern.Derive(\"V\", (Power P) => Sqrt(P * EightOhm.Quantities.Literals.get_kOhm(4.7)))")]
     [InlineData("Explain(() => -3.dB * 2)", "Explain(() => -EightOhm.Quantities.Literals.get_dB(3) * 2)")]
     [InlineData("Explain(() => T + (-10).degC)", "Explain(() => T + EightOhm.Quantities.Literals.get_degC((-10)))")]
     [InlineData("Explain(() => (1.5).V / R)", "Explain(() => EightOhm.Quantities.Literals.get_V((1.5)) / R)")]

@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 namespace EightOhm.Notebook.Tests;
 
 /// <summary>Safe area, pairs and limiter as a cell shows them: nothing of the host's, and the verdict in words.</summary>
@@ -14,11 +15,11 @@ public sealed class SafeAreaCellTests(Cells cells) : IClassFixture<Cells>
     [InlineData("SafeAreaUtilisation.Of(area.For(80.degC, 100.ms), load)", "0.761 of the safe area, inside")]
     [InlineData("PairCount.Decide(area, load, 80.degC, 100.ms)", "3 pairs; what decides is safe area")]
     [InlineData("limiter", "R_3 22 kΩ")]
-    [InlineData("limiter.Against(area.For(80.degC, 100.ms), new[] { load }, 25.degC, 85.degC)", "Does not pass: the limiter cuts into 4 Ω at 45°")]
+    [InlineData("limiter.Against(area.For(80.degC, 100.ms), new[] { load }, 25.degC, 85.degC)", "Does not pass: the limiter acts within the load line of 4 Ω at 45°")]
     [InlineData("limiter.Against(area.For(80.degC, 100.ms), new[] { load }, 25.degC, 85.degC).Area", "limiter margin")]
     public async Task A_value_is_shown_in_our_words(string code, string says)
     {
-        await cells.Shown($"var card = PowerTransistorCard.Load(@\"{Card}\"); var area = new SafeArea(card); var load = new LoadEllipse(46.V, 37.95.V, 4.Ohm, 45.deg, 0.22.Ohm, 3); var limiter = new VoltageCurrentLimiter(220.Ohm, 390.Ohm, 22.kOhm, 0.22.Ohm); 1.V");
+        await cells.Shown($"var card = Transistor.Load(@\"{Card}\"); var area = new SafeArea(card); var load = new LoadEllipse(46.V, 37.95.V, 4.Ohm, 45.deg, 0.22.Ohm, 3); var limiter = new VoltageCurrentLimiter(220.Ohm, 390.Ohm, 22.kOhm, 0.22.Ohm); 1.V");
         var shown = await cells.Shown(code);
         Assert.Contains(says, shown["text/plain"], StringComparison.Ordinal);
         Assert.DoesNotContain("dni-", shown["text/html"], StringComparison.Ordinal);
@@ -27,7 +28,7 @@ public sealed class SafeAreaCellTests(Cells cells) : IClassFixture<Cells>
     [Fact]
     public async Task The_chart_and_a_working_are_shown()
     {
-        await cells.Shown($"var area = new SafeArea(PowerTransistorCard.Load(@\"{Card}\")); var V = 46.V; 1.V");
+        await cells.Shown($"var area = new SafeArea(Transistor.Load(@\"{Card}\")); var V = 46.V; 1.V");
         var chart = await cells.Shown("Charts.SafeArea(area, 80.degC, 100.ms, new[] { new LoadEllipse(V, 37.95.V, 4.Ohm, 45.deg, 0.22.Ohm, 3) }, new VoltageCurrentLimiter(220.Ohm, 390.Ohm, 22.kOhm, 0.22.Ohm))");
         Assert.Contains("<img", chart["text/html"], StringComparison.Ordinal);
         var working = await cells.Shown("Explain(() => LimiterLocus.SingleSlope(0.65.V, 220.Ohm, 390.Ohm, 22.kOhm, 0.22.Ohm, V))");

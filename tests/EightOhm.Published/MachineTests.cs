@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using EightOhm.Noise;
 using EightOhm.OutputStages;
 using EightOhm.Published.Machine;
@@ -94,7 +95,7 @@ public class MachineTests
 
     [Fact]
     public void A_computed_value_off_by_more_than_the_accuracy_fails() =>
-        Assert.True(Fails(() => Check.Computed(Reference.Read("thermal-voltage.csv"), r => EmitterBias.ThermalVoltage(Temperature.FromKelvins(r["t_C"] + 273)), "V_T")));
+        Assert.True(Fails(() => Check.Computed(Reference.Read("thermal-voltage.csv"), r => Junction.ThermalVoltage(Temperature.FromKelvins(r["t_C"] + 273)), "V_T")));
 
     [Fact]
     public void The_ledger_counts_once_for_a_function_and_a_source_never_from_memory_and_keeps_failures()

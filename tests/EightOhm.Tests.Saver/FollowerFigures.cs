@@ -21,9 +21,9 @@ public static class FollowerFigures
         foreach (var stage in new[] { one, three })
         {
             var over = stage.DistortionAt([30.mA, 31.mA, 33.mA, 103.8.mA, 300.mA], 40.V, 10, 1000);
-            figures.AddRange(over.Thd);
-            figures.AddRange(over.Fundamental);
-            figures.AddRange(stage.BiasedAt(103.8.mA).Transfer(40.V, 33).Gain);
+            figures.AddRange(over.Thd.Y);
+            figures.AddRange(over.Fundamental.Y);
+            figures.AddRange(stage.BiasedAt(103.8.mA).Transfer(40.V, 33).Gain.Y);
         }
 
         return figures;

@@ -11,7 +11,7 @@ switch (job)
         var record = DesignRecord.Open(path);
         for (var n = record.Get<int>("n") + 1; ; n++)
         {
-            record.Given("n", n, NumberedState.Note(n));
+            record.Target("n", n, NumberedState.Note(n));
             Console.WriteLine(n);
         }
 
@@ -25,7 +25,7 @@ switch (job)
         var loaded = DesignRecord.Load(path);
         loaded.Set(args[2], args[3]);
         foreach (var entry in loaded.Entries)
-            Console.WriteLine($"{entry.Name}={entry.Kind.ToSi(entry.Value!).ToString("R", CultureInfo.InvariantCulture)}");
+            Console.WriteLine($"{entry.Name}={entry.Kind!.ToSi(entry.Value!).ToString("R", CultureInfo.InvariantCulture)}");
         break;
     case "followers":
         Console.WriteLine(System.Numerics.Vector<double>.Count);
@@ -42,5 +42,5 @@ void Save(IFileLayer files)
 {
     var victim = DesignRecord.Open(path, files);
     var n = victim.Get<int>("n") + 1;
-    victim.Given("n", n, NumberedState.Note(n));
+    victim.Target("n", n, NumberedState.Note(n));
 }

@@ -245,6 +245,33 @@ def fault():
     write("dc-fault.csv", ["V", "R_vc", "t", "I", "E", "C", "V_min", "I_rail", "hold"], rows, "A stuck output's heat in a voice coil by integration; hold-up by root finding on the charge taken", SCRIPT)
 
 
+def rail():
+    rows = []
+    for n, peak, besides in [(2, 9.487, 0.05), (1, 5.0, 0.7), (5, 1.25, 0.0)]:
+        drawn = mean(lambda x: n * max(0.0, peak * numpy.sin(x)), 0.0, numpy.pi) + besides
+        rows.append((n, peak, besides, drawn))
+    write("rail-current.csv", ["n", "I_p", "besides", "mean"], rows, "The mean of the half-waves of n channels by integration over a period", SCRIPT)
+
+
+def coils():
+    rows = []
+    for boxes, nominal, dc in [(1, 8, 5.8), (2, 8, 5.8), (3, 16, 12.1)]:
+        # All boxes in parallel: the node equation of one volt at the terminals, for the nominal impedances and for the coils at rest.
+        least, coil = (1 / numpy.sum(numpy.linalg.solve(numpy.eye(boxes) * r, numpy.ones(boxes))) for r in (nominal, dc))
+        rows.append((least, dc / nominal, coil))
+    write("voice-coils.csv", ["R_min", "k_vc", "R_vc"], rows, "The dc resistance of loudspeakers in parallel by their node equation", SCRIPT)
+
+
+def available():
+    rows = []
+    for n, limit, base, gain in [(3, 4.651, 0.158, 60), (3, 3.792, 0.3, 60), (2, 5.0, 0.35, 40)]:
+        command = numpy.linalg.solve(numpy.array([[1 / gain]]), numpy.array([base]))[0]
+        # Both bounds at once: the largest current that breaks neither.
+        give = optimize.linprog([-1], A_ub=[[1 / n], [1 / gain]], b_ub=[limit, base], method="highs").x[0]
+        rows.append((n, limit, base, gain, command, give))
+    write("available-current.csv", ["n", "I_lim", "I_B", "h_FE", "commanded", "available"], rows, "The peak current that breaks neither limiter nor drive, by linear programming", SCRIPT)
+
+
 if __name__ == "__main__":
     swing()
     discharge()
@@ -256,3 +283,6 @@ if __name__ == "__main__":
     soft_start()
     detector()
     fault()
+    rail()
+    coils()
+    available()

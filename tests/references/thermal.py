@@ -230,13 +230,40 @@ def runaway():
             return vt * u + r * (x - i) - tc * theta * v * (x - i)
 
         top = optimize.minimize_scalar(lambda u: -spare(u), bounds=(0, 20), method="bounded", options={"xatol": 1e-10})
-        back = optimize.brentq(spare, top.x, top.x + 30, xtol=1e-14, rtol=1e-14)
-        k = tc * theta * v - r
-        by_lambert = -vt / k * special.lambertw(-k * i / vt * numpy.exp(-k * i / vt), -1).real
-        assert abs(by_lambert / (i * numpy.exp(back)) - 1) < 1e-9
-        rows.append((v, theta, tc, re, ri, vt, i, gain(i), gain(1e9), one, spare(top.x) / tc, by_lambert))
-    write("runaway.csv", ["V", "theta", "tc", "R_E", "r_int", "V_T", "I_q", "gain", "greatest", "I_1", "lag", "I_2"], rows,
-          "Runaway: loop gain by differences, current of gain one by root finding, greatest lag by maximisation, current of no return by Lambert's W", SCRIPT)
+        rows.append((v, theta, tc, re, ri, vt, i, gain(i), gain(1e9), one, spare(top.x) / tc))
+    write("runaway.csv", ["V", "theta", "tc", "R_E", "r_int", "V_T", "I_q", "gain", "greatest", "I_1", "lag"], rows,
+          "Runaway: loop gain by differences, current of unity loop gain by root finding, greatest lag by maximisation", SCRIPT)
+    # The threshold with V_T at the junction's own temperature: the transistor's current is followed in time from a little below and a little above, and bisected.
+    rows = []
+    for v, theta, tc, r, t, i in [(46, 4.0, 2.1e-3, 0.2725, 52, 0.1038), (46, 6.0, 2.1e-3, 0.2725, 55, 0.1038), (60, 5, 2e-3, 0.15, 80, 0.03), (35, 12, 2.2e-3, 0.33, 40, 0.04)]:
+        def settled(warm):
+            # The exponential law V_BE = V_g + (V_0 - V_g)*T/T_q + V_T*ln(I/I_q), whose V_g gives the fall tc at I_q; heat drives the junction until it is back or past 300 C.
+            tq = t + 273.15
+
+            def amps(temperature):
+                vt = constants.k * temperature / constants.e
+                return optimize.brentq(lambda u: vt * u + r * i * numpy.expm1(u) - tc * (temperature - tq), -5, 40, xtol=1e-14, rtol=1e-14)
+
+            run = integrate.solve_ivp(lambda _, y: [theta * v * i * numpy.expm1(amps(y[0])) - (y[0] - tq)], (0, 400), [tq + warm], rtol=1e-10, atol=1e-10,
+                                      events=[hot, cool(tq + 1e-3)], method="LSODA")
+            return len(run.t_events[0]) == 0, i * numpy.exp(amps(tq + warm))
+
+        def hot(_, y):
+            return y[0] - 573.15
+
+        def cool(limit):
+            event = lambda _, y: y[0] - limit
+            event.terminal = True
+            return event
+
+        hot.terminal = True
+        low, high = 1.0, 573.0 - t - 273.15
+        for _ in range(45):
+            middle = (low + high) / 2
+            low, high = (middle, high) if settled(middle)[0] else (low, middle)
+        rows.append((v, theta, tc, r, t, i, settled((low + high) / 2)[1]))
+    write("runaway-threshold.csv", ["V", "theta", "tc", "R", "T_q", "I_q", "I_2"], rows,
+          "Runaway threshold, V_T at the junction's own temperature: bisection over the temperature from which the junction, followed in time, no longer comes back", SCRIPT)
     # The 'dI over dT' form: heat of a transistor with resistors, dP/dI by a complex step.
     rows = []
     for vcc, rc, re, ic, di, dt in [(30, 2e3, 4.7e3, 1.5e-3, 0.131e-3, 50), (30, 2e3, 4.7e3, 1.5e-3, 0.131e-3, 40), (24, 100, 10, 20e-3, 1e-3, 30)]:
@@ -268,9 +295,9 @@ def tracking():
     ambient = 35.0
     idle = v * i
     design = numpy.linalg.solve(numpy.array([network(e, numpy.zeros(6)) for e in numpy.eye(6)]).T, -network(numpy.zeros(6), [idle, 0, idle, 0, 0, 0]))
-    vt = constants.k * (ambient + design[0] + 273.15) / constants.e
 
     def amps(y, j):
+        vt = constants.k * (ambient + y[j] + 273.15) / constants.e
         return current(tc * (y[j] - design[j]) - tc * (y[5] - design[5]), i, r, vt)
 
     def rates(music):
@@ -285,7 +312,7 @@ def tracking():
         rows += [(t, x[0], x[4], x[5], amps(x, 0)) for t, x in zip(told, out.T) if t in inside]
         y = out[:, -1]
     write("bias-tracking.csv", ["t", "junction", "sink", "sensor", "I"], rows,
-          "Idle current on the network of two transistors at 46 V and 103.8 mA, 20 W each from 60 to 120 s, the loop of current and heat closed: integrated in time", SCRIPT)
+          "Idle current on the network of two transistors at 46 V and 103.8 mA, 20 W each from 60 to 120 s, the loop of current and heat closed, V_T with the junction: integrated in time", SCRIPT)
 
 
 # Air at 1 atm: Cengel, table A-15.

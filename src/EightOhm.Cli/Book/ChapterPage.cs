@@ -6,7 +6,7 @@ namespace EightOhm.Cli.Book;
 /// <summary>The page of one chapter.</summary>
 internal static class ChapterPage
 {
-    public static string Of(Chapter chapter, string design, Chapter? before, Chapter? after)
+    public static string Of(Chapter chapter, string design, string banner, Chapter? before, Chapter? after)
     {
         var body = new StringBuilder();
         var markdown = new MarkdownText(Path.GetDirectoryName(chapter.Notebook.Path)!);
@@ -15,11 +15,14 @@ internal static class ChapterPage
             if (cell.IsMarkdown)
                 body.Append("<section class=\"text\">\n").Append(markdown.ToHtml(cell)).Append("</section>\n");
             else if (cell.IsCode)
-                body.Append(CodeCell.ToHtml(cell)).Append(OutputHtml.Of(cell.Outputs));
+                body.Append("<section id=\"").Append(Anchor(cell.Number)).Append("\">\n").Append(CodeCell.ToHtml(cell)).Append(OutputHtml.Of(cell.Outputs)).Append("</section>\n");
         }
 
-        return Page($"{chapter.Title} · {design}", Navigation(before, after), body.ToString().TrimEnd());
+        return Page($"{chapter.Title} · {design}", Navigation(before, after), banner + body.ToString().TrimEnd());
     }
+
+    /// <summary>Where a cell stands in its page.</summary>
+    public static string Anchor(int cell) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"cell-{cell}");
 
     private static string Navigation(Chapter? before, Chapter? after) =>
         $"""

@@ -1,4 +1,5 @@
 using System.Text;
+using EightOhm.Cli.Notebooks;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 
@@ -7,12 +8,10 @@ namespace EightOhm.Cli.Book;
 /// <summary>A quiet tint for C#, by the compiler's own reading of the code, which is in the process anyway.</summary>
 internal static class CodeTint
 {
-    private static readonly CSharpParseOptions Script = new(LanguageVersion.Preview, kind: SourceCodeKind.Script);
-
     public static string ToHtml(string code)
     {
         var html = new StringBuilder();
-        foreach (var token in CSharpSyntaxTree.ParseText(code, Script).GetRoot().DescendantTokens())
+        foreach (var token in CellCode.Parse(code).DescendantTokens())
         {
             AddTrivia(html, token.LeadingTrivia);
             Add(html, Class(token), token.Text);

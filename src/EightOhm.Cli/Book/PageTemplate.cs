@@ -8,12 +8,20 @@ internal static class PageTemplate
     /// <summary>Stands in every page, and tells a book of ours from any other folder.</summary>
     public const string Mark = "<meta name=\"generator\" content=\"EightOhm book\">";
 
+    public const string IndexFile = "index.html";
+
     public const string StyleFile = "book.css";
 
     /// <summary>Makes figures interactive; a page without it shows them all the same.</summary>
     public const string ScriptFile = "plotly.min.js";
 
     public static string Page(string title, string navigation, string body) =>
+        Frame(title, $"<link rel=\"stylesheet\" href=\"{StyleFile}\">\n{Scripts(body)}", navigation, body);
+
+    /// <summary>A page that needs no file beside it.</summary>
+    public static string Alone(string title, string body) => Frame(title, $"<style>\n{Style()}</style>\n", "", body);
+
+    private static string Frame(string title, string style, string navigation, string body) =>
         $"""
         <!doctype html>
         <html lang="en">
@@ -24,8 +32,7 @@ internal static class PageTemplate
         {Mark}
         <title>{Escape(title)}</title>
         <link rel="icon" href="data:,">
-        <link rel="stylesheet" href="{StyleFile}">
-        {Scripts(body)}</head>
+        {style}</head>
         <body>
         {navigation}
         <main>
@@ -36,6 +43,10 @@ internal static class PageTemplate
         </html>
 
         """;
+
+    /// <summary>A sentence that stands at the top of every page; nothing for none.</summary>
+    public static string Banner(string sentence) =>
+        sentence.Length == 0 ? "" : $"<p class=\"what-if\" role=\"note\">{Escape(sentence)}</p>\n";
 
     private static string Scripts(string body) =>
         body.Contains("class=\"eo-figure\"", StringComparison.Ordinal) ? $"<script defer src=\"{ScriptFile}\"></script>\n" : "";

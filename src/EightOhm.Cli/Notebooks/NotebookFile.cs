@@ -39,6 +39,19 @@ internal sealed class NotebookFile
     /// <summary>The notebook's language where the file names one, else null.</summary>
     public string? Language => json["metadata"]?["kernelspec"]?["language"] is { } name ? NbFormat.Text(name) : null;
 
+    /// <summary>What the notebook says of the run that made its outputs; null where it says nothing.</summary>
+    public NotebookStamp? Stamp => json["metadata"] is JsonObject metadata ? NotebookStamp.Read(metadata) : null;
+
+    /// <summary>Says of which run the outputs are, or with null that they are of no run to be relied on. A notebook without code says nothing.</summary>
+    public void SetStamp(NotebookStamp? stamp)
+    {
+        var metadata = json["metadata"] as JsonObject;
+        if (stamp is null || !Cells.Any(c => c.IsCode))
+            metadata?.Remove(NotebookStamp.Key);
+        else if (metadata is not null || json["metadata"] is null)
+            stamp.Write(metadata ?? (JsonObject)(json["metadata"] = new JsonObject()));
+    }
+
     public byte[] ToBytes() => NbFormat.ToBytes(json);
 
     public static NotebookFile Open(string path)

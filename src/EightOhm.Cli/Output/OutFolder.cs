@@ -3,8 +3,6 @@ namespace EightOhm.Cli.Output;
 /// <summary>The folder of the book. All is written to a new folder beside it, which takes its place at the very end.</summary>
 internal sealed class OutFolder : IDisposable
 {
-    private const string Index = "index.html";
-
     private readonly string target;
     private readonly string old;
 
@@ -19,7 +17,7 @@ internal sealed class OutFolder : IDisposable
     /// <summary>Where the run writes; not yet the book that people see.</summary>
     public string New { get; }
 
-    public string IndexPath => Path.Combine(target, Index);
+    public string IndexPath => Path.Combine(target, Book.PageTemplate.IndexFile);
 
     /// <summary>Makes sure, before anything runs, that the book can be written there and replaces nothing but a book.</summary>
     public static OutFolder Prepare(string argument)
@@ -79,7 +77,7 @@ internal sealed class OutFolder : IDisposable
     private void CheckReplaceable(string argument)
     {
         var empty = !Directory.EnumerateFileSystemEntries(target).Any();
-        var index = Path.Combine(target, Index);
+        var index = Path.Combine(target, Book.PageTemplate.IndexFile);
         if (!empty && !(File.Exists(index) && File.ReadAllText(index).Contains(Book.PageTemplate.Mark, StringComparison.Ordinal)))
         {
             throw RunFailure.BadInput(

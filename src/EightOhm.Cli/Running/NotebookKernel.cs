@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Text.Json.Nodes;
+using EightOhm.Cli.Ends;
 using EightOhm.Notebook;
 using Microsoft.CodeAnalysis.Scripting;
 using Microsoft.DotNet.Interactive;
@@ -56,9 +57,7 @@ internal sealed class NotebookKernel : IDisposable
             failure = CellFailures.Find(events);
         }
 
-        return failure is null
-            ? new CellOutcome(outputs.Collect(events, executionCount), null)
-            : new CellOutcome([], failure);
+        return new CellOutcome(outputs.Collect(events, executionCount), failure);
     }
 
     public void Dispose() => root.Dispose();

@@ -1,10 +1,16 @@
 using System.Globalization;
+using EightOhm.Cli.Ends;
 using EightOhm.Cli.Notebooks;
+using EightOhm.Display;
 
 namespace EightOhm.Cli.Running;
 
-/// <summary>Runs one notebook from its first cell to its last, and watches the time.</summary>
-internal sealed class NotebookRun(NotebookFile notebook, NotebookKernel kernel, TimeSpan limit, RunProgress progress)
+/// <summary>Runs one notebook's cells in order, passes over those that need what a failed cell was to give, and watches the time.</summary>
+/// <param name="notebook">The notebook.</param>
+/// <param name="kernel">Its kernel; null when none of its cells is to run.</param>
+/// <param name="run">What it shares with the others.</param>
+/// <param name="progress">Tells how it goes.</param>
+internal sealed class NotebookRun(NotebookFile notebook, NotebookKernel? kernel, RunContext run, RunProgress progress)
 {
     // A loop of ours stops within a fifth of this; a loop of the cell's own is left behind when it is over.
     private static readonly TimeSpan Grace = TimeSpan.FromMilliseconds(500);
@@ -24,34 +30,57 @@ internal sealed class NotebookRun(NotebookFile notebook, NotebookKernel kernel, 
             }
 
             count++;
-            var outcome = await RunAsync(cell, count, cancellation);
-            if (outcome.Failure is { } failure)
-            {
-                if (failure.Cancelled)
-                    cancellation.ThrowIfCancellationRequested();
-                var line = failure.Line is { } n ? string.Create(CultureInfo.InvariantCulture, $", line {n}") : "";
-                throw new RunFailure(ExitCode.CellFailed, $"{notebook.FileName}, cell {cell.Number}{line}: {failure.Message}");
-            }
+            var place = new CellPlace(notebook, cell);
+            var runs = run.Plan.Runs(place);
+            run.Log.Count(runs);
+            if (!runs)
+                continue;
 
-            cell.SetOutputs(count, outcome.Outputs);
+            var end = run.Needs.Missing(place, run.Log.Ends) is { } need
+                ? Skip(place, count, need)
+                : await RunAsync(place, count, cancellation);
+            if (end is null)
+                continue;
+            run.Log.Add(end);
+            run.Lost(end);
         }
 
         progress.End(notebook);
     }
 
-    private async Task<CellOutcome> RunAsync(NotebookCell cell, int count, CancellationToken cancellation)
+    private CellEnd Skip(CellPlace place, int count, CellNeed need)
     {
-        var running = Task.Run(() => kernel.RunAsync(cell.Source, count, cancellation, progress.Inside), CancellationToken.None);
+        var end = CellEnd.Skipped(place, need, run.Needs.Lost(place, null));
+        place.Cell.SetOutputs(count, [end.Output()]);
+        return end;
+    }
+
+    // Null when the cell ran to its end.
+    private async Task<CellEnd?> RunAsync(CellPlace place, int count, CancellationToken cancellation)
+    {
+        var outcome = await OutcomeAsync(place, count, cancellation);
+        if (outcome.Failure is { Kind: FailureKind.Cancelled })
+            cancellation.ThrowIfCancellationRequested();
+        var end = outcome.Failure is { } failure ? CellEnd.Of(place, failure, run.Needs.Lost(place, failure.Reached), run.Log.Ends) : null;
+        if (end is not null)
+            outcome.Outputs.Add((System.Text.Json.Nodes.JsonNode)end.Output());
+        place.Cell.SetOutputs(count, outcome.Outputs);
+        return end;
+    }
+
+    private async Task<CellOutcome> OutcomeAsync(CellPlace place, int count, CancellationToken cancellation)
+    {
+        var running = Task.Run(() => kernel!.RunAsync(place.Cell.Source, count, cancellation, progress.Inside), CancellationToken.None);
         try
         {
-            return await running.WaitAsync(limit, cancellation);
+            return await running.WaitAsync(run.Limit, cancellation);
         }
         catch (TimeoutException) when (!running.IsCompleted)
         {
-            var seconds = limit.TotalSeconds.ToString("0.###", CultureInfo.InvariantCulture);
+            var seconds = run.Limit.TotalSeconds.ToString("0.###", CultureInfo.InvariantCulture);
             throw new RunFailure(
                 ExitCode.OverLimit,
-                $"{notebook.FileName}, cell {cell.Number} ran longer than {seconds} s and the run was ended; nothing was written. " +
+                $"{place.InFile} ran longer than {seconds} s and the run was ended; nothing was written. " +
                 "Make the cell do less, or allow more with --limit.");
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)

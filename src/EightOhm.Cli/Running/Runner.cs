@@ -1,16 +1,18 @@
 using EightOhm.Cli.Book;
+using EightOhm.Cli.Ends;
 using EightOhm.Cli.Notebooks;
 using EightOhm.Cli.Output;
-using EightOhm.Display.Tables;
-using Microsoft.DotNet.Interactive.Formatting;
+using EightOhm.Cli.Sheets;
+using EightOhm.Cli.WhatIf;
 using Spectre.Console;
 
 namespace EightOhm.Cli.Running;
 
 /// <summary>The whole run: read, check, run, write the book, and only then put anything in its place.</summary>
-internal sealed class Runner(IAnsiConsole console)
+internal sealed class Runner(IAnsiConsole console, TextWriter error)
 {
-    public async Task RunAsync(RunRequest request, CancellationToken cancellation)
+    /// <returns>The exit code.</returns>
+    public async Task<int> RunAsync(RunRequest request, CancellationToken cancellation)
     {
         // Most of the wait for a first cell is the compiler's start: it starts while the files are read and checked.
         using var kernels = new KernelQueue();
@@ -22,54 +24,64 @@ internal sealed class Runner(IAnsiConsole console)
             SavedFiles.CheckWritable(folder.Folder);
 
         using var book = OutFolder.Prepare(request.Out);
-        var record = RecordCopy.Make(folder.Folder, book.New, request.Settings);
-        using (record.Enter())
-            await RunNotebooksAsync(folder, kernels, request.Limit, cancellation);
+        var copy = RecordCopy.Make(folder.Folder, book.New);
+        using var entered = copy.Enter();
+        var set = SetValues.Apply(copy.Records, request.Settings);
+        var log = new RunLog();
+        var graphs = new NotebookGraphs();
+        var plan = new RerunPlanner(folder, copy, graphs).Make(set, request.Full);
+        var run = new RunContext(plan, new CellNeeds(graphs), log, copy.Lose, request.Limit);
+        await new NotebookRuns(console, folder, kernels, run).ExecuteAsync(cancellation);
 
-        var records = record.Records;
-        var sheet = RecordTables.Compliance(records.SelectMany(r => r.Compliance()));
-        new BookWriter(book.New).Write(
+        var saves = request.Save && !log.HasFailures;
+        copy.BringCards();
+        var records = copy.Records;
+        var sheet = new ComplianceSheet(records.SelectMany(r => r.Compliance()));
+        var content = new BookContent(
             records.Count > 0 ? string.Join(", ", records.Select(r => r.Name)) : Path.GetFileName(folder.Folder),
             folder.Notebooks,
-            sheet,
+            sheet.Table,
+            sheet.Tally,
+            WhatIfWords.InForce(records, set),
+            WhatIfWords.Banner(set, saves),
+            Movement.Of(set, copy.Kept, records),
+            log,
             [.. records.Select(r => Path.GetFileName(r.Path))]);
+        new BookWriter(book.New).Write(content);
         using var saved = new SavedFiles();
-        if (request.Save)
+        if (saves)
         {
-            foreach (var notebook in folder.Notebooks)
-                saved.Add(notebook.Path, notebook.Read, notebook.ToBytes());
-            record.AddTo(saved);
+            KeptOutputs.Stamp(folder, copy, areKept: set.Count == 0 && log.Ends.Count == 0);
+            Save(folder, copy, saved);
         }
+
 
         // From here on an interruption comes too late: it takes milliseconds, and half of it would be worse than all.
         cancellation.ThrowIfCancellationRequested();
         book.Publish();
         saved.Publish();
 
-        ComplianceTable.Show(console, sheet);
-        console.WriteLine($"The book is at {Path.GetRelativePath(Environment.CurrentDirectory, book.IndexPath)}");
+        new RunReport(console, error).Show(content, Notes(request, run, saves, book));
+        return log.HasFailures ? ExitCode.CellFailed
+            : sheet.AllMet && log.Ends.Count == 0 ? ExitCode.Done
+            : ExitCode.NotMet;
     }
 
-    private Task RunNotebooksAsync(NotebookFolder folder, KernelQueue kernels, TimeSpan limit, CancellationToken cancellation) =>
-        RunProgress.ShowAsync(console, async progress =>
-        {
-            // Cells open files beside their notebook, as they do in a notebook program.
-            var home = Environment.CurrentDirectory;
-            Environment.CurrentDirectory = folder.Folder;
-            try
-            {
-                for (var i = 0; i < folder.Notebooks.Count; i++)
-                {
-                    // What a notebook tells the formatters is process-wide; the next one starts without it.
-                    Formatter.ResetToDefault();
-                    var kernel = await kernels.TakeAsync(more: i + 1 < folder.Notebooks.Count);
-                    await new NotebookRun(folder.Notebooks[i], kernel, limit, progress).ExecuteAsync(cancellation);
-                    kernel.Dispose();
-                }
-            }
-            finally
-            {
-                Environment.CurrentDirectory = home;
-            }
-        });
+    private static void Save(NotebookFolder folder, RecordCopy copy, SavedFiles saved)
+    {
+        foreach (var notebook in folder.Notebooks)
+            saved.Add(notebook.Path, notebook.Read, notebook.ToBytes());
+        copy.AddTo(saved);
+    }
+
+    private static IEnumerable<string> Notes(RunRequest request, RunContext run, bool saves, OutFolder book)
+    {
+        if (run.Plan.Says(run.Log.Ran, run.Log.All) is { } which)
+            yield return which;
+        if (request.Save && !saves)
+            yield return "A cell failed: the notebooks and the record were left as they were, and the book shows this run.";
+        else if (request.Save && request.Settings.Count > 0)
+            yield return "Saved: notebooks and record now hold what was set, until it is given back with --set \"name=\" --save.";
+        yield return $"The book is at {Path.GetRelativePath(Environment.CurrentDirectory, book.IndexPath)}";
+    }
 }

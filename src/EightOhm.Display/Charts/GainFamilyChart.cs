@@ -16,7 +16,7 @@ public static partial class Charts
         ArgumentNullException.ThrowIfNull(family);
         if (family.Count == 0)
             throw new ArgumentException("A family needs at least one curve: EmitterFollowerStage.GainFamily makes them.");
-        var lines = family.Select(c => new LineSeries(QuantityFormat.Short(c.IdleCurrent), c.Output, c.Gain)).ToArray();
+        var lines = family.Select(c => new LineSeries(QuantityFormat.Short(c.IdleCurrent), c.Gain.X, c.Gain.Y)).ToArray();
         var figure = Figure.Line("Incremental gain over output voltage", new Axis("output voltage", "V"), new Axis("incremental gain"), lines) with
         {
             Subtitle = family.Count > 1 ? "each line an idle current of one output device" : $"idle current {lines[0].Name}",
@@ -52,7 +52,7 @@ public static partial class Charts
 
     private static Figure OverBias(params (string Name, DistortionOverBias Over)[] cases) => Figure.Line(
         "Static distortion over idle current", Axis.Log("idle current of one output device", "A"), Axis.Log("static THD, ppm"),
-        [.. cases.Select(c => new LineSeries(c.Name, c.Over.IdleCurrent, c.Over.Thd.Select(t => 1e6 * t)))]) with
+        [.. cases.Select(c => new LineSeries(c.Name, c.Over.Thd.X, c.Over.Thd.Y.Select(t => 1e6 * t)))]) with
     {
         Note = "Static: a lower bound at high frequency.",
     };

@@ -1,5 +1,5 @@
 using EightOhm.Display.Figures;
-using EightOhm.OutputStages;
+using EightOhm.SafeAreas;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 using UnitsNet;
@@ -18,7 +18,7 @@ public static partial class Charts
     /// <remarks>All of one transistor, over its own collector-emitter voltage, both axes logarithmic. A load is safe while its curve is below a line, a limiter while it is between loads and line.</remarks>
     /// <param name="area">The safe area.</param>
     /// <param name="T_C">Case temperature.</param>
-    /// <param name="pulse">The pulse whose line is drawn beside the dc line; none for <see cref="EightOhm.OutputStages.SafeArea.Dc"/>.</param>
+    /// <param name="pulse">The pulse whose line is drawn beside the dc line; none for <see cref="EightOhm.SafeAreas.SafeArea.Dc"/>.</param>
     /// <param name="loads">The loads, at full level.</param>
     /// <param name="limiter">The limiter; none when not given.</param>
     /// <param name="coldest">Coldest sense junction; 25 °C when not given.</param>
@@ -28,7 +28,7 @@ public static partial class Charts
     {
         ArgumentNullException.ThrowIfNull(area);
         ArgumentNullException.ThrowIfNull(loads);
-        var lines = new List<LineSeries> { Area(area.For(T_C, EightOhm.OutputStages.SafeArea.Dc), "dc") with { Style = 0 } };
+        var lines = new List<LineSeries> { Area(area.For(T_C, EightOhm.SafeAreas.SafeArea.Dc), "dc") with { Style = 0 } };
         if (pulse is { } t)
             lines.Add(Area(area.For(T_C, t), QuantityFormat.Short(t)) with { Style = 1 });
         lines.AddRange(loads.Select((load, i) => Load(load) with { Style = 2 + (i % 3) }));
@@ -58,17 +58,17 @@ public static partial class Charts
 
     private static LineSeries Area(DeratedArea area, string name)
     {
-        var (v, i) = area.Curve(ElectricPotential.FromVolts(LeastVoltage), 161);
-        return Visible(name, v, i);
+        var line = area.Curve(ElectricPotential.FromVolts(LeastVoltage), 161);
+        return Visible(name, line.X, line.Y);
     }
 
     private static LineSeries Load(LoadEllipse load)
     {
         const int points = 361;
-        var (v, i) = load.Trace(points);
+        var trace = load.Trace(points);
         // A resistor's half-wave goes back the way it came; drawn twice its dots would run together.
         var once = load.Phase.Degrees == 0 ? (points / 2) + 1 : points;
-        return Visible(load.Name, v.Take(once), i.Take(once));
+        return Visible(load.Name, trace.X.Take(once), trace.Y.Take(once));
     }
 
     private static LineSeries Locus(SafeArea area, VoltageCurrentLimiter limiter, Temperature T)

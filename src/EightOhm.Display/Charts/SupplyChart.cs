@@ -8,10 +8,11 @@ namespace EightOhm.Display;
 /// <summary>The charts of the trade.</summary>
 public static partial class Charts
 {
-    /// <summary>Rail and winding current on one time axis, with levels across the rail: the swing ledger's, or any other.</summary>
+    /// <summary>Rail and winding current on one time axis, with levels across the rail: the voltage-swing budget's, or any other.</summary>
     /// <param name="wave">The rail over time.</param>
     /// <param name="levels">Name and level of each line, such as ("peak output", 40.V); none when left away.</param>
     /// <param name="title">What the figure says; made from the rail when not given.</param>
+    [Shows]
     public static StackedFigures Supply(RailWaveform wave, IReadOnlyList<(string Name, ElectricPotential Level)>? levels = null, string? title = null)
     {
         ArgumentNullException.ThrowIfNull(wave);
@@ -21,7 +22,7 @@ public static partial class Charts
         var lowest = (levels ?? []).Select(l => l.Level.Volts).Where(v => v < low).DefaultIfEmpty(double.NaN).Min();
         double? floor = double.IsNaN(lowest) ? null : Math.Floor(lowest - (0.1 * (high - lowest)));
         return new StackedFigures(
-            Figure.Line(title ?? $"The rail: {QuantityFormat.Short(ElectricPotential.FromVolts(low), 3)} at its trough, {QuantityFormat.Short(ElectricPotential.FromVolts(high), 3)} at its crest", time, new Axis("rail", "V") { Min = floor }, new LineSeries("rail", wave.Time, wave.Rail)) with
+            Figure.Line(title ?? $"The rail: {QuantityFormat.Short(ElectricPotential.FromVolts(low), 3)} at its minimum, {QuantityFormat.Short(ElectricPotential.FromVolts(high), 3)} at its peak", time, new Axis("rail", "V") { Min = floor }, new LineSeries("rail", wave.Time, wave.Rail)) with
             {
                 Limits = [.. (levels ?? []).Select(l => Limit.Horizontal(l.Level.Volts, $"{l.Name}, {QuantityFormat.Short(l.Level, 3)}"))],
             },

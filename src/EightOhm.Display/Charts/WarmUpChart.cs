@@ -19,13 +19,14 @@ public static partial class Charts
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(nodes);
         string[] names = nodes.Length > 0 ? nodes : [.. run.Last.Nodes.Select(n => n.Name)];
-        var from = First(run.Seconds, scale);
+        var seconds = run.Of(names[0]).Seconds;
+        var from = First(seconds, scale);
         var hottest = names.MaxBy(n => run.Peak(n).Kelvins)!;
         return Figure.Line(
             $"{hottest} reaches {QuantityFormat.Short(run.Peak(hottest), 3)}",
-            Time(run.Seconds, scale, out var one),
+            Time(seconds, scale, out var one),
             new Axis("temperature", "°C"),
-            [.. names.Select(n => new LineSeries(n, run.Seconds.Skip(from).Select(t => t / one), run.Celsius(n).Skip(from)))]);
+            [.. names.Select(n => new LineSeries(n, seconds.Skip(from).Select(t => t / one), run.Of(n).Y.Skip(from)))]);
     }
 
     /// <summary>Temperatures of junction, sink and sensor over time, for an idle current that is followed: put <see cref="IdleCurrent"/> beneath it.</summary>
@@ -46,13 +47,14 @@ public static partial class Charts
     public static Figure IdleCurrent(BiasOverTime run, AxisScale scale = AxisScale.Linear)
     {
         ArgumentNullException.ThrowIfNull(run);
-        var from = First(run.Seconds, scale);
+        var seconds = run.IdleCurrent.Seconds;
+        var from = First(seconds, scale);
         var set = run.Of.IdleCurrent;
         return Figure.Line(
             run.RanAwayAt is { } t ? $"The idle current runs away after {QuantityFormat.Short(t, 3)}" : $"Idle current between {QuantityFormat.Short(run.Least, 3)} and {QuantityFormat.Short(run.Greatest, 3)} a transistor",
-            Time(run.Seconds, scale, out var one),
+            Time(seconds, scale, out var one),
             new Axis("idle current", "A"),
-            new LineSeries("idle current", run.Seconds.Skip(from).Select(t => t / one), run.Amperes.Skip(from))) with
+            new LineSeries("idle current", seconds.Skip(from).Select(t => t / one), run.IdleCurrent.Y.Skip(from))) with
         {
             Limits = [Limit.Horizontal(set.Amperes, $"set to {QuantityFormat.Short(set, 3)}")],
             Note = "While music plays: what the transistor would draw if it stopped at that instant.",

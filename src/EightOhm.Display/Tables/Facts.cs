@@ -32,7 +32,7 @@ public static partial class Facts
     private static string Symbol(PropertyInfo p) => MathText.Name(
         p.GetCustomAttribute<SymbolAttribute>()?.Text ?? (p.GetCustomAttribute<FormulaAttribute>() is { Symbol.Length: > 0 } f ? f.Symbol : ""));
 
-    // "RmsVoltage" as "rms voltage", "ClassBStage" as "class B stage", "TimeTo90Percent" as "time to 90 percent".
+    // "RmsVoltage" as "rms voltage", "StageDissipation" as "class B stage", "TimeTo90Percent" as "time to 90 percent".
     private static string Words(string name) => string.Join(' ', Humps().Split(name).Select(w => w.Length == 1 ? w : w.ToLowerInvariant()));
 
     [GeneratedRegex("(?<=[a-z0-9])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])|(?<=[a-z])(?=[0-9])")]

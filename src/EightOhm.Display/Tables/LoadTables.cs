@@ -10,6 +10,7 @@ public static class LoadTables
 
     /// <summary>What each load asks at its worst frequency.</summary>
     /// <param name="loads">The loads.</param>
+    [Shows]
     public static Table Demands(IEnumerable<LoadDemand> loads)
     {
         ArgumentNullException.ThrowIfNull(loads);
@@ -20,7 +21,7 @@ public static class LoadTables
                 l.Name,
                 QuantityFormat.Short(l.PeakVoltage, Digits),
                 QuantityFormat.Short(l.SineCurrent, Digits),
-                l.MusicDissipation is { } current ? QuantityFormat.Short(current, Digits) : "–",
+                l.WorstProgrammeCurrent is { } current ? QuantityFormat.Short(current, Digits) : "–",
                 QuantityFormat.Short(l.Least.AverageEquivalent, Digits),
                 QuantityFormat.Short(l.Least.PeakEquivalent, Digits),
             ])],

@@ -8,6 +8,7 @@ public static class NoiseTables
 {
     /// <summary>The budget, ranked.</summary>
     /// <param name="budget">The budget.</param>
+    [Shows]
     public static Table Budget(NoiseBudget budget)
     {
         ArgumentNullException.ThrowIfNull(budget);

@@ -8,6 +8,7 @@ public static class ProtectionTables
 {
     /// <summary>Each fault with who acts, how soon and how it is set back; then the faults nobody answers for.</summary>
     /// <param name="faults">The table of faults.</param>
+    [Shows]
     public static Table Faults(FaultTable faults)
     {
         ArgumentNullException.ThrowIfNull(faults);
@@ -21,6 +22,7 @@ public static class ProtectionTables
 
     /// <summary>A relay before a dc current.</summary>
     /// <param name="verdict">The verdict.</param>
+    [Shows]
     public static Table Relay(RelayVerdict verdict)
     {
         ArgumentNullException.ThrowIfNull(verdict);

@@ -8,6 +8,7 @@ public static class RectifierTables
 {
     /// <summary>The solution beside the rules of thumb, with their errors.</summary>
     /// <param name="estimates">The estimates.</param>
+    [Shows]
     public static Table Estimates(SupplyEstimates estimates)
     {
         ArgumentNullException.ThrowIfNull(estimates);

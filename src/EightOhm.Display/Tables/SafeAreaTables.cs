@@ -1,4 +1,5 @@
-using EightOhm.OutputStages;
+using EightOhm.Devices;
+using EightOhm.SafeAreas;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 
@@ -9,6 +10,7 @@ public static class SafeAreaTables
 {
     /// <summary>A value's figures under its own words: a card says there that it is invented, a use whether it is inside.</summary>
     /// <param name="value">A value of ours with words of its own.</param>
+    [Shows(As = [typeof(Transistor), typeof(DeratedArea), typeof(LoadEllipse), typeof(SafeAreaUtilisation), typeof(VoltageCurrentLimiter)])]
     public static Table WithWords(object value)
     {
         ArgumentNullException.ThrowIfNull(value);
@@ -17,12 +19,13 @@ public static class SafeAreaTables
 
     /// <summary>The number of pairs by each criterion, and what is left of it with the number decided on.</summary>
     /// <param name="pairs">The decision.</param>
+    [Shows]
     public static Table Pairs(PairCount pairs)
     {
         ArgumentNullException.ThrowIfNull(pairs);
         List<IReadOnlyList<string>> rows =
         [
-            ["average heat", QuantityFormat.Short(pairs.ByHeat), QuantityFormat.Short(pairs.HeatOfOne, 3), QuantityFormat.Short(pairs.HeatAllowed, 3)],
+            ["average dissipation", QuantityFormat.Short(pairs.ByDissipation), QuantityFormat.Short(pairs.DissipationOfOne, 3), QuantityFormat.Short(pairs.DissipationAllowed, 3)],
             ["safe area", QuantityFormat.Short(pairs.BySafeArea), QuantityFormat.Short(pairs.Area.Current, 3), $"{QuantityFormat.Short(pairs.Area.Allowed, 3)} at {QuantityFormat.Short(pairs.Area.Voltage, 3)}"],
             ["peak current", QuantityFormat.Short(pairs.ByCurrent), QuantityFormat.Short(pairs.CurrentOfOne, 3), QuantityFormat.Short(pairs.CurrentAllowed, 3)],
         ];
@@ -31,6 +34,7 @@ public static class SafeAreaTables
 
     /// <summary>A limiter against the safe area and each load.</summary>
     /// <param name="verdict">The verdict.</param>
+    [Shows]
     public static Table Verdict(LimiterVerdict verdict)
     {
         ArgumentNullException.ThrowIfNull(verdict);

@@ -1,3 +1,4 @@
+using EightOhm.Display.Figures;
 using EightOhm.Ratings;
 
 namespace EightOhm.Display.Tables;
@@ -7,6 +8,7 @@ public static class SheetTables
 {
     /// <summary>Sheets side by side; what a sheet does not print but its other figures imply stands in brackets.</summary>
     /// <param name="comparison">The comparison.</param>
+    [Shows]
     public static Table SideBySide(SheetComparison comparison)
     {
         ArgumentNullException.ThrowIfNull(comparison);
@@ -29,4 +31,21 @@ public static class SheetTables
             [1],
             $"{audit.Sheet.Name}: the sheet contradicts itself");
     }
+
+    /// <summary>An audit: the contradictions as a table, other verdicts in words; then the picture, where there are lines to draw.</summary>
+    /// <param name="audit">The audit.</param>
+    [Shows]
+    public static string AuditHtml(SheetAudit audit)
+    {
+        ArgumentNullException.ThrowIfNull(audit);
+        return (audit.Verdict == SheetVerdict.Contradictory ? Contradictions(audit).ToHtml() : ValueText.Words(audit))
+            + (audit.Verdict == SheetVerdict.CannotTell ? "" : "\n" + SheetDiagram.Render(audit));
+    }
+
+
+    /// <summary>One sheet, with what follows from its figures.</summary>
+    /// <param name="sheet">The sheet.</param>
+    [Shows]
+    public static Table One(SpecSheet sheet) => SideBySide(SpecSheet.Compare(sheet));
+
 }

@@ -4,58 +4,62 @@ using UnitsNet;
 
 namespace EightOhm.Display.Tables;
 
-/// <summary>The supply as tables: the swing ledger, the mains, the switch-on.</summary>
+/// <summary>The supply as tables: the voltage-swing budget, the mains, the switch-on.</summary>
 public static class SupplyTables
 {
-    /// <summary>A swing ledger: each loss with its why, and the rail needed.</summary>
-    /// <param name="ledger">The ledger.</param>
-    public static Table Ledger(SwingBudget ledger)
+    /// <summary>A voltage-swing budget: each loss with its why, and the rail needed.</summary>
+    /// <param name="budget">The budget.</param>
+    [Shows]
+    public static Table Budget(SwingBudget budget)
     {
-        ArgumentNullException.ThrowIfNull(ledger);
+        ArgumentNullException.ThrowIfNull(budget);
         return new Table(
             ["from the output to the rail", "positive", "negative", "on", "why"],
-            [["peak output", QuantityFormat.Short(ledger.Peak), QuantityFormat.Short(ledger.Peak), "", $"with {QuantityFormat.Short(ledger.PeakCurrent)} into the load"],
-                .. ledger.Losses.Select(IReadOnlyList<string> (l) => [l.Name, QuantityFormat.Short(l.Positive), QuantityFormat.Short(l.Negative), Way(l.On), l.Why]),
-                ["rail needed at its trough", QuantityFormat.Short(ledger.NeededPositive), QuantityFormat.Short(ledger.NeededNegative), "", "the needier way decides"]],
+            [["peak output", QuantityFormat.Short(budget.Peak), QuantityFormat.Short(budget.Peak), "", $"with {QuantityFormat.Short(budget.PeakCurrent)} into the load"],
+                .. budget.Losses.Select(IReadOnlyList<string> (l) => [l.Name, QuantityFormat.Short(l.Positive), QuantityFormat.Short(l.Negative), Way(l.On), l.Why]),
+                ["rail needed at its minimum", QuantityFormat.Short(budget.NeededPositive), QuantityFormat.Short(budget.NeededNegative), "", "the needier way decides"]],
             [1, 2],
-            "Swing ledger");
+            "Voltage-swing budget");
     }
 
-    /// <summary>A swing ledger against rails: margins, who clips first, where there is most to gain.</summary>
+    /// <summary>A voltage-swing budget against rails: margins, who clips first, where there is most to gain.</summary>
     /// <param name="verdict">The verdict.</param>
+    [Shows]
     public static Table Verdict(SwingVerdict verdict)
     {
         ArgumentNullException.ThrowIfNull(verdict);
         return new Table(
             ["rail", "needed", "there is", "margin"],
-            [["positive", QuantityFormat.Short(verdict.Ledger.NeededPositive), QuantityFormat.Short(verdict.Rails.Positive), Signed(verdict.MarginPositive)],
-                ["negative", QuantityFormat.Short(verdict.Ledger.NeededNegative), QuantityFormat.Short(verdict.Rails.Negative), Signed(verdict.MarginNegative)]],
+            [["positive", QuantityFormat.Short(verdict.Budget.NeededPositive), QuantityFormat.Short(verdict.Rails.Positive), Signed(verdict.MarginPositive)],
+                ["negative", QuantityFormat.Short(verdict.Budget.NeededNegative), QuantityFormat.Short(verdict.Rails.Negative), Signed(verdict.MarginNegative)]],
             [1, 2, 3],
-            $"Swing ledger against the rails: {verdict}");
+            $"Voltage-swing budget against the rails: {verdict}");
     }
 
     /// <summary>Everything that the mains moves.</summary>
     /// <param name="table">The table.</param>
+    [Shows]
     public static Table Mains(MainsTable table)
     {
         ArgumentNullException.ThrowIfNull(table);
-        var part = Engineering.Number(table.Tolerance * 100, 3);
+        var part = Engineering.Number(table.Tolerance.Percent, 3);
         return new Table(
             ["what", $"mains −{part} %", "nominal", $"mains +{part} %", "rating", "used at high mains"],
             [.. table.Rows.Select(IReadOnlyList<string> (r) =>
-                [r.Name, QuantityFormat.Short(r.Low), QuantityFormat.Short(r.Nominal), QuantityFormat.Short(r.High), r.Limit is null ? "" : QuantityFormat.Short(r.Limit), Used(r)])],
+                [r.Name, r.Low.ToString(), r.Nominal.ToString(), r.High.ToString(), r.Limit is null ? "" : QuantityFormat.Short(r.Limit), Used(r)])],
             [1, 2, 3, 4, 5],
             $"Mains ±{part} %");
     }
 
     /// <summary>Both worst moments of a switch-on.</summary>
     /// <param name="peaks">The peaks.</param>
+    [Shows]
     public static Table Inrush(InrushPeaks peaks)
     {
         ArgumentNullException.ThrowIfNull(peaks);
         return new Table(
             ["switched on", "without limiter", "with limiter"],
-            [["at the crest: empty capacitors", QuantityFormat.Short(peaks.Capacitors), QuantityFormat.Short(peaks.CapacitorsLimited)],
+            [["at the peak of the mains: empty capacitors", QuantityFormat.Short(peaks.Capacitors), QuantityFormat.Short(peaks.CapacitorsLimited)],
                 ["at zero: saturated core, a bound", QuantityFormat.Short(peaks.Core), QuantityFormat.Short(peaks.CoreLimited)]],
             [1, 2],
             $"Primary current, peak; the fuse is governed by {peaks.Governs}: {QuantityFormat.Short(peaks.Governing)}, half a period of it {QuantityFormat.Short(peaks.HalfPeriodPulse)}");

@@ -8,6 +8,7 @@ public static class VerdictHtml
 {
     /// <summary>The verdict as HTML.</summary>
     /// <param name="verdict">The verdict.</param>
+    [Shows]
     public static string Write(Verdict verdict)
     {
         ArgumentNullException.ThrowIfNull(verdict);

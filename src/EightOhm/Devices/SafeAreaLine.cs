@@ -9,7 +9,7 @@ namespace EightOhm.Devices;
 public sealed class SafeAreaLine
 {
     // Corners read off a printed chart are good to a few percent.
-    private const double HeatTolerance = 0.1;
+    internal const double ReadingTolerance = 0.1;
 
     /// <summary>Makes a line and checks that it is one.</summary>
     /// <param name="pulse">The pulse length; null for dc.</param>
@@ -72,8 +72,8 @@ public sealed class SafeAreaLine
         for (var i = 1; i < Points.Count; i++)
         {
             var step = Heat(Points[i]) / Heat(Points[i - 1]);
-            if (i <= Break && Math.Abs(step - 1) > HeatTolerance)
-                throw new RefusedValueException("points", $"points below second breakdown must lie on one heat, within {HeatTolerance:0%} ({Words(Points[i - 1])} is {QuantityFormat.Short(Power.FromWatts(Heat(Points[i - 1])))}, {Words(Points[i])} is {QuantityFormat.Short(Power.FromWatts(Heat(Points[i])))}). Set secondBreakdownFrom lower, or look for a misread point.");
+            if (i <= Break && Math.Abs(step - 1) > ReadingTolerance)
+                throw new RefusedValueException("points", $"points below second breakdown must lie on one heat, within {ReadingTolerance:0%} ({Words(Points[i - 1])} is {QuantityFormat.Short(Power.FromWatts(Heat(Points[i - 1])))}, {Words(Points[i])} is {QuantityFormat.Short(Power.FromWatts(Heat(Points[i])))}). Set secondBreakdownFrom lower, or look for a misread point.");
             if (i > Break && step >= 1)
                 throw new RefusedValueException("points", $"points of second breakdown must fall faster than those of constant heat ({Words(Points[i - 1])} is followed by {Words(Points[i])}). Set secondBreakdownFrom higher.");
         }

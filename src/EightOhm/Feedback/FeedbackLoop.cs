@@ -17,6 +17,7 @@ public static partial class FeedbackLoop
     /// <param name="R_f">From the output to the inverting input; 0 Ω or more (0 Ω feeds back everything).</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "B_fb")]
+    [RecordName("feedback-loop.fraction")]
     public static double Fraction(ElectricResistance R_g, ElectricResistance R_f)
     {
         Guard.Positive(R_g);
@@ -29,6 +30,7 @@ public static partial class FeedbackLoop
     /// <param name="B_fb">Fraction fed back; of the sign of A.</param>
     /// <exception cref="ArgumentOutOfRangeException">The feedback is positive.</exception>
     [Formula(Source, Symbol = "T")]
+    [RecordName("feedback-loop.loop-gain")]
     public static double LoopGain(Gain A, double B_fb)
     {
         Guard.NotNegative(A.Ratio * B_fb, "A·B_fb", "This feedback is positive: give A and B_fb the same sign.");
@@ -42,6 +44,7 @@ public static partial class FeedbackLoop
     /// <param name="f">The frequency; 0 Hz or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 6: one-pole open loop", Symbol = "T")]
+    [RecordName("feedback-loop.one-pole-loop-gain")]
     public static double OnePoleLoopGain(double T_0, Frequency f_pole, Frequency f)
     {
         Guard.NotNegative(T_0);
@@ -56,6 +59,7 @@ public static partial class FeedbackLoop
     /// <param name="B_fb">Fraction fed back; of the sign of A.</param>
     /// <exception cref="ArgumentOutOfRangeException">The feedback is positive.</exception>
     [Formula(Source, Symbol = "A_CL")]
+    [RecordName("feedback-loop.closed-loop-gain")]
     public static Gain ClosedLoopGain(Gain A, double B_fb)
     {
         Guard.NotNegative(A.Ratio * B_fb, "A·B_fb", "This feedback is positive: give A and B_fb the same sign.");
@@ -66,6 +70,7 @@ public static partial class FeedbackLoop
     /// <param name="T">Loop gain; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The loop gain is negative.</exception>
     [Formula(Source + "; A/(1 + A·B) over 1/B, less 1", Symbol = "epsilon")]
+    [RecordName("feedback-loop.gain-error")]
     public static Ratio GainError(double T)
     {
         Guard.NotNegative(T);
@@ -77,6 +82,7 @@ public static partial class FeedbackLoop
     /// <param name="T">Loop gain; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The loop gain is negative.</exception>
     [Formula(Source, Symbol = "S")]
+    [RecordName("feedback-loop.sensitivity")]
     public static double Sensitivity(double T)
     {
         Guard.NotNegative(T);
@@ -88,6 +94,7 @@ public static partial class FeedbackLoop
     /// <param name="T_0">Loop gain far below the pole; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "f_CL")]
+    [RecordName("feedback-loop.bandwidth")]
     public static Frequency Bandwidth(Frequency f_pole, double T_0)
     {
         Guard.Positive(f_pole);
@@ -102,6 +109,7 @@ public static partial class FeedbackLoop
     /// <param name="R_f">From the output to the inverting input; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 2", Symbol = "G")]
+    [RecordName("feedback-loop.inverting-gain")]
     public static Gain InvertingGain(Gain A, ElectricResistance R_g, ElectricResistance R_f)
     {
         Guard.Positive(A, hint: "Give the open-loop gain's magnitude; the stage's own sign is in the formula.");

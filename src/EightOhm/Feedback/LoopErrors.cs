@@ -17,6 +17,7 @@ public static partial class LoopErrors
     /// <param name="T">Loop gain at the error's own frequency (a harmonic's, not the fundamental's); 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 8", Symbol = "d_CL")]
+    [RecordName("loop-errors.after-gain")]
     public static Ratio AfterGain(Ratio d, double T)
     {
         Guard.NotNegative(d);
@@ -30,6 +31,7 @@ public static partial class LoopErrors
     /// <param name="T">Magnitude of the loop gain at the error's own frequency (a harmonic's: f_c/(n·f)); 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 8, with T = −j|T|: |1 − jT|² = 1 + T²", Symbol = "d_CL")]
+    [RecordName("loop-errors.after-gain-above-pole")]
     public static Ratio AfterGainAbovePole(Ratio d, double T)
     {
         Guard.NotNegative(d);
@@ -41,5 +43,6 @@ public static partial class LoopErrors
     /// <param name="e">The error in series with an input (peak in, peak out; rms in, rms out).</param>
     /// <param name="A_CL">Closed-loop gain from the non-inverting input, the noise gain.</param>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 8: an error beside the signal has the signal's gain", Symbol = "e_out")]
+    [RecordName("loop-errors.at-summing-node")]
     public static ElectricPotential AtSummingNode(ElectricPotential e, Gain A_CL) => A_CL * e;
 }

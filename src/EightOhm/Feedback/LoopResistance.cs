@@ -13,6 +13,7 @@ public static partial class LoopResistance
     /// <param name="T">Loop gain with the load that it has; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 8", Symbol = "R_out")]
+    [RecordName("loop-resistance.output")]
     public static ElectricResistance Output(ElectricResistance r_o, double T)
     {
         Guard.NotNegative(r_o);
@@ -26,6 +27,7 @@ public static partial class LoopResistance
     /// <param name="T">Loop gain; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 8", Symbol = "R_in")]
+    [RecordName("loop-resistance.input")]
     public static ElectricResistance Input(ElectricResistance r_i, double T)
     {
         Guard.NotNegative(r_i);

@@ -13,6 +13,7 @@ public static partial class SlewRate
     /// <param name="V_p">Peak voltage (not rms); 0 V or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 6", Symbol = "SR_need")]
+    [RecordName("slew-rate.needed")]
     public static ElectricPotentialChangeRate Needed(Frequency f, ElectricPotential V_p)
     {
         Guard.NotNegative(f);
@@ -25,6 +26,7 @@ public static partial class SlewRate
     /// <param name="V_p">Peak voltage (not rms); greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 6", Symbol = "FPB")]
+    [RecordName("slew-rate.full-power-bandwidth")]
     public static Frequency FullPowerBandwidth(ElectricPotentialChangeRate SR, ElectricPotential V_p)
     {
         Guard.Positive(SR);

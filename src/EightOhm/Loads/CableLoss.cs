@@ -15,6 +15,7 @@ public static partial class CableLoss
     /// <param name="R_L">Load; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("D.A.S. Audio, Energy series manual, p. 21", Symbol = "p_n")]
+    [RecordName("cable-loss.nominal")]
     public static Ratio Nominal(ElectricResistance R_c, ElectricResistance R_L)
     {
         Guard.NotNegative(R_c);
@@ -27,6 +28,7 @@ public static partial class CableLoss
     /// <param name="R_L">Load; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Divider, Symbol = "p_c")]
+    [RecordName("cable-loss.share")]
     public static Ratio Share(ElectricResistance R_c, ElectricResistance R_L)
     {
         Guard.NotNegative(R_c);
@@ -39,6 +41,7 @@ public static partial class CableLoss
     /// <param name="R_L">Load; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Divider, Symbol = "A_c")]
+    [RecordName("cable-loss.level")]
     public static Gain Level(ElectricResistance R_c, ElectricResistance R_L)
     {
         Guard.NotNegative(R_c);

@@ -14,6 +14,7 @@ public static partial class CopperWire
     /// <param name="n_AWG">The gauge, from −3 (written 0000) to 40.</param>
     /// <exception cref="ArgumentOutOfRangeException">The gauge is out of range.</exception>
     [Formula("ASTM B258, American wire gauge", Symbol = "d")]
+    [RecordName("copper-wire.diameter")]
     public static Length Diameter(int n_AWG)
     {
         Guard.Between(n_AWG, -3, 40, hint: "0 is written 1/0 in the trade, −1 is 2/0, −2 is 3/0, −3 is 4/0.");
@@ -24,6 +25,7 @@ public static partial class CopperWire
     /// <param name="d">Diameter of the copper, solid or that of the same area; greater than 0 m.</param>
     /// <exception cref="ArgumentOutOfRangeException">The diameter is not positive.</exception>
     [Formula("IEC 60028, resistance of copper at 20 °C", Symbol = "R_km")]
+    [RecordName("copper-wire.per-kilometre")]
     public static ElectricResistance PerKilometre(Length d)
     {
         Guard.Positive(d);
@@ -35,6 +37,7 @@ public static partial class CopperWire
     /// <param name="T">Temperature of the copper, from −200 to 250 °C.</param>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is out of range.</exception>
     [Formula("IEC 60028, temperature coefficient of copper at 20 °C: 0.00393 per kelvin, 1/(234.5 + 20)", Symbol = "k_T")]
+    [RecordName("copper-wire.warm-factor")]
     public static double WarmFactor(Temperature T)
     {
         Guard.Between(T, (-200).degC, 250.degC);
@@ -45,6 +48,7 @@ public static partial class CopperWire
     /// <param name="T">Temperature of the conductor, from 0 to 100 °C.</param>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is out of range.</exception>
     [Formula("IEC 60228, temperature correction factors for conductor resistance (0.004 per kelvin: 1/(1 + 0.004·(t − 20)))", Symbol = "k_t")]
+    [RecordName("copper-wire.standard-factor")]
     public static double StandardFactor(Temperature T)
     {
         Guard.Between(T, 0.degC, 100.degC, hint: "The standard tables 0 to 100 °C.");
@@ -57,6 +61,7 @@ public static partial class CopperWire
     /// <param name="T">Temperature of the copper, from −200 to 250 °C.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("common practice, no source: both conductors carry the current", Symbol = "R_c")]
+    [RecordName("copper-wire.loop-resistance")]
     public static ElectricResistance LoopResistance(Length l, ElectricResistance R_km, Temperature T)
     {
         Guard.Positive(l);
@@ -72,6 +77,7 @@ public static partial class CopperWire
     /// <param name="D">Distance of the conductors, centre to centre; at least d.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("F. W. Grover, Inductance Calculations, ch. 5: geometric mean distances of two parallel round wires", Symbol = "L_c")]
+    [RecordName("copper-wire.loop-inductance")]
     public static ElectricInductance LoopInductance(Length l, Length d, Length D)
     {
         Guard.Positive(l);

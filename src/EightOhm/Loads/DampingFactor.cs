@@ -15,6 +15,7 @@ public static partial class DampingFactor
     /// <param name="R_o">Output resistance; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "DF")]
+    [RecordName("damping-factor.of")]
     public static double Of(ElectricResistance R_L, ElectricResistance R_o)
     {
         Guard.Positive(R_L);
@@ -28,6 +29,7 @@ public static partial class DampingFactor
     /// <param name="R_c">Cable, both conductors; 0 Ω or more, and not both 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + ", cable included", Symbol = "DF_sys")]
+    [RecordName("damping-factor.with-cable")]
     public static double WithCable(ElectricResistance R_L, ElectricResistance R_o, ElectricResistance R_c)
     {
         Guard.Positive(R_L);
@@ -42,6 +44,7 @@ public static partial class DampingFactor
     /// <param name="DF">Damping factor; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "R_o")]
+    [RecordName("damping-factor.output-resistance")]
     public static ElectricResistance OutputResistance(ElectricResistance R_L, double DF)
     {
         Guard.Positive(R_L);

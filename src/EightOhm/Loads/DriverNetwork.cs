@@ -17,6 +17,7 @@ public static partial class DriverNetwork
     /// <param name="Q_es">Electrical Q with R_vc alone in the circuit; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "R_es")]
+    [RecordName("driver-network.resistance")]
     public static ElectricResistance Resistance(ElectricResistance R_vc, double Q_ms, double Q_es)
     {
         Guard.Positive(R_vc);
@@ -31,6 +32,7 @@ public static partial class DriverNetwork
     /// <param name="Q_es">Electrical Q with R_vc alone in the circuit; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "C_mes")]
+    [RecordName("driver-network.capacitance")]
     public static ElectricCapacitance Capacitance(ElectricResistance R_vc, Frequency f_s, double Q_es)
     {
         Guard.Positive(R_vc);
@@ -45,6 +47,7 @@ public static partial class DriverNetwork
     /// <param name="Q_es">Electrical Q with R_vc alone in the circuit; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "L_ces")]
+    [RecordName("driver-network.inductance")]
     public static ElectricInductance Inductance(ElectricResistance R_vc, Frequency f_s, double Q_es)
     {
         Guard.Positive(R_vc);
@@ -58,6 +61,7 @@ public static partial class DriverNetwork
     /// <param name="Q_es">Electrical Q; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "Q_ts")]
+    [RecordName("driver-network.total-q")]
     public static double TotalQ(double Q_ms, double Q_es)
     {
         Guard.Positive(Q_ms);
@@ -72,6 +76,7 @@ public static partial class DriverNetwork
     /// <param name="R_o">All resistance in front of it, amplifier and cable, at the resonance; 0 Ω or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + ": the source's resistance is in series with R_vc", Symbol = "Q_e")]
+    [RecordName("driver-network.electrical-q")]
     public static double ElectricalQ(double Q_es, ElectricResistance R_vc, ElectricResistance R_o)
     {
         Guard.Positive(Q_es);

@@ -12,15 +12,16 @@ namespace EightOhm.Loads;
 public static partial class EquivalentResistor
 {
     internal const string NotPassive = "A passive load takes power, so its phase is within a quarter turn; check whether radians were taken for degrees.";
-    private const string AverageSource = "derived: the worst mean heat over all levels of a class-B pair set equal to that of a resistor, 2·V²/(π²·R); resistive case: Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14";
+    private const string AverageSource = "derived: the maximum mean dissipation over all levels of a class-B pair set equal to that of a resistor, 2·V²/(π²·R); resistive case: Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14";
     private const string PeakSource = "derived: (V − V·sin θ)·(V/|Z|)·sin(θ − φ) is greatest at θ = 150° + 2·φ/3; set equal to a resistor's V²/(4·R)";
 
-    /// <summary>The resistor that heats the pair as much on average, each at its worst sine level: |Z|·cos φ up to 50.46°, less beyond.</summary>
-    /// <remarks>Beyond the phase whose cosine is 2/π the worst level would be above full swing, so full swing is the worst.</remarks>
+    /// <summary>The resistor that makes the pair dissipate as much on average, each at its sine of maximum dissipation: |Z|·cos φ up to 50.46°, less beyond.</summary>
+    /// <remarks>Beyond the phase whose cosine is 2/π the level of maximum dissipation would be above full swing, so full swing is the worst.</remarks>
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, from −90° (a capacitor) to 90° (an inductor).</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(AverageSource, Symbol = "R_avg")]
+    [RecordName("equivalent-resistor.average")]
     public static ElectricResistance Average(ElectricResistance Z, Angle phi)
     {
         Guard.Positive(Z);
@@ -31,12 +32,13 @@ public static partial class EquivalentResistor
         return 4 / (pi * pi * (4 / pi - c)) * Z;
     }
 
-    /// <summary>The resistor whose hottest instant in one device is as hot, at full swing: |Z|/(4·(1 − sin(30° − 2·|φ|/3))·sin(30° + |φ|/3)).</summary>
+    /// <summary>The resistor with the same peak instantaneous dissipation in one device, at full swing: |Z|/(4·(1 − sin(30° − 2·|φ|/3))·sin(30° + |φ|/3)).</summary>
     /// <remarks>Full swing is the worst level for every phase. 1·|Z| at 0°, 0.354·|Z| at 45°, 0.192·|Z| at 90°.</remarks>
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, from −90° (a capacitor) to 90° (an inductor).</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(PeakSource, Symbol = "R_pk")]
+    [RecordName("equivalent-resistor.peak")]
     public static ElectricResistance Peak(ElectricResistance Z, Angle phi)
     {
         Guard.Positive(Z);

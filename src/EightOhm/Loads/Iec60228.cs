@@ -24,6 +24,7 @@ public static class Iec60228
     ];
 
     /// <summary>The nominal cross-sections that the table has here.</summary>
+    [RecordName("iec60228.cross-sections")]
     public static IReadOnlyList<Area> CrossSections { get; } = [.. Table.Select(row => row.Area.mm2)];
 
     /// <summary>The greatest resistance of a kilometre of one conductor at 20 °C.</summary>

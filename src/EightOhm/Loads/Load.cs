@@ -1,5 +1,4 @@
 using System.Numerics;
-using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -27,12 +26,12 @@ public abstract class Load
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     public Angle Phase(Frequency f) => (Polar(Guard.Positive(f).Hertz).Radians * (180 / Math.PI)).deg;
 
-    /// <summary>The resistor that heats a class-B pair as much on average, each at its worst level.</summary>
+    /// <summary>The resistor that makes a class-B pair dissipate as much on average, each at its level of maximum dissipation.</summary>
     /// <param name="f">Frequency; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     public ElectricResistance AverageEquivalent(Frequency f) => EquivalentResistor.Average(Magnitude(f), Phase(f));
 
-    /// <summary>The resistor whose hottest instant in one device is as hot, at full swing.</summary>
+    /// <summary>The resistor with the same peak instantaneous dissipation in one device, at full swing.</summary>
     /// <param name="f">Frequency; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     public ElectricResistance PeakEquivalent(Frequency f) => EquivalentResistor.Peak(Magnitude(f), Phase(f));
@@ -42,16 +41,6 @@ public abstract class Load
     /// <param name="f">Frequency; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     public ElectricCurrent SineCurrent(ElectricPotential V_p, Frequency f) => OutputCurrent.Sine(V_p, Magnitude(f));
-
-    /// <summary>What one transistor of a class-B stage sees while it plays a sine of that frequency into this load.</summary>
-    /// <param name="V">One rail (not rail to rail); greater than 0 V.</param>
-    /// <param name="V_p">Peak output voltage (not rms); greater than 0 V.</param>
-    /// <param name="f">Frequency; greater than 0 Hz.</param>
-    /// <param name="R_E">Emitter resistor of one transistor; 0 Ω or more.</param>
-    /// <param name="n">Pairs in parallel; 1 or more.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the rail is too low for the swing and the drop of the emitter resistors.</exception>
-    public LoadEllipse Ellipse(ElectricPotential V, ElectricPotential V_p, Frequency f, ElectricResistance R_E, int n) =>
-        new(V, V_p, Magnitude(f), Phase(f), R_E, n);
 
     /// <summary>Impedance and both equivalent resistors over frequency, as columns to draw.</summary>
     /// <param name="from">Lowest frequency; greater than 0 Hz.</param>

@@ -7,8 +7,8 @@ namespace EightOhm.Loads;
 /// <param name="Name">The load in words.</param>
 /// <param name="PeakVoltage">Peak voltage (not rms) at the load.</param>
 /// <param name="Least">Its least impedance and equivalent resistors.</param>
-/// <param name="MusicDissipation">The worst programme current at that peak voltage; null where the load has no impulse response.</param>
-public sealed record LoadDemand(string Name, ElectricPotential PeakVoltage, MinimumLoad Least, ElectricCurrent? MusicDissipation)
+/// <param name="WorstProgrammeCurrent">The worst programme current at that peak voltage; null where the load has no impulse response.</param>
+public sealed record LoadDemand(string Name, ElectricPotential PeakVoltage, MinimumLoad Least, ElectricCurrent? WorstProgrammeCurrent)
 {
     /// <summary>Peak current of a sine at the least impedance.</summary>
     public ElectricCurrent SineCurrent => OutputCurrent.Sine(PeakVoltage, Least.Impedance);

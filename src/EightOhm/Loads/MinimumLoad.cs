@@ -1,5 +1,6 @@
 using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Numerics;
 using UnitsNet;
 
 namespace EightOhm.Loads;
@@ -7,7 +8,7 @@ namespace EightOhm.Loads;
 /// <summary>How hard a load is in a band: its least impedance and least equivalent resistors, each with its own frequency.</summary>
 /// <param name="Impedance">Least magnitude of the impedance.</param>
 /// <param name="ImpedanceAt">Where that is.</param>
-/// <param name="AverageEquivalent">Least average-equivalent resistor: what decides the heat.</param>
+/// <param name="AverageEquivalent">Least average-equivalent resistor: what decides the power dissipation.</param>
 /// <param name="AverageEquivalentAt">Where that is.</param>
 /// <param name="PeakEquivalent">Least peak-equivalent resistor: what decides the safe area.</param>
 /// <param name="PeakEquivalentAt">Where that is.</param>

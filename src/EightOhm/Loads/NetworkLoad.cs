@@ -21,7 +21,7 @@ public abstract class NetworkLoad : Load
     /// <summary>The greatest current that any signal of bounded voltage drives, in either direction.</summary>
     /// <param name="V_max">The greatest voltage of either sign; 0 V or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is negative.</exception>
-    public ElectricCurrent WorstProgrammeCurrent(ElectricPotential V_max) => OutputCurrent.MusicDissipation(V_max, AbsoluteArea);
+    public ElectricCurrent WorstProgrammeCurrent(ElectricPotential V_max) => OutputCurrent.WorstProgramme(V_max, AbsoluteArea);
 
     /// <summary>The current after a step of the voltage from 0 V, with nothing stored before.</summary>
     /// <remarks>All its climbs and falls added are the worst programme current: a voltage that reverses where this curve turns makes them all add.</remarks>

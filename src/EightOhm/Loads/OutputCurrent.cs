@@ -12,6 +12,7 @@ public static partial class OutputCurrent
     /// <param name="Z">Magnitude of the load at the sine's frequency; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Ohm's law for peak values; Boylestad & Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 12", Symbol = "I_p")]
+    [RecordName("output-current.sine")]
     public static ElectricCurrent Sine(ElectricPotential V_p, ElectricResistance Z)
     {
         Guard.NotNegative(V_p);
@@ -25,7 +26,8 @@ public static partial class OutputCurrent
     /// <param name="G_abs">∫|y(t)|dt of the load, from <see cref="NetworkLoad.AbsoluteArea"/>; greater than 0 S.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("derived: i(t) = ∫y(τ)·v(t − τ)dτ with |v| ≤ V_max; the peak gain of a linear system, A. V. Oppenheim & A. S. Willsky, Signals and Systems, 2nd ed., sec. 2.3 (bounded input, bounded output)", Symbol = "I_max")]
-    public static ElectricCurrent MusicDissipation(ElectricPotential V_max, ElectricConductance G_abs)
+    [RecordName("output-current.music-dissipation")]
+    public static ElectricCurrent WorstProgramme(ElectricPotential V_max, ElectricConductance G_abs)
     {
         Guard.NotNegative(V_max);
         Guard.Positive(G_abs);

@@ -15,24 +15,30 @@ public static partial class AWeighting
     private static readonly double Low = Math.Pow(10, 1.5), High = Math.Pow(10, 3.9), HighPass = Math.Pow(10, 2.45);
 
     /// <summary>The double pole of the low end, 20.599 Hz.</summary>
+    [RecordName("a-weighting.f_1")]
     public static Frequency f_1 { get; } = Frequency.FromHertz(EndPole(-1));
 
     /// <summary>The lower pole of the high pass, 107.65 Hz.</summary>
+    [RecordName("a-weighting.f_2")]
     public static Frequency f_2 { get; } = Frequency.FromHertz((3 - Math.Sqrt(5)) / 2 * HighPass);
 
     /// <summary>The upper pole of the high pass, 737.86 Hz.</summary>
+    [RecordName("a-weighting.f_3")]
     public static Frequency f_3 { get; } = Frequency.FromHertz((3 + Math.Sqrt(5)) / 2 * HighPass);
 
     /// <summary>The double pole of the high end, 12.194 kHz.</summary>
+    [RecordName("a-weighting.f_4")]
     public static Frequency f_4 { get; } = Frequency.FromHertz(EndPole(1));
 
     /// <summary>The frequency at which the response is 0 dB, 1 kHz.</summary>
+    [RecordName("a-weighting.f_r")]
     public static Frequency f_r { get; } = Frequency.FromHertz(1000);
 
     /// <summary>The product of the poles, before it is made 0 dB at 1 kHz: 0.7943 there.</summary>
     /// <param name="f">The frequency; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     [Formula("IEC 61672-1, annex E: analytical expression for A-weighting", Symbol = "R_A")]
+    [RecordName("a-weighting.poles")]
     public static double Poles(Frequency f)
     {
         Guard.Positive(f);
@@ -47,6 +53,7 @@ public static partial class AWeighting
     /// <param name="f">The frequency; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     [Formula("IEC 61672-1, annex E: analytical expression for A-weighting", Symbol = "A")]
+    [RecordName("a-weighting.response")]
     public static Gain Response(Frequency f)
     {
         Guard.Positive(f);
@@ -58,6 +65,7 @@ public static partial class AWeighting
     /// <param name="f_L">The lower edge of what is measured; 0 Hz or more.</param>
     /// <param name="f_H">The upper edge; not below the lower one, at most 1 GHz, which is as good as no edge.</param>
     /// <exception cref="ArgumentOutOfRangeException">The band is upside down or out of range.</exception>
+    [RecordName("a-weighting.white-noise-bandwidth")]
     public static Frequency WhiteNoiseBandwidth(Frequency f_L, Frequency f_H)
     {
         CheckBand(f_L, f_H);
@@ -87,6 +95,7 @@ public static partial class AWeighting
     /// <param name="f_H">The upper edge; not below the lower one, at most 1 GHz.</param>
     /// <exception cref="ArgumentOutOfRangeException">The band is upside down or out of range, or the density negative.</exception>
     [Formula("definition of noise bandwidth with the response of IEC 61672-1, annex E", Symbol = "E_A")]
+    [RecordName("a-weighting.white-noise")]
     public static ElectricPotential WhiteNoise(VoltageNoiseDensity e_n, Frequency f_L, Frequency f_H)
     {
         Guard.NotNegative(e_n);

@@ -16,6 +16,7 @@ public static partial class FlickerNoise
     /// <param name="f_H">The upper edge of the band; not below the lower one.</param>
     /// <exception cref="ArgumentOutOfRangeException">The band is upside down or begins at 0 Hz, or a density or corner is negative.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "E_n")]
+    [RecordName("flicker-noise.voltage")]
     public static ElectricPotential Voltage(VoltageNoiseDensity e_w, Frequency f_c, Frequency f_L, Frequency f_H)
     {
         Guard.NotNegative(e_w);

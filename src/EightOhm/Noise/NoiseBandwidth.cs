@@ -22,6 +22,7 @@ public static partial class NoiseBandwidth
     /// <param name="n">The number of poles, from 1 to 10.</param>
     /// <exception cref="ArgumentOutOfRangeException">The corner is not positive or the order not from 1 to 10.</exception>
     [Formula("definition of noise bandwidth: Franco, Design with Operational Amplifiers …, 3rd ed., ch. 7; derived, ∫₀^∞ df/(1 + (f/f_p)²)ⁿ", Symbol = "B")]
+    [RecordName("noise-bandwidth.of-identical-poles-by-pole")]
     public static Frequency OfIdenticalPolesByPole(Frequency f_p, int n)
     {
         Guard.Positive(f_p);
@@ -35,6 +36,7 @@ public static partial class NoiseBandwidth
     /// <param name="n">The number of poles, from 1 to 10.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive or the order not from 1 to 10.</exception>
     [Formula("as OfIdenticalPolesByPole; derived, (1 + (f_3dB/f_p)²)ⁿ = 2 for the pole", Symbol = "B")]
+    [RecordName("noise-bandwidth.of-identical-poles-by-corner")]
     public static Frequency OfIdenticalPolesByCorner(Frequency f_3dB, int n)
     {
         Guard.Positive(f_3dB);
@@ -49,6 +51,7 @@ public static partial class NoiseBandwidth
     /// <param name="f_2">The corner of the other pole; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">A corner is not positive.</exception>
     [Formula("definition of noise bandwidth: Franco, Design with Operational Amplifiers …, 3rd ed., ch. 7; derived, ∫₀^∞ df/((1 + (f/f₁)²)·(1 + (f/f₂)²))", Symbol = "B")]
+    [RecordName("noise-bandwidth.of-unequal-poles")]
     public static Frequency OfUnequalPoles(Frequency f_1, Frequency f_2)
     {
         Guard.Positive(f_1);
@@ -62,6 +65,7 @@ public static partial class NoiseBandwidth
     /// <param name="n">The order, from 1 to 10.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive or the order not from 1 to 10.</exception>
     [Formula("definition of noise bandwidth: Franco, Design with Operational Amplifiers …, 3rd ed., ch. 7; derived, ∫₀^∞ df/(1 + (f/f_3dB)²ⁿ)", Symbol = "B")]
+    [RecordName("noise-bandwidth.of-butterworth")]
     public static Frequency OfButterworth(Frequency f_3dB, int n)
     {
         Guard.Positive(f_3dB);

@@ -13,6 +13,7 @@ public static partial class NoiseSum
     /// <param name="parts">The densities; none is no noise.</param>
     /// <exception cref="ArgumentNullException">There is no list.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7: noise summation", Symbol = "e_n")]
+    [RecordName("noise-sum.of-densities")]
     public static VoltageNoiseDensity OfDensities(IReadOnlyList<VoltageNoiseDensity> parts) => Sqrt(Sum(parts, e => e * e));
 
     /// <summary>The voltage of independent noise voltages in series, rms: √ΣE².</summary>
@@ -20,5 +21,6 @@ public static partial class NoiseSum
     /// <param name="parts">The voltages, rms; none is no noise.</param>
     /// <exception cref="ArgumentNullException">There is no list.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7: noise summation", Symbol = "E_n")]
+    [RecordName("noise-sum.of-voltages")]
     public static ElectricPotential OfVoltages(IReadOnlyList<ElectricPotential> parts) => Sqrt(Sum(parts, E => E * E));
 }

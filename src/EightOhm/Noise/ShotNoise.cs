@@ -14,6 +14,7 @@ public static partial class ShotNoise
     /// <param name="I">The direct current (its magnitude); 0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The current is negative.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "i_n")]
+    [RecordName("shot-noise.current-density")]
     public static CurrentNoiseDensity CurrentDensity(ElectricCurrent I)
     {
         Guard.NotNegative(I, hint: "Give the magnitude of the direct current.");
@@ -25,5 +26,6 @@ public static partial class ShotNoise
     /// <param name="B">The noise bandwidth (of a one-pole response π/2 times its corner); 0 Hz or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "I_n")]
+    [RecordName("shot-noise.current")]
     public static ElectricCurrent Current(ElectricCurrent I, Frequency B) => CurrentDensity(I) * Sqrt(B);
 }

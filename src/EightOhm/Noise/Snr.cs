@@ -20,6 +20,7 @@ public static partial class Snr
     /// <param name="V_n">The noise over its bandwidth, rms, at the same place; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">A voltage is not positive: the SNR of zero noise has no value.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "SNR")]
+    [RecordName("snr.of-voltages")]
     public static Gain OfVoltages(ElectricPotential V_s, ElectricPotential V_n)
     {
         Guard.Positive(V_s, hint: SignalHint);
@@ -32,6 +33,7 @@ public static partial class Snr
     /// <param name="SNR">The ratio of voltages; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "V_n")]
+    [RecordName("snr.noise-for")]
     public static ElectricPotential NoiseFor(ElectricPotential V_s, Gain SNR)
     {
         Guard.Positive(V_s, hint: SignalHint);
@@ -45,6 +47,7 @@ public static partial class Snr
     /// <param name="f_c">The corner (−3 dB, not the noise bandwidth) of the one pole; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive: the SNR of zero noise has no value.</exception>
     [Formula("J. Fiore, Op Amps and Linear Integrated Circuits, ch. 5", Symbol = "SNR")]
+    [RecordName("snr.of-density")]
     public static Gain OfDensity(ElectricPotential V_s, VoltageNoiseDensity e_n, Frequency f_c)
     {
         Guard.Positive(V_s, hint: SignalHint);
@@ -60,6 +63,7 @@ public static partial class Snr
     /// <param name="f_c">The corner (−3 dB, not the noise bandwidth) of the one pole; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("J. Fiore, Op Amps and Linear Integrated Circuits, ch. 5, solved for the density", Symbol = "e_n")]
+    [RecordName("snr.density-for")]
     public static VoltageNoiseDensity DensityFor(ElectricPotential V_s, Gain SNR, Frequency f_c)
     {
         Guard.Positive(V_s, hint: SignalHint);
@@ -75,6 +79,7 @@ public static partial class Snr
     /// <param name="e_n">The noise density at the same place; greater than 0 V/√Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("J. Fiore, Op Amps and Linear Integrated Circuits, ch. 5, solved for the corner", Symbol = "f_c")]
+    [RecordName("snr.corner-for")]
     public static Frequency CornerFor(ElectricPotential V_s, Gain SNR, VoltageNoiseDensity e_n)
     {
         Guard.Positive(V_s, hint: SignalHint);

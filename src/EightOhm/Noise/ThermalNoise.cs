@@ -15,6 +15,7 @@ public static partial class ThermalNoise
     /// <param name="T">Its temperature; above 0 K.</param>
     /// <exception cref="ArgumentOutOfRangeException">The resistance is negative or the temperature not above absolute zero.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "e_R")]
+    [RecordName("thermal-noise.voltage-density")]
     public static VoltageNoiseDensity VoltageDensity(ElectricResistance R, Temperature T)
     {
         Guard.NotNegative(R);
@@ -28,6 +29,7 @@ public static partial class ThermalNoise
     /// <param name="T">Its temperature; above 0 K.</param>
     /// <exception cref="ArgumentOutOfRangeException">The resistance is not positive or the temperature not above absolute zero.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "i_R")]
+    [RecordName("thermal-noise.current-density")]
     public static CurrentNoiseDensity CurrentDensity(ElectricResistance R, Temperature T)
     {
         Guard.Positive(R);
@@ -41,6 +43,7 @@ public static partial class ThermalNoise
     /// <param name="B">The noise bandwidth (of a one-pole response π/2 times its corner); 0 Hz or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "E_R")]
+    [RecordName("thermal-noise.voltage")]
     public static ElectricPotential Voltage(ElectricResistance R, Temperature T, Frequency B) => VoltageDensity(R, T) * Sqrt(B);
 
     /// <summary>The resistance whose thermal noise a density would be: e_n²/(4·k·T). 3.3 nV/√Hz at 25 °C is 661 Ω.</summary>
@@ -49,6 +52,7 @@ public static partial class ThermalNoise
     /// <param name="T">The temperature of the resistance; above 0 K.</param>
     /// <exception cref="ArgumentOutOfRangeException">The density is negative or the temperature not above absolute zero.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7, solved for the resistance", Symbol = "R_n")]
+    [RecordName("thermal-noise.equivalent-resistance")]
     public static ElectricResistance EquivalentResistance(VoltageNoiseDensity e_n, Temperature T)
     {
         Guard.NotNegative(e_n);

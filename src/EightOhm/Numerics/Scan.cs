@@ -28,4 +28,32 @@ internal static class Scan
         var top = GoldenSection.Highest(value, Math.Max(low, at - Math.Abs(step)), Math.Min(high, at + Math.Abs(step)), width);
         return top.Value > best + (Tie * Math.Abs(best)) ? (top.At, top.Value) : (at, best);
     }
+
+    /// <summary>The least of a periodic curve: looks at equal distances over one period, then on either side of the best at ever halved distances.</summary>
+    /// <remarks>For a curve whose every value is costly: a few more looks than a golden section, but none twice and no bracket to keep.</remarks>
+    /// <param name="value">The curve.</param>
+    /// <param name="period">Its period.</param>
+    /// <param name="looks">How many looks over it; 1 or more.</param>
+    /// <param name="fineness">The part of the period at which the halving ends.</param>
+    public static (double X, double Value) LeastOfPeriod(Func<double, double> value, double period, int looks, double fineness)
+    {
+        double best = 0, least = double.PositiveInfinity, step = period / looks;
+        for (var k = 0; k < looks; k++)
+            Look(k * step);
+        for (step /= 2; step > period * fineness; step /= 2)
+        {
+            var from = best;
+            Look(from - step);
+            Look(from + step);
+        }
+
+        return (best, least);
+
+        void Look(double x)
+        {
+            Work.Checkpoint();
+            if (value(x) is var v && v < least)
+                (best, least) = (x, v);
+        }
+    }
 }

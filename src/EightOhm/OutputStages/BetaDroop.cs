@@ -16,6 +16,7 @@ public static partial class BetaDroop
     /// <param name="I_k">The collector current at which it has fallen to half; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "h_FE")]
+    [RecordName("beta-droop.current-gain")]
     public static double CurrentGain(double h_0, ElectricCurrent I, ElectricCurrent I_k)
     {
         Guard.Between(h_0, 1, 1e9);
@@ -30,6 +31,7 @@ public static partial class BetaDroop
     /// <param name="I_k">The collector current at which the gain has fallen to half; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "I_B")]
+    [RecordName("beta-droop.base-current")]
     public static ElectricCurrent BaseCurrent(double h_0, ElectricCurrent I, ElectricCurrent I_k)
     {
         var h_FE = CurrentGain(h_0, I, I_k);

@@ -20,6 +20,7 @@ public static partial class ChargeControl
     /// <param name="f_T">Transition frequency of the outputs at that current; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "I_Q")]
+    [RecordName("charge-control.current")]
     public static ElectricCurrent Current(ElectricCurrent I_p, Frequency f, Frequency f_T)
     {
         Guard.NotNegative(I_p);
@@ -34,6 +35,7 @@ public static partial class ChargeControl
     /// <param name="f_T">Transition frequency of the outputs at that current; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "f_Q")]
+    [RecordName("charge-control.limit-frequency")]
     public static Frequency LimitFrequency(ElectricCurrent I_dr, ElectricCurrent I_p, Frequency f_T)
     {
         Guard.Positive(I_dr);
@@ -47,6 +49,7 @@ public static partial class ChargeControl
     /// <param name="f_T">Transition frequency at that current; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(StoredSource, Symbol = "Q")]
+    [RecordName("charge-control.stored")]
     public static ElectricCharge Stored(ElectricCurrent I_C, Frequency f_T)
     {
         Guard.NotNegative(I_C);

@@ -21,6 +21,7 @@ public static partial class ClassAB
     /// <param name="V_T">Thermal voltage at the junction temperature; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: supply less load; the currents of both sides by the loop of the bias, averaged by quadrature", Symbol = "P_D")]
+    [RecordName("class-ab.heat")]
     public static Power Heat(ElectricPotential V, ElectricPotential V_p, ElectricResistance Z, Angle phi, ElectricResistance R_E, int n, ElectricCurrent I_q, ElectricResistance r_int, ElectricPotential V_T)
     {
         Guard.Between(V_p, default, ClassB.FullSwing(V, Z, phi, R_E, n) * (1 + 1e-12), hint: "The output, its emitter resistors' drop included, cannot swing past the rail.");
@@ -43,6 +44,7 @@ public static partial class ClassAB
     /// <param name="V_T">Thermal voltage; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">The law was not solved; the message gives the last state.</exception>
+    [RecordName("class-ab.mean-of-both")]
     public static ElectricCurrent MeanOfBoth(ElectricCurrent I_p, ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T) =>
         ElectricCurrent.FromAmperes(Law(I_Q, R, V_T).OverSine(Guard.NotNegative(I_p).Amperes).Sum);
 
@@ -53,6 +55,7 @@ public static partial class ClassAB
     /// <param name="V_T">Thermal voltage; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">The law was not solved; the message gives the last state.</exception>
+    [RecordName("class-ab.mean-of-squares")]
     public static SquaredCurrent MeanOfSquares(ElectricCurrent I_p, ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T) =>
         new(Law(I_Q, R, V_T).OverSine(Guard.NotNegative(I_p).Amperes).Squares);
 

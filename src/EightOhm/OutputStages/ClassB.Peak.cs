@@ -17,6 +17,7 @@ public static partial class ClassB
     /// <param name="phi">Its phase, −90° to 90°; either sign stresses the same.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(PeakSource, Symbol = "p_max")]
+    [RecordName("class-b.peak-of-side")]
     public static Power PeakOfSide(ElectricPotential V, ElectricResistance Z, Angle phi)
     {
         Guard.Positive(V);
@@ -32,6 +33,7 @@ public static partial class ClassB
     /// <param name="phi">Phase of the load that the transistors see, −90° to 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(PeakSource, Symbol = "v_o")]
+    [RecordName("class-b.output-at-peak")]
     public static ElectricPotential OutputAtPeak(ElectricPotential V, Angle phi)
     {
         Guard.Positive(V);

@@ -18,6 +18,7 @@ public static partial class ClassB
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(WorstSource, Symbol = "P_D")]
+    [RecordName("class-b.worst")]
     public static Power Worst(ElectricPotential V, ElectricResistance Z, Angle phi)
     {
         Guard.Positive(V);
@@ -37,6 +38,7 @@ public static partial class ClassB
     /// <param name="n">Pairs in parallel; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(WorstSource + ", of the load with R_E/n in series", Symbol = "P_D")]
+    [RecordName("class-b.worst")]
     public static Power Worst(ElectricPotential V, ElectricResistance Z, Angle phi, ElectricResistance R_E, int n)
     {
         var Z_s = LoadWithEmitterResistor.Magnitude(Z, phi, R_E, n);
@@ -52,6 +54,7 @@ public static partial class ClassB
     /// <param name="n">Pairs in parallel; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(WorstSource + "; 2·n transistors", Symbol = "P_one")]
+    [RecordName("class-b.worst-of-one")]
     public static Power WorstOfOne(ElectricPotential V, ElectricResistance Z, Angle phi, ElectricResistance R_E, int n) =>
         Worst(V, Z, phi, R_E, n) / (2 * n);
 
@@ -63,6 +66,7 @@ public static partial class ClassB
     /// <param name="n">Pairs in parallel; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(WorstSource, Symbol = "V_p")]
+    [RecordName("class-b.worst-level")]
     public static ElectricPotential WorstLevel(ElectricPotential V, ElectricResistance Z, Angle phi, ElectricResistance R_E, int n)
     {
         Guard.Positive(V);
@@ -78,6 +82,7 @@ public static partial class ClassB
     /// <param name="x">How far the mains may be above nominal, such as 10.percent; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: the worst heat goes with V²", Symbol = "P_hi")]
+    [RecordName("class-b.at-high-mains")]
     public static Power AtHighMains(Power P, Ratio x)
     {
         Guard.NotNegative(P);

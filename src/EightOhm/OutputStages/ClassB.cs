@@ -25,6 +25,7 @@ public static partial class ClassB
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "P_S")]
+    [RecordName("class-b.supply-power")]
     public static Power SupplyPower(ElectricPotential V, ElectricPotential V_p, ElectricResistance Z)
     {
         Guard.Positive(V);
@@ -38,6 +39,7 @@ public static partial class ClassB
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "I_rail")]
+    [RecordName("class-b.rail-current")]
     public static ElectricCurrent RailCurrent(ElectricPotential V_p, ElectricResistance Z)
     {
         Guard.NotNegative(V_p);
@@ -51,6 +53,7 @@ public static partial class ClassB
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("C. K. Alexander & M. N. O. Sadiku, Fundamentals of Electric Circuits, 5th ed., ch. 11: average power", Symbol = "P_L")]
+    [RecordName("class-b.load-power")]
     public static Power LoadPower(ElectricPotential V_p, ElectricResistance Z, Angle phi)
     {
         Guard.NotNegative(V_p);
@@ -66,6 +69,7 @@ public static partial class ClassB
     /// <param name="n">Pairs in parallel; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Joule's law for the half-waves of both sides: a sine of peak I_p in R_E/n", Symbol = "P_R")]
+    [RecordName("class-b.resistor-heat")]
     public static Power ResistorHeat(ElectricPotential V_p, ElectricResistance Z, ElectricResistance R_E, int n)
     {
         Guard.NotNegative(V_p);
@@ -85,6 +89,7 @@ public static partial class ClassB
     /// <param name="n">Pairs in parallel; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Reactive, Symbol = "P_D")]
+    [RecordName("class-b.heat")]
     public static Power Heat(ElectricPotential V, ElectricPotential V_p, ElectricResistance Z, Angle phi, ElectricResistance R_E, int n)
     {
         Guard.Between(V_p, default, FullSwing(V, Z, phi, R_E, n) * Rounding, hint: PastRail);
@@ -103,6 +108,7 @@ public static partial class ClassB
     /// <param name="n">Pairs in parallel; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("C. K. Alexander & M. N. O. Sadiku, Fundamentals of Electric Circuits, 5th ed., ch. 9: voltage division", Symbol = "V_full")]
+    [RecordName("class-b.full-swing")]
     public static ElectricPotential FullSwing(ElectricPotential V, ElectricResistance Z, Angle phi, ElectricResistance R_E, int n)
     {
         Guard.Positive(V);
@@ -116,6 +122,7 @@ public static partial class ClassB
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "eta")]
+    [RecordName("class-b.efficiency")]
     public static Ratio Efficiency(ElectricPotential V, ElectricPotential V_p, Angle phi)
     {
         Guard.Positive(V);

@@ -15,6 +15,7 @@ public static partial class Crossover
     /// <param name="I">Current of one device; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 5", Symbol = "r_e")]
+    [RecordName("crossover.emitter-resistance")]
     public static ElectricResistance EmitterResistance(ElectricPotential V_T, ElectricCurrent I)
     {
         Guard.Positive(V_T);
@@ -30,6 +31,7 @@ public static partial class Crossover
     /// <param name="n">Pairs; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(ClassAb + ", with a resistance in each emitter", Symbol = "A_0")]
+    [RecordName("crossover.gain-at-zero")]
     public static Gain GainAtZero(ElectricResistance R_L, ElectricPotential V_T, ElectricCurrent I_q, ElectricResistance R, int n)
     {
         Guard.Positive(R_L);
@@ -46,6 +48,7 @@ public static partial class Crossover
     /// <param name="n">Pairs; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(ClassAb + ", one side off, r_e gone to zero", Symbol = "A_far")]
+    [RecordName("crossover.large-signal-gain")]
     public static Gain LargeSignalGain(ElectricResistance R_L, ElectricResistance R, int n)
     {
         Guard.Positive(R_L);
@@ -59,6 +62,7 @@ public static partial class Crossover
     /// <param name="R_L">Load; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(ClassAb, Symbol = "R_o")]
+    [RecordName("crossover.output-resistance")]
     public static ElectricResistance OutputResistance(Gain A, ElectricResistance R_L)
     {
         Guard.Positive(R_L);
@@ -75,6 +79,7 @@ public static partial class Crossover
     /// <param name="r_int">Resistance inside the device that acts in series with its emitter, the base's over h_FE included; 0 Ω or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("B. M. Oliver, Hewlett-Packard Journal, Feb. 1971", Symbol = "I_q")]
+    [RecordName("crossover.equal-gain-current")]
     public static ElectricCurrent EqualGainCurrent(ElectricPotential V_T, ElectricResistance R_E, ElectricResistance r_int)
     {
         Guard.Positive(V_T);
@@ -91,6 +96,7 @@ public static partial class Crossover
     /// <param name="h_FE">Current gain; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("B. M. Oliver, Hewlett-Packard Journal, Feb. 1971", Symbol = "I_q")]
+    [RecordName("crossover.equal-gain-current")]
     public static ElectricCurrent EqualGainCurrent(ElectricPotential V_T, ElectricResistance R_E, ElectricResistance r_int, ElectricResistance r_b, double h_FE)
     {
         Guard.Positive(V_T);
@@ -107,6 +113,7 @@ public static partial class Crossover
     /// <param name="r_int">Resistance inside the device that acts in series with its emitter, the base's over h_FE included; 0 Ω or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("B. M. Oliver, Hewlett-Packard Journal, Feb. 1971", Symbol = "V_RE")]
+    [RecordName("crossover.emitter-resistor-drop")]
     public static ElectricPotential EmitterResistorDrop(ElectricPotential V_T, ElectricResistance R_E, ElectricResistance r_int) =>
         EqualGainCurrent(V_T, R_E, r_int) * R_E;
 
@@ -118,6 +125,7 @@ public static partial class Crossover
     /// <param name="h_FE">Current gain; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("B. M. Oliver, Hewlett-Packard Journal, Feb. 1971", Symbol = "V_RE")]
+    [RecordName("crossover.emitter-resistor-drop")]
     public static ElectricPotential EmitterResistorDrop(ElectricPotential V_T, ElectricResistance R_E, ElectricResistance r_int, ElectricResistance r_b, double h_FE) =>
         EqualGainCurrent(V_T, R_E, r_int, r_b, h_FE) * R_E;
 }

@@ -20,6 +20,7 @@ public static partial class CurrentSharing
     /// <param name="V_T">Thermal voltage at the junction temperature; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "dI")]
+    [RecordName("current-sharing.spread")]
     public static ElectricCurrent Spread(ElectricPotential dV, ElectricCurrent I, ElectricResistance R, ElectricPotential V_T)
     {
         Guard.NotNegative(dV);
@@ -36,6 +37,7 @@ public static partial class CurrentSharing
     /// <param name="V_T">Thermal voltage at the junction temperature; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "dV")]
+    [RecordName("current-sharing.matching")]
     public static ElectricPotential Matching(ElectricCurrent dI, ElectricCurrent I, ElectricResistance R, ElectricPotential V_T)
     {
         Guard.NotNegative(dI);
@@ -53,6 +55,7 @@ public static partial class CurrentSharing
     /// <param name="V_T">Thermal voltage at the junction temperature; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "R")]
+    [RecordName("current-sharing.least-resistance")]
     public static ElectricResistance LeastResistance(ElectricPotential dV, ElectricCurrent dI, ElectricCurrent I, ElectricPotential V_T)
     {
         Guard.NotNegative(dV);
@@ -82,6 +85,7 @@ public static partial class CurrentSharing
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">No solution was found; the message gives the last bracket.</exception>
     [Solves(nameof(Loop))]
+    [RecordName("current-sharing.difference")]
     public static ElectricCurrent Difference(ElectricPotential dV, ElectricCurrent I, ElectricResistance R, ElectricPotential V_T)
     {
         double v = Guard.Positive(dV).Volts, i = Guard.Positive(I).Amperes, r = Guard.NotNegative(R).Ohms, vt = Guard.Positive(V_T).Volts;

@@ -1,28 +1,37 @@
+using EightOhm.Quantities;
+using EightOhm.Samples;
+using UnitsNet;
+
 namespace EightOhm.OutputStages;
 
-/// <summary>Static distortion of a follower stage over its bias, in plain numbers for a chart: one value for each bias.</summary>
+/// <summary>Static distortion of a follower stage over its bias: one value for each bias, told over the idle current of one output device.</summary>
 public sealed class DistortionOverBias
 {
+    private readonly double[][] shares;
+
     internal DistortionOverBias(int biases) =>
-        (BiasVoltages, IdleCurrents, InputPeaks, Fundamentals, Distortions, Each) = (new double[biases], new double[biases], new double[biases], new double[biases], new double[biases], new double[biases][]);
-
-    /// <summary>Between the bases of the first stage, V.</summary>
-    public IReadOnlyList<double> BiasVoltage => BiasVoltages;
-
-    /// <summary>Idle current of one output device, A.</summary>
-    public IReadOnlyList<double> IdleCurrent => IdleCurrents;
-
-    /// <summary>Peak of the sine at the input, V.</summary>
-    public IReadOnlyList<double> InputPeak => InputPeaks;
-
-    /// <summary>Peak of the output's fundamental, V.</summary>
-    public IReadOnlyList<double> Fundamental => Fundamentals;
+        (BiasVoltages, IdleCurrents, InputPeaks, Fundamentals, Distortions, shares) = (new double[biases], new double[biases], new double[biases], new double[biases], new double[biases], new double[biases][]);
 
     /// <summary>Static total harmonic distortion over the fundamental: root of the sum of squares from the second harmonic up.</summary>
-    public IReadOnlyList<double> Thd => Distortions;
+    public Curve<ElectricCurrent, Ratio> Thd => new(IdleCurrents, Distortions);
 
-    /// <summary>Each harmonic over the fundamental, signed, from the second up, for each bias.</summary>
-    public IReadOnlyList<IReadOnlyList<double>> Harmonics => Each;
+    /// <summary>Between the bases of the first stage.</summary>
+    public Curve<ElectricCurrent, ElectricPotential> BiasVoltage => new(IdleCurrents, BiasVoltages);
+
+    /// <summary>Peak of the sine at the input.</summary>
+    public Curve<ElectricCurrent, ElectricPotential> InputPeak => new(IdleCurrents, InputPeaks);
+
+    /// <summary>Peak of the output's fundamental.</summary>
+    public Curve<ElectricCurrent, ElectricPotential> Fundamental => new(IdleCurrents, Fundamentals);
+
+    /// <summary>One harmonic over the fundamental, signed.</summary>
+    /// <param name="n">Its number; 2 up to the highest asked for.</param>
+    /// <exception cref="ArgumentOutOfRangeException">That harmonic was not asked for.</exception>
+    public Curve<ElectricCurrent, Ratio> Harmonic(int n)
+    {
+        Guard.Between(n, 2, Each[0].Length + 1);
+        return new(IdleCurrents, [.. Each.Select(h => h[n - 2])]);
+    }
 
     internal double[] BiasVoltages { get; }
 
@@ -34,5 +43,5 @@ public sealed class DistortionOverBias
 
     internal double[] Distortions { get; }
 
-    internal double[][] Each { get; }
+    internal double[][] Each => shares;
 }

@@ -18,6 +18,7 @@ public static partial class Drivers
     /// <param name="h_FE">Their current gain at that current, droop included; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 5: i_B = i_C/β", Symbol = "I_B")]
+    [RecordName("drivers.base-current")]
     public static ElectricCurrent BaseCurrent(ElectricCurrent I, double h_FE)
     {
         Guard.NotNegative(I);
@@ -30,6 +31,7 @@ public static partial class Drivers
     /// <param name="R">Resistor between the drivers' emitters; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("C. K. Alexander & M. N. O. Sadiku, Fundamentals of Electric Circuits, 5th ed., ch. 2: Ohm's law", Symbol = "I_D")]
+    [RecordName("drivers.standing")]
     public static ElectricCurrent Standing(ElectricPotential V, ElectricResistance R)
     {
         Guard.Positive(V);
@@ -46,6 +48,7 @@ public static partial class Drivers
     /// <param name="I_D">Standing current of the driver; 0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "P_drv")]
+    [RecordName("drivers.heat")]
     public static Power Heat(ElectricPotential V, ElectricPotential V_p, ElectricResistance Z, Angle phi, double h_FE, ElectricCurrent I_D)
     {
         Guard.Positive(h_FE);
@@ -63,6 +66,7 @@ public static partial class Drivers
     /// <param name="I_D">Standing current of the driver; 0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + ", maximised over the level", Symbol = "P_drv")]
+    [RecordName("drivers.worst-heat")]
     public static Power WorstHeat(ElectricPotential V, ElectricResistance Z, Angle phi, double h_FE, ElectricCurrent I_D)
     {
         Guard.Positive(h_FE);
@@ -86,14 +90,21 @@ public static partial class Drivers
         Guard.Positive(n);
         Guard.NotNegative(I_D);
         Guard.Between(phi, -90.deg, 90.deg, hint: LoadWithEmitterResistor.Phase90);
-        double rail = V.Volts, peak = V_p.Volts / Guard.Positive(Z).Ohms, lag = phi.Radians;
+        Guard.Positive(Z);
         double Base(double current) => current / Guard.Positive(h_FE(ElectricCurrent.FromAmperes(current / n)), nameof(h_FE));
+        return Of(V, V_p, Z, phi, Base, I_D) is var load && V_p > default(ElectricPotential) ? load : load with { Gain = h_FE(default) };
+    }
+
+    /// <summary>The same from the base current of a side over its collector current, in A.</summary>
+    internal static DriverLoad Of(ElectricPotential V, ElectricPotential V_p, ElectricResistance Z, Angle phi, Func<double, double> bases, ElectricCurrent I_D)
+    {
+        double rail = V.Volts, volts = V_p.Volts, peak = volts / Z.Ohms, lag = phi.Radians;
 
         // Over the conducting half-wave, where the integrand is smooth.
-        var sum = GaussLegendreRule.Integrate(a => (rail - (V_p.Volts * Math.Sin(a + lag))) * Base(peak * Math.Sin(a)), 0, Math.PI, 64);
-        var most = Base(peak);
-        var heat = (rail * I_D.Amperes) + (sum / (2 * Math.PI));
-        return new DriverLoad(ElectricCurrent.FromAmperes(most), peak > 0 ? peak / most : h_FE(default), I_D + ElectricCurrent.FromAmperes(most), Power.FromWatts(heat));
+        var sum = GaussLegendreRule.Integrate(a => (rail - (volts * Math.Sin(a + lag))) * bases(peak * Math.Sin(a)), 0, Math.PI, 64);
+        var most = bases(peak);
+        var dissipation = (rail * I_D.Amperes) + (sum / (2 * Math.PI));
+        return new DriverLoad(ElectricCurrent.FromAmperes(most), peak > 0 ? peak / most : double.PositiveInfinity, I_D + ElectricCurrent.FromAmperes(most), Power.FromWatts(dissipation));
     }
 }
 

@@ -2,7 +2,6 @@ using EightOhm.Quantities;
 using EightOhm.Explaining;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
-using static EightOhm.Quantities.Constants;
 using static EightOhm.Quantities.Maths;
 
 namespace EightOhm.OutputStages;
@@ -10,16 +9,6 @@ namespace EightOhm.OutputStages;
 /// <summary>The current of an exponential junction with a resistor in series.</summary>
 public static partial class EmitterBias
 {
-    /// <summary>Thermal voltage: k·T/q.</summary>
-    /// <param name="T">Junction temperature; above 0 K.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature is not above absolute zero.</exception>
-    [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 3", Symbol = "V_T")]
-    public static ElectricPotential ThermalVoltage(Temperature T)
-    {
-        Guard.Positive(T);
-        return k * T / q;
-    }
-
     /// <summary>What the current satisfies: the drive is the junction's voltage and the resistor's.</summary>
     /// <param name="I">The current: the unknown.</param>
     /// <param name="V">The voltage across both.</param>
@@ -43,6 +32,7 @@ public static partial class EmitterBias
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     /// <exception cref="InvalidOperationException">No solution was found; the message gives the last bracket.</exception>
     [Solves(nameof(Loop))]
+    [RecordName("emitter-bias.current")]
     public static ElectricCurrent Current(ElectricPotential V, ElectricResistance R, ElectricCurrent I_s, ElectricPotential V_T)
     {
         double v = Guard.Positive(V).Volts, r = Guard.Positive(R).Ohms, saturation = Guard.Positive(I_s).Amperes, vt = Guard.Positive(V_T).Volts;

@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using EightOhm.Quantities;
 using EightOhm.Numerics;
 using MathNet.Numerics;
@@ -30,7 +31,7 @@ public sealed partial record EmitterFollowerStage
         var volts = Guard.Positive(at).Volts;
         double Difference(double logarithm)
         {
-            var gain = BiasedAt(ElectricCurrent.FromAmperes(Math.Exp(logarithm))).Curve([-volts, 0, volts]).Gain;
+            var gain = BiasedAt(ElectricCurrent.FromAmperes(Math.Exp(logarithm))).Curve([-volts, 0, volts]).Gain.Y;
             return gain[1] - (gain[0] + gain[2]) / 2;
         }
 
@@ -56,13 +57,13 @@ public sealed partial record EmitterFollowerStage
         var top = Guard.Positive(upTo ?? 4 * EqualGainCurrent(), nameof(upTo)).Amperes;
         var bottom = Math.Min(top, EqualGainCurrent().Amperes) / 100;
         ElectricCurrent[] looks = [.. Generate.LogSpaced(Looks, Math.Log10(bottom), Math.Log10(top)).Select(i => ElectricCurrent.FromAmperes(i))];
-        var thd = DistortionAt(looks, level, highest).Thd;
+        var thd = DistortionAt(looks, level, highest).Distortions;
         var k = 1;
         while (k < Looks - 1 && !(thd[k] <= thd[k - 1] && thd[k] < thd[k + 1]))
             k++;
         if (k == Looks - 1)
             return Choice(thd[^1] < thd[0] ? looks[^1] : looks[0]);
-        double Thd(double logarithm) => DistortionAt([ElectricCurrent.FromAmperes(Math.Exp(logarithm))], level, highest).Thd[0];
+        double Thd(double logarithm) => DistortionAt([ElectricCurrent.FromAmperes(Math.Exp(logarithm))], level, highest).Distortions[0];
         // A minimum is flat: half the digits are all there are, so the width below is enough.
         var least = GoldenSection.Highest(u => -Thd(u), Math.Log(looks[k - 1].Amperes), Math.Log(looks[k + 1].Amperes), 1e-5);
         return Choice(ElectricCurrent.FromAmperes(Math.Exp((least.Low + least.High) / 2)));
@@ -75,5 +76,5 @@ public sealed partial record EmitterFollowerStage
     }
 
     private ElectricCurrent EqualGainCurrent() =>
-        Crossover.EqualGainCurrent(EmitterBias.ThermalVoltage(Junction), ElectricResistance.FromOhms(Math.Max(TotalEmitterResistance.Ohms, 1e-6)), default);
+        Crossover.EqualGainCurrent(Devices.Junction.ThermalVoltage(Junction), ElectricResistance.FromOhms(Math.Max(TotalEmitterResistance.Ohms, 1e-6)), default);
 }

@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -36,10 +37,10 @@ public sealed partial record EmitterFollowerStage
     public ElectricResistance Source { get; init => field = Guard.NotNegative(value); }
 
     /// <summary>One upper output device.</summary>
-    public FollowerDevice Device { get; init; } = new();
+    public LargeSignalModel Device { get; init; } = new();
 
     /// <summary>One lower output device; like the upper one when not given.</summary>
-    public FollowerDevice? Complement { get; init; }
+    public LargeSignalModel? Complement { get; init; }
 
     /// <summary>The drivers of the outputs; none when not given.</summary>
     public FollowerDrivers? Drivers { get; init; }

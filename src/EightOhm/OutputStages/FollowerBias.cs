@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using EightOhm.Quantities;
 using EightOhm.Explaining;
 using UnitsNet;
@@ -12,7 +13,7 @@ public sealed record FollowerBias
         (Stage, BiasVoltage, IdleCurrent) = (stage, bias, idle);
         var standing = stage.Equations().StandingCurrents(idle.Amperes);
         (DriverCurrent, PreDriverCurrent) = (Current(0), Current(1));
-        GainAtZero = Curve([0.0]).Gain[0].ratio;
+        GainAtZero = Curve([0.0]).Gain[0].Y;
 
         ElectricCurrent? Current(int k) => k < standing.Count ? ElectricCurrent.FromAmperes(standing[k]) : null;
     }
@@ -30,7 +31,7 @@ public sealed record FollowerBias
 
     /// <summary>Thermal voltage of the upper outputs.</summary>
     [Symbol("V_T")]
-    public ElectricPotential ThermalVoltage => EmitterBias.ThermalVoltage(Stage.Junction);
+    public ElectricPotential ThermalVoltage => Devices.Junction.ThermalVoltage(Stage.Junction);
 
     /// <summary>Incremental emitter resistance of one output device at idle, V_T/I_q.</summary>
     [Symbol("r_e")]
@@ -70,12 +71,12 @@ public sealed record FollowerBias
     /// <summary>The input voltage that an output voltage asks for.</summary>
     /// <param name="output">Across the load; any sign.</param>
     /// <exception cref="InvalidOperationException">The solver did not converge; the message gives its last state.</exception>
-    public ElectricPotential InputFor(ElectricPotential output) => ElectricPotential.FromVolts(Curve([output.Volts]).Input[0]);
+    public ElectricPotential InputFor(ElectricPotential output) => Curve([output.Volts]).Transfer[0].X;
 
     /// <summary>The incremental gain dv_out/dv_in at an output voltage, from the slopes of the solved equations.</summary>
     /// <param name="output">Across the load; any sign.</param>
     /// <exception cref="InvalidOperationException">The solver did not converge; the message gives its last state.</exception>
-    public Gain GainAt(ElectricPotential output) => Curve([output.Volts]).Gain[0].ratio;
+    public Gain GainAt(ElectricPotential output) => Curve([output.Volts]).Gain[0].Y;
 
     /// <summary>The incremental output resistance at an output voltage: R_L·(1/A − 1).</summary>
     /// <param name="output">Across the load; any sign.</param>

@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -11,8 +12,8 @@ public sealed record FollowerDrivers(ElectricResistance BetweenEmitters)
     public ElectricResistance BetweenEmitters { get; init => field = Guard.Positive(value); } = Guard.Positive(BetweenEmitters);
 
     /// <summary>The upper device.</summary>
-    public FollowerDevice Device { get; init; } = new();
+    public LargeSignalModel Device { get; init; } = new();
 
     /// <summary>The lower device; like the upper one when not given.</summary>
-    public FollowerDevice? Complement { get; init; }
+    public LargeSignalModel? Complement { get; init; }
 }

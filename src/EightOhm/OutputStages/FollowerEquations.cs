@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using System.Numerics;
 using System.Runtime.CompilerServices;
 using EightOhm.Quantities;
@@ -102,7 +103,7 @@ internal sealed class FollowerEquations
                     return (double.NaN, standing);
             }
 
-            sum += stage.Upper.Junction(ref p) + stage.Lower.Junction(ref n);
+            sum += stage.Upper.AcrossJunction(ref p) + stage.Lower.AcrossJunction(ref n);
         }
 
         return (sum, standing);
@@ -146,14 +147,14 @@ internal sealed class FollowerEquations
     }
 
     // I_B = I/h·(1 + I/I_k), so that h_FE = h/(1 + I/I_k).
-    private readonly struct Device(FollowerDevice device, double outside)
+    private readonly struct Device(LargeSignalModel device, double outside)
     {
         // Below this emitter current the logarithm goes on as its tangent, so that a step too far leads back instead of nowhere.
         // Far below any driver's current, far above the rounding of volts over ohms.
         private static readonly Vector<double> Least = new(1e-9);
 
-        private readonly Vector<double> v_T = new(EmitterBias.ThermalVoltage(device.Junction).Volts);
-        private readonly Vector<double> at1A = new(-EmitterBias.ThermalVoltage(device.Junction).Volts * Math.Log(device.SaturationCurrent.Amperes));
+        private readonly Vector<double> v_T = new(Junction.ThermalVoltage(device.Junction).Volts);
+        private readonly Vector<double> at1A = new(-Junction.ThermalVoltage(device.Junction).Volts * Math.Log(device.SaturationCurrent.Amperes));
         private readonly Vector<double> inverse = new(1 / (device.CurrentGain ?? double.PositiveInfinity));
         private readonly Vector<double> droop = new(1 / (device.CurrentGain ?? double.PositiveInfinity) / (device.KneeCurrent?.Amperes ?? double.PositiveInfinity));
         private readonly Vector<double> r = new(device.InternalResistance.Ohms + outside);
@@ -191,7 +192,7 @@ internal sealed class FollowerEquations
         }
 
         /// <summary>The voltage from base to the far end of the emitter resistor at an emitter current, which becomes the base current.</summary>
-        public double Junction(ref double current)
+        public double AcrossJunction(ref double current)
         {
             var (emitter, a) = (current, 1 + inverse[0]);
             var collector = 2 * emitter / (a + Math.Sqrt(a * a + 4 * droop[0] * emitter));

@@ -9,8 +9,8 @@ public sealed record FollowerHarmonics
 {
     internal FollowerHarmonics(FollowerBias bias, ElectricPotential level, DistortionOverBias over)
     {
-        (Level, InputPeak, Fundamental, StaticThd) = (level, ElectricPotential.FromVolts(over.InputPeak[0]), ElectricPotential.FromVolts(over.Fundamental[0]), Ratio.FromDecimalFractions(over.Thd[0]));
-        Shares = over.Harmonics[0];
+        (Level, InputPeak, Fundamental, StaticThd) = (level, over.InputPeak[0].Y, over.Fundamental[0].Y, over.Thd[0].Y);
+        Shares = over.Each[0];
         if (bias.Stage.TransitionFrequency is { } f_T && bias.DriverCurrent is { } standing)
             ChargeLimit = ChargeControl.LimitFrequency(standing, level / bias.Stage.Load, f_T);
     }

@@ -19,6 +19,7 @@ public static partial class LoadWithEmitterResistor
     /// <param name="n">Pairs in parallel; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "Z_s")]
+    [RecordName("load-with-emitter-resistor.magnitude")]
     public static ElectricResistance Magnitude(ElectricResistance Z, Angle phi, ElectricResistance R_E, int n)
     {
         Guard.Positive(Z);
@@ -37,6 +38,7 @@ public static partial class LoadWithEmitterResistor
     /// <param name="n">Pairs in parallel; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "phi_s")]
+    [RecordName("load-with-emitter-resistor.phase")]
     public static Angle Phase(ElectricResistance Z, Angle phi, ElectricResistance R_E, int n)
     {
         Guard.Positive(Z);

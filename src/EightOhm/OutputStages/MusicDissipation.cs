@@ -8,7 +8,7 @@ namespace EightOhm.OutputStages;
 
 /// <summary>Music duty: the heat of an ideal class-B stage while a programme gives the load a mean power, by a sine and by Gaussian noise.</summary>
 /// <remarks>The same power by another waveform is another heat: a class-B stage draws the mean of |i|, which is 0.900 of the rms for a sine and 0.798
-/// for Gaussian noise. With emitter resistors, bias and sag: <see cref="ClassBStage.Sine"/> and <see cref="ClassBStage.Noise"/>.</remarks>
+/// for Gaussian noise. With emitter resistors, bias and sag: <see cref="StageDissipation.Sine"/> and <see cref="StageDissipation.Noise"/>.</remarks>
 public static partial class MusicDissipation
 {
     // Peaks at three times the rms: a Gaussian is beyond them 0.27 % of the time, and its mean |i| 0.1 % too high without the clipping.
@@ -23,6 +23,7 @@ public static partial class MusicDissipation
     /// <param name="phi">Phase of the load, −89.9° to 89.9°: a reactance takes no power.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Average, Symbol = "I_rms")]
+    [RecordName("music-dissipation.rms-current")]
     public static ElectricCurrent RmsCurrent(Power P, ElectricResistance Z, Angle phi)
     {
         Guard.NotNegative(P);
@@ -38,6 +39,7 @@ public static partial class MusicDissipation
     /// <param name="phi">Phase of the load, −89.9° to 89.9°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: supply less load", Symbol = "P_D")]
+    [RecordName("music-dissipation.sine-heat")]
     public static Power SineHeat(ElectricPotential V, Power P, ElectricResistance Z, Angle phi)
     {
         var I_rms = RmsCurrent(P, Z, phi);
@@ -54,6 +56,7 @@ public static partial class MusicDissipation
     /// <param name="phi">Phase of the load, −89.9° to 89.9°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("derived: V times the mean of |i|, which is √(2/π) of a Gaussian's rms (A. Papoulis, Probability, Random Variables and Stochastic Processes, 3rd ed., ch. 5), less the load's power", Symbol = "P_D")]
+    [RecordName("music-dissipation.noise-heat")]
     public static Power NoiseHeat(ElectricPotential V, Power P, ElectricResistance Z, Angle phi)
     {
         var I_rms = RmsCurrent(P, Z, phi);
@@ -66,6 +69,7 @@ public static partial class MusicDissipation
     /// <param name="C_f">Crest factor of the programme: peak over rms; 1 (0 dB) or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Average + "; peak and effective value", Symbol = "P")]
+    [RecordName("music-dissipation.power-of")]
     public static Power PowerOf(Power P_rated, Gain C_f)
     {
         Guard.NotNegative(P_rated);
@@ -78,6 +82,7 @@ public static partial class MusicDissipation
     /// <param name="P">Mean power of the programme; greater than 0 W, at most twice the rated (a square wave).</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Average + "; peak and effective value", Symbol = "C_f")]
+    [RecordName("music-dissipation.crest-factor")]
     public static Gain CrestFactor(Power P_rated, Power P)
     {
         Guard.Positive(P_rated);
@@ -90,6 +95,7 @@ public static partial class MusicDissipation
     /// <param name="C_f">Crest factor that the swing allows; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The crest factor is not positive.</exception>
     [Formula("A. Papoulis, Probability, Random Variables and Stochastic Processes, 3rd ed., ch. 4: the error function", Symbol = "d")]
+    [RecordName("music-dissipation.clipped-share")]
     public static Ratio ClippedShare(Gain C_f)
     {
         Guard.Positive(C_f);

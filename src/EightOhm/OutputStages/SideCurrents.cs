@@ -32,6 +32,7 @@ public static partial class SideCurrents
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">No solution was found; the message gives the last state.</exception>
     [Solves(nameof(Law))]
+    [RecordName("side-currents.off-side")]
     public static ElectricCurrent OffSide(ElectricCurrent I_o, ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T)
     {
         Guard.NotNegative(I_o);

@@ -1,31 +1,14 @@
 using EightOhm.Quantities;
 using EightOhm.Explaining;
 using UnitsNet;
-using static EightOhm.Quantities.Maths;
 
 namespace EightOhm.OutputStages;
 
-/// <summary>Bias voltages made of junctions: a string of diodes, or one junction multiplied by two resistors.</summary>
+/// <summary>The bias spreader: a transistor that holds its own V_BE, multiplied by two resistors, and on the sink lets it fall as the junctions warm.</summary>
 /// <remarks>Base currents are left aside. R_1 is from base to emitter, R_2 from collector to base.</remarks>
 public static partial class VbeMultiplier
 {
-    private const string Source = "Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14, biasing by diodes and by the V_BE multiplier";
-
-    /// <summary>The voltage of n equal junctions in series: n·V_T·ln(I/I_s).</summary>
-    /// <param name="n">Junctions; 1 or more.</param>
-    /// <param name="I">Current through each; greater than the saturation current.</param>
-    /// <param name="I_s">Saturation current of each; greater than 0 A.</param>
-    /// <param name="V_T">Thermal voltage; greater than 0 V.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    [Formula(Source, Symbol = "V_BB")]
-    public static ElectricPotential OfJunctions(int n, ElectricCurrent I, ElectricCurrent I_s, ElectricPotential V_T)
-    {
-        Guard.Positive(n);
-        Guard.Positive(I_s);
-        Guard.Positive(V_T);
-        Guard.Positive(I - I_s, nameof(I), "A conducting junction carries far more than its saturation current.");
-        return n * V_T * Ln(I / I_s);
-    }
+    private const string Source = "Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14, biasing by the V_BE multiplier";
 
     /// <summary>The multiplied voltage: V_BE·(1 + R_2/R_1).</summary>
     /// <param name="V_BE">Base-emitter voltage of the multiplying transistor; greater than 0 V.</param>
@@ -33,6 +16,7 @@ public static partial class VbeMultiplier
     /// <param name="R_2">From collector to base; 0 Ω or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "V_BB")]
+    [RecordName("vbe-multiplier.voltage")]
     public static ElectricPotential Voltage(ElectricPotential V_BE, ElectricResistance R_1, ElectricResistance R_2)
     {
         Guard.Positive(V_BE);
@@ -46,6 +30,7 @@ public static partial class VbeMultiplier
     /// <param name="I_R">Current through the divider; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "R_1")]
+    [RecordName("vbe-multiplier.lower-resistor")]
     public static ElectricResistance LowerResistor(ElectricPotential V_BE, ElectricCurrent I_R)
     {
         Guard.Positive(V_BE);
@@ -59,11 +44,36 @@ public static partial class VbeMultiplier
     /// <param name="I_R">Current through the divider; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "R_2")]
+    [RecordName("vbe-multiplier.upper-resistor")]
     public static ElectricResistance UpperResistor(ElectricPotential V_BB, ElectricPotential V_BE, ElectricCurrent I_R)
     {
         Guard.Positive(V_BE);
         Guard.Positive(I_R);
         Guard.NotNegative(V_BB - V_BE, nameof(V_BB), "One junction is the least that a multiplier makes.");
         return (V_BB - V_BE) / I_R;
+    }
+
+    /// <summary>How many junctions' worth a voltage is: V_BB/V_BE.</summary>
+    /// <param name="V_BB">The voltage wanted across it; greater than 0 V.</param>
+    /// <param name="V_BE">Of its transistor at its own current; greater than 0 V.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    [Formula(Source, Symbol = "m")]
+    public static double Factor(ElectricPotential V_BB, ElectricPotential V_BE)
+    {
+        Guard.Positive(V_BB);
+        Guard.Positive(V_BE);
+        return V_BB / V_BE;
+    }
+
+    /// <summary>How its voltage moves with its own temperature: −m·tc.</summary>
+    /// <param name="m">Its factor; greater than 0.</param>
+    /// <param name="tc">How much V_BE falls for a kelvin, as a positive value (about 2.1 mV/K); greater than 0 V/K.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    [Formula(Source, Symbol = "dV_dT")]
+    public static VoltageDrift Drift(double m, VoltageDrift tc)
+    {
+        Guard.Positive(m);
+        Guard.Positive(tc);
+        return -(m * tc);
     }
 }

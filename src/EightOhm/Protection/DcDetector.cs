@@ -1,5 +1,6 @@
 using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Numerics;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 using static EightOhm.Quantities.Constants;
@@ -24,6 +25,7 @@ public static partial class DcDetector
     /// <param name="V_th">Threshold at the filter's output; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Note, Symbol = "tau")]
+    [RecordName("dc-detector.one-pole-tau")]
     public static Duration OnePoleTau(ElectricPotential V_p, Frequency f, ElectricPotential V_th)
     {
         Guard.Positive(V_th);
@@ -39,6 +41,7 @@ public static partial class DcDetector
     /// <param name="V_th">Threshold at the filter's output; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Note + ", twice", Symbol = "tau")]
+    [RecordName("dc-detector.two-pole-tau")]
     public static Duration TwoPoleTau(ElectricPotential V_p, Frequency f, ElectricPotential V_th)
     {
         Guard.Positive(V_th);
@@ -55,6 +58,7 @@ public static partial class DcDetector
     /// <param name="tau">Time constant; greater than 0 s.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Step, Symbol = "t")]
+    [RecordName("dc-detector.one-pole-trip")]
     public static Duration OnePoleTrip(ElectricPotential V, ElectricPotential V_th, Duration tau)
     {
         Guard.Positive(V_th);
@@ -79,6 +83,7 @@ public static partial class DcDetector
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">No time was found; the message gives the last bracket.</exception>
     [Solves(nameof(TwoPoleStep))]
+    [RecordName("dc-detector.two-pole-trip")]
     public static Duration TwoPoleTrip(ElectricPotential V, ElectricPotential V_th, Duration tau)
     {
         var target = Guard.Positive(V_th).Volts / V.Volts;
@@ -91,7 +96,7 @@ public static partial class DcDetector
         {
             steps++;
             var u = Math.Exp(logarithm);
-            var passed = u < 1e-4 ? u * u * ((1 / 2.0) - (u / 3) + (u * u / 8)) : -Expm1(-u) - (u * Math.Exp(-u));
+            var passed = u < 1e-4 ? u * u * ((1 / 2.0) - (u / 3) + (u * u / 8)) : -Exponential.Expm1(-u) - (u * Math.Exp(-u));
             return Math.Log(passed / target);
         }
 
@@ -102,6 +107,4 @@ public static partial class DcDetector
         SolverTrace.Note(steps);
         return tau * Math.Exp(root);
     }
-
-    private static double Expm1(double x) => Math.Abs(x) < 0.5 ? 2 * Math.Exp(x / 2) * Math.Sinh(x / 2) : Math.Exp(x) - 1;
 }

@@ -18,6 +18,7 @@ public static class DcDetectorFromRest
     /// <param name="tau">Time constant of each pole; greater than 0 s.</param>
     /// <param name="poles">1, or 2 equal ones.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [RecordName("dc-detector-from-rest.peak")]
     public static ElectricPotential Peak(ElectricPotential V_p, Frequency f, Duration tau, int poles)
     {
         Guard.Positive(V_p);
@@ -34,6 +35,7 @@ public static class DcDetectorFromRest
     /// <param name="poles">1, or 2 equal ones.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">No time constant was found; the message gives the last bracket.</exception>
+    [RecordName("dc-detector-from-rest.least-tau")]
     public static Duration LeastTau(ElectricPotential V_p, Frequency f, ElectricPotential V_th, int poles)
     {
         Guard.Between(poles, 1, 2);

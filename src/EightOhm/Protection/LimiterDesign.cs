@@ -14,6 +14,7 @@ public static partial class LimiterDesign
     /// <param name="I">Limit without the voltage's part; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Lm391, Symbol = "R_E")]
+    [RecordName("limiter-design.emitter-resistor")]
     public static ElectricResistance EmitterResistor(ElectricPotential V_BE, ElectricCurrent I)
     {
         Guard.Positive(V_BE);
@@ -30,6 +31,7 @@ public static partial class LimiterDesign
     /// <param name="I_b">Limit at the second point; below the first, 0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range: the current must fall while the voltage rises.</exception>
     [Formula("LimiterLocus.SingleSlope at two points, their difference solved for R_3", Symbol = "R_3_need")]
+    [RecordName("limiter-design.slope-resistor")]
     public static ElectricResistance SlopeResistor(ElectricResistance R_1, ElectricResistance R_E, ElectricPotential V_a, ElectricCurrent I_a, ElectricPotential V_b, ElectricCurrent I_b)
     {
         Guard.Positive(R_1);
@@ -50,6 +52,7 @@ public static partial class LimiterDesign
     /// <param name="I">Limit there; 0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("LimiterLocus.SingleSlope solved for 1/R_2", Symbol = "G_2")]
+    [RecordName("limiter-design.shunt")]
     public static ElectricConductance Shunt(ElectricPotential V_BE, ElectricResistance R_1, ElectricResistance R_3, ElectricResistance R_E, ElectricPotential V, ElectricCurrent I)
     {
         Guard.Positive(V_BE);
@@ -68,6 +71,7 @@ public static partial class LimiterDesign
     /// <param name="V_BE">Sense voltage; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Lm391, Symbol = "R_3_need")]
+    [RecordName("limiter-design.slope-without-shunt")]
     public static ElectricResistance SlopeWithoutShunt(ElectricResistance R_1, ElectricPotential V_M, ElectricPotential V_BE)
     {
         Guard.Positive(R_1);
@@ -86,6 +90,7 @@ public static partial class LimiterDesign
     /// <param name="I_1">What the single slope allows there.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range: beyond the knee, or a limit that the single slope allows already.</exception>
     [Formula(Lm391 + ", there with I_1 = V_BE/R_E", Symbol = "R_sl")]
+    [RecordName("limiter-design.second-slope-resistor")]
     public static ElectricResistance SecondSlopeResistor(ElectricResistance R_1, ElectricResistance R_E, ElectricPotential V_S, ElectricPotential V_BE, ElectricPotential V, ElectricCurrent I, ElectricCurrent I_1)
     {
         Guard.Positive(R_1);

@@ -35,6 +35,7 @@ public static partial class LimiterLocus
     /// <param name="V">From the output to this transistor's rail, V_CE + I·R_E; 0 V or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Lm391, Symbol = "I_lim")]
+    [RecordName("limiter-locus.single-slope")]
     public static ElectricCurrent SingleSlope(ElectricPotential V_BE, ElectricResistance R_1, ElectricResistance R_2, ElectricResistance R_3, ElectricResistance R_E, ElectricPotential V)
     {
         Guard.Positive(V_BE);
@@ -58,6 +59,7 @@ public static partial class LimiterLocus
     /// <param name="V">From the output to this transistor's rail, V_CE + I·R_E; 0 V or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Lm391, Symbol = "I_lim")]
+    [RecordName("limiter-locus.double-slope")]
     public static ElectricCurrent DoubleSlope(ElectricPotential V_BE, ElectricResistance R_1, ElectricResistance R_2, ElectricResistance R_3, ElectricResistance R_sl, ElectricResistance R_E, ElectricPotential V_S, ElectricPotential V)
     {
         Guard.Positive(R_sl);
@@ -76,6 +78,7 @@ public static partial class LimiterLocus
     /// <param name="R_3">From the base to the rail; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Lm391, Symbol = "V_M")]
+    [RecordName("limiter-locus.zero-at")]
     public static ElectricPotential ZeroAt(ElectricPotential V_BE, ElectricResistance R_1, ElectricResistance R_2, ElectricResistance R_3)
     {
         Guard.Positive(V_BE);
@@ -92,6 +95,7 @@ public static partial class LimiterLocus
     /// <param name="T_0">The temperature at which V_0 holds.</param>
     /// <exception cref="ArgumentOutOfRangeException">V_0 is not positive.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 3: about −2 mV for each °C at a constant current", Symbol = "V_BE")]
+    [RecordName("limiter-locus.sense-voltage")]
     public static ElectricPotential SenseVoltage(ElectricPotential V_0, VoltageDrift tc, Temperature T, Temperature T_0)
     {
         Guard.Positive(V_0);

@@ -19,10 +19,18 @@ public sealed record LimiterMargin(
     ElectricCurrent Other,
     [property: Symbol("T")] Temperature Sense)
 {
+    /// <summary>The margin that stands for "far away", where a limiter allows a thousandth of the area or less.</summary>
+    public const double Most = 1000;
+
     /// <summary>Whether it passes.</summary>
     public bool Passes => Margin >= 1;
 
+    /// <summary>The current of one transistor that is missing where it is tightest: area less locus, or locus less load; 0 A when it passes.</summary>
+    public ElectricCurrent Short => Passes ? default : ElectricCurrent.FromAmperes(Math.Abs(Locus.Amperes - Other.Amperes));
+
+    internal static LimiterMargin Of(string to, double use, ElectricPotential at, ElectricCurrent locus, ElectricCurrent other, Temperature T) => new(to, use > 1 / Most ? 1 / use : Most, at, locus, other, T);
+
     /// <inheritdoc/>
     public override string ToString() =>
-        $"{To}: {(Passes ? "passes" : "does not pass")}, {QuantityFormat.Short(Margin, 3)} at {QuantityFormat.Short(Voltage, 3)} ({QuantityFormat.Short(Locus, 3)} against {QuantityFormat.Short(Other, 3)}, sense junction at {QuantityFormat.Short(Sense)})";
+        $"{To}: {(Passes ? "passes" : $"does not pass, short by {QuantityFormat.Short(Short, 3)}")}, {QuantityFormat.Short(Margin, 3)} at {QuantityFormat.Short(Voltage, 3)} ({QuantityFormat.Short(Locus, 3)} against {QuantityFormat.Short(Other, 3)}, sense junction at {QuantityFormat.Short(Sense)})";
 }

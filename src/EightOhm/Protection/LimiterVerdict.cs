@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace EightOhm.Protection;
 
-/// <summary>Whether a limiter threads between silicon and loads: below the safe area when its sense junction is coldest, above every load when it is hottest.</summary>
+/// <summary>Whether a limiter clears both limits of its operating window: below the safe area when its sense junction is coldest, above every load when it is hottest.</summary>
 /// <param name="Area">Against the safe area.</param>
 /// <param name="Loads">Against each load.</param>
 public sealed record LimiterVerdict(LimiterMargin Area, IReadOnlyList<LimiterMargin> Loads)
@@ -18,6 +18,9 @@ public sealed record LimiterVerdict(LimiterMargin Area, IReadOnlyList<LimiterMar
     /// <summary>The tightest margin; below 1 it does not pass.</summary>
     [Symbol("m")]
     public double TightestMargin => Tightest.Margin;
+
+    /// <summary>The most current of one transistor that is missing anywhere; 0 A when all pass.</summary>
+    public ElectricCurrent Short => Loads.Append(Area).MaxBy(m => m.Short)!.Short;
 
     /// <summary>Collector to emitter where it is tightest.</summary>
     [Symbol("V_CE")]
@@ -39,6 +42,6 @@ public sealed record LimiterVerdict(LimiterMargin Area, IReadOnlyList<LimiterMar
     public override string ToString() => Says;
 
     private string Why(LimiterMargin m) => ReferenceEquals(m, Area)
-        ? $"the limiter lets the transistor out of its safe area at {QuantityFormat.Short(m.Voltage, 3)}, where it allows {QuantityFormat.Short(m.Locus, 3)} and the area {QuantityFormat.Short(m.Other, 3)} (margin {QuantityFormat.Short(m.Margin, 3)}, sense junction at {QuantityFormat.Short(m.Sense)})"
-        : $"the limiter cuts into {m.To} at {QuantityFormat.Short(m.Voltage, 3)}, where the load needs {QuantityFormat.Short(m.Other, 3)} of each transistor and gets {QuantityFormat.Short(m.Locus, 3)} (margin {QuantityFormat.Short(m.Margin, 3)}, sense junction at {QuantityFormat.Short(m.Sense)})";
+        ? $"the limiter lets the transistor out of its safe area at {QuantityFormat.Short(m.Voltage, 3)}, where it allows {QuantityFormat.Short(m.Locus, 3)} and the area {QuantityFormat.Short(m.Other, 3)}: short by {QuantityFormat.Short(m.Short, 3)} (margin {QuantityFormat.Short(m.Margin, 3)}, sense junction at {QuantityFormat.Short(m.Sense)})"
+        : $"the limiter acts within the load line of {m.To} at {QuantityFormat.Short(m.Voltage, 3)}, where the load needs {QuantityFormat.Short(m.Other, 3)} of each transistor and gets {QuantityFormat.Short(m.Locus, 3)}: short by {QuantityFormat.Short(m.Short, 3)} (margin {QuantityFormat.Short(m.Margin, 3)}, sense junction at {QuantityFormat.Short(m.Sense)})";
 }

@@ -30,9 +30,15 @@ public sealed record RelayVerdict
     /// <summary>Whether both voltage and current are within the rating.</summary>
     public bool Breaks => Rail <= RatedVoltage && Current <= RatedCurrent;
 
+    /// <summary>What the voltage rating lacks; 0 V when it is enough.</summary>
+    public ElectricPotential ShortVoltage => Rail > RatedVoltage ? Rail - RatedVoltage : default;
+
+    /// <summary>What the current rating lacks; 0 A when it is enough.</summary>
+    public ElectricCurrent ShortCurrent => Current > RatedCurrent ? Current - RatedCurrent : default;
+
     /// <summary>Judges a relay.</summary>
     /// <param name="rail">The rail at high mains; greater than 0 V.</param>
-    /// <param name="R_vc">The voice coil's dc resistance; greater than 0 Ω.</param>
+    /// <param name="R_vc">Dc resistance of all voice coils behind the relay: that of the minimum rated load, by <see cref="LoudspeakerFault.VoiceCoil"/>; greater than 0 Ω.</param>
     /// <param name="ratedVoltage">The dc voltage up to which the relay breaks, from its datasheet's dc curve (not its ac rating); greater than 0 V.</param>
     /// <param name="ratedCurrent">The dc current that it breaks at that voltage; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
@@ -43,8 +49,8 @@ public sealed record RelayVerdict
     public override string ToString() => (Rail > RatedVoltage, Current > RatedCurrent) switch
     {
         (false, false) => $"breaks: {QuantityFormat.Short(Current)} at {QuantityFormat.Short(Rail)} is within {QuantityFormat.Short(RatedCurrent)} at {QuantityFormat.Short(RatedVoltage)} dc",
-        (true, false) => $"may not break: {QuantityFormat.Short(Rail)} is above the {QuantityFormat.Short(RatedVoltage)} dc of its rating, so the arc of {QuantityFormat.Short(Current)} may burn on",
-        (false, true) => $"may not break: {QuantityFormat.Short(Current)} is above the {QuantityFormat.Short(RatedCurrent)} dc of its rating",
-        _ => $"does not break by its rating: {QuantityFormat.Short(Current)} at {QuantityFormat.Short(Rail)}, rated {QuantityFormat.Short(RatedCurrent)} at {QuantityFormat.Short(RatedVoltage)} dc",
+        (true, false) => $"may not break: {QuantityFormat.Short(Rail)} is above the {QuantityFormat.Short(RatedVoltage)} dc of its rating, so the arc of {QuantityFormat.Short(Current)} may burn on: short by {QuantityFormat.Short(ShortVoltage)}",
+        (false, true) => $"may not break: {QuantityFormat.Short(Current)} is above the {QuantityFormat.Short(RatedCurrent)} dc of its rating, short by {QuantityFormat.Short(ShortCurrent)}",
+        _ => $"does not break by its rating: {QuantityFormat.Short(Current)} at {QuantityFormat.Short(Rail)}, rated {QuantityFormat.Short(RatedCurrent)} at {QuantityFormat.Short(RatedVoltage)} dc, short by {QuantityFormat.Short(ShortVoltage)} and {QuantityFormat.Short(ShortCurrent)}",
     };
 }

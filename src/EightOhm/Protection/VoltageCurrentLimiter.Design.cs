@@ -14,7 +14,8 @@ public sealed partial record VoltageCurrentLimiter
     /// <param name="V_b">From the output to the rail at the second point, above the first.</param>
     /// <param name="I_b">Limit there, below the first.</param>
     /// <param name="V_BE">Sense voltage at 25 °C; 0.65 V when not given.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The points do not fall, or no R_2 can make them with this emitter resistor.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The points do not fall.</exception>
+    /// <exception cref="ShortfallException">No R_2 can make them with this emitter resistor: it is too small.</exception>
     public static VoltageCurrentLimiter Through(ElectricResistance R_1, ElectricResistance R_E, ElectricPotential V_a, ElectricCurrent I_a, ElectricPotential V_b, ElectricCurrent I_b, ElectricPotential? V_BE = null)
     {
         var sense = V_BE ?? ElectricPotential.FromVolts(0.65);
@@ -26,7 +27,7 @@ public sealed partial record VoltageCurrentLimiter
         {
             var slope = (I_a - I_b).Amperes / (V_b - V_a).Volts;
             var needed = ElectricResistance.FromOhms(sense.Volts / (I_a.Amperes + ((V_a.Volts - sense.Volts) * slope)));
-            Guard.Refuse(nameof(R_E), R_E, $"{QuantityFormat.Short(needed, 3)} or more for these points", "The drop of the emitter resistor is too small for the sense voltage; R_2 can only divide it further.");
+            throw new ShortfallException("The emitter resistor R_E", needed - R_E, $"these points need {QuantityFormat.Short(needed, 3)} and it is {QuantityFormat.Short(R_E)}", "Its drop is too small for the sense voltage, and R_2 can only divide it further: take a larger R_E, or allow more current.");
         }
 
         return new(R_1, shunt > least ? ElectricResistance.FromOhms(1 / shunt) : null, R_3, R_E, sense);

@@ -1,4 +1,5 @@
-using EightOhm.OutputStages;
+using EightOhm.Numerics;
+using EightOhm.SafeAreas;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -7,59 +8,53 @@ namespace EightOhm.Protection;
 /// <content>Against silicon and loads.</content>
 public sealed partial record VoltageCurrentLimiter
 {
-    private const int Scan = 4001;
+    private const int Looks = 4000;
     private const double LeastVoltage = 0.1;
 
     /// <summary>Holds the locus against a safe area and against loads.</summary>
     /// <remarks>The area is held against the coldest sense junction, which allows most, at every voltage up to the one given; loads against the hottest,
-    /// at every level up to full. Each load must have this limiter's emitter resistor.</remarks>
+    /// at every level up to full. Each load must have this limiter's (nominal) emitter resistor. Parts are as they are: see <see cref="WithSpread"/>.</remarks>
     /// <param name="area">The safe area of one transistor, derated.</param>
     /// <param name="loads">The loads that the stage must drive, with the number of pairs.</param>
     /// <param name="coldest">Coldest sense junction.</param>
     /// <param name="hottest">Hottest sense junction; not below the coldest.</param>
     /// <param name="upTo">Highest collector-emitter voltage at which the transistor may conduct: with an inductive load it is rail to rail. V_CEO when not given.</param>
+    /// <returns>All margins, with what is missing in <see cref="LimiterVerdict.Short"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A load has another emitter resistor, or a value is out of range.</exception>
     public LimiterVerdict Against(DeratedArea area, IReadOnlyList<LoadEllipse> loads, Temperature coldest, Temperature hottest, ElectricPotential? upTo = null)
     {
-        ArgumentNullException.ThrowIfNull(area);
         ArgumentNullException.ThrowIfNull(loads);
         if (!(hottest >= coldest))
             Guard.Refuse(nameof(hottest), hottest, $"{QuantityFormat.Short(coldest)} or more, the coldest");
-        var top = Guard.Between(Guard.Positive(upTo ?? area.Card.MaxCollectorEmitterVoltage, nameof(upTo)), ElectricPotential.FromVolts(LeastVoltage), area.Card.MaxCollectorEmitterVoltage, nameof(upTo), "Above V_CEO the area allows nothing.");
-        return new(AgainstArea(area, coldest, top.Volts), [.. loads.Select(load => AgainstLoad(load, hottest))]);
+        return new(MarginTo(area, coldest, upTo), [.. loads.Select(load => MarginTo(load, hottest))]);
     }
 
-    private LimiterMargin AgainstArea(DeratedArea area, Temperature T, double top)
+    /// <summary>How far the locus stays below a safe area, at the voltage where it is tightest: area over locus.</summary>
+    /// <param name="area">The safe area of one transistor, derated.</param>
+    /// <param name="T">The sense junction's temperature: the coldest allows most.</param>
+    /// <param name="upTo">Highest collector-emitter voltage at which the transistor may conduct; V_CEO when not given.</param>
+    /// <returns>The margin; <see cref="LimiterMargin.Most"/> where the limiter allows no current to speak of.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
+    public LimiterMargin MarginTo(DeratedArea area, Temperature T, ElectricPotential? upTo = null)
     {
+        ArgumentNullException.ThrowIfNull(area);
+        var top = Guard.Between(Guard.Positive(upTo ?? area.Card.MaxCollectorEmitterVoltage, nameof(upTo)), ElectricPotential.FromVolts(LeastVoltage), area.Card.MaxCollectorEmitterVoltage, nameof(upTo), "Above V_CEO the area allows nothing.").Volts;
         var locus = Locus(T);
-        double Use(double v) => locus.ByTransistor(v) / area.Limit(v);
-        var (worst, at) = (double.NegativeInfinity, 0.0);
-        var (low, high) = (LeastVoltage, top);
-        // Three passes, each over the neighbourhood of the last best: 4001 points, then 4001 in two of their intervals.
-        for (var pass = 0; pass < 3; pass++)
-        {
-            Work.Checkpoint();
-            var step = (high - low) / (Scan - 1);
-            for (var i = 0; i < Scan; i++)
-            {
-                var v = Math.Min(low + (i * step), top);
-                if (Use(v) is var use && use > worst)
-                    (worst, at) = (use, v);
-            }
-
-            (low, high) = (Math.Max(LeastVoltage, at - step), Math.Min(top, at + step));
-        }
-
-        if (!(worst > 0))
-            throw new InvalidOperationException($"The limiter allows no current from {QuantityFormat.Short(ElectricPotential.FromVolts(LeastVoltage))} to {QuantityFormat.Short(ElectricPotential.FromVolts(top))}: there is nothing to hold against the area. Look at R_1, R_2 and the sense voltage.");
+        var (at, use) = Scan.Highest(v => locus.ByTransistor(v) / area.Limit(v), top, LeastVoltage, Looks, 1e-9 * top);
         var volts = ElectricPotential.FromVolts(at);
-        return new("the safe area", 1 / worst, volts, ElectricCurrent.FromAmperes(locus.ByTransistor(at)), area.LimitAt(volts), T);
+        return LimiterMargin.Of("the safe area", use, volts, ElectricCurrent.FromAmperes(locus.ByTransistor(at)), area.LimitAt(volts), T);
     }
 
-    private LimiterMargin AgainstLoad(LoadEllipse load, Temperature T)
+    /// <summary>How far the locus stays above a load at every level up to full, where it is tightest: locus over load.</summary>
+    /// <param name="load">The load, with the number of pairs and this limiter's nominal emitter resistor.</param>
+    /// <param name="T">The sense junction's temperature: the hottest allows least.</param>
+    /// <returns>The margin; 0 where the limiter blocks altogether.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The load has another emitter resistor.</exception>
+    public LimiterMargin MarginTo(LoadEllipse load, Temperature T)
     {
-        if (Math.Abs((load.EmitterResistor.Ohms / EmitterResistor.Ohms) - 1) > 1e-6)
-            Guard.Refuse(nameof(load), load.EmitterResistor, $"the limiter's, {QuantityFormat.Short(EmitterResistor)}, as emitter resistor of {load.Name}");
+        ArgumentNullException.ThrowIfNull(load);
+        if (Math.Abs((load.EmitterResistor.Ohms / nominal.Ohms) - 1) > 1e-6)
+            Guard.Refuse(nameof(load), load.EmitterResistor, $"the limiter's, {QuantityFormat.Short(nominal)}, as emitter resistor of {load.Name}");
         var locus = Locus(T);
         var rail = load.Rail.Volts;
         var (negative, level, angle) = WorstPoint.Of((l, a) => -locus.ByRail(rail - load.Output(l, a)) / load.Current(l, a));
@@ -70,5 +65,23 @@ public sealed partial record VoltageCurrentLimiter
             ElectricCurrent.FromAmperes(locus.ByRail(rail - load.Output(level, angle))),
             ElectricCurrent.FromAmperes(load.Current(level, angle)),
             T);
+    }
+
+    /// <summary>What a shorted output leaves of a safe area: the output at 0 V, the whole rail on transistor and emitter resistor, the current at the limit.</summary>
+    /// <remarks>For a short that lasts give the dc area: the limiter alone does not end it.</remarks>
+    /// <param name="area">The safe area of one transistor, derated, for as long as the short lasts.</param>
+    /// <param name="rail">One rail as the short finds it or leaves it; greater than 0 V, at most V_CEO.</param>
+    /// <param name="T">The sense junction's temperature: the coldest allows most.</param>
+    /// <returns>The margin, area over limit; <see cref="LimiterMargin.Most"/> where the limiter blocks.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
+    public LimiterMargin MarginShorted(DeratedArea area, ElectricPotential rail, Temperature T)
+    {
+        ArgumentNullException.ThrowIfNull(area);
+        Guard.Between(Guard.Positive(rail), default, area.Card.MaxCollectorEmitterVoltage, hint: "Above V_CEO the area allows nothing.");
+        var I = CurrentAt(rail, T);
+        // At the rail itself the drop of the emitter resistor cannot be more than the rail.
+        var V_CE = ElectricPotential.FromVolts(Math.Max(LeastVoltage, (rail - (I * EmitterResistor)).Volts));
+        var allowed = area.LimitAt(V_CE);
+        return LimiterMargin.Of("the safe area, output shorted", I / allowed, V_CE, I, allowed, T);
     }
 }

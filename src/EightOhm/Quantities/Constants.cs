@@ -8,12 +8,15 @@ namespace EightOhm.Quantities;
 public static class Constants
 {
     /// <summary>Boltzmann constant, 1.380649×10⁻²³ J/K (exact).</summary>
+    [RecordName("k")]
     public static Entropy k { get; } = Entropy.FromJoulesPerKelvin(1.380649e-23);
 
     /// <summary>Elementary charge, 1.602176634×10⁻¹⁹ C (exact).</summary>
+    [RecordName("q")]
     public static ElectricCharge q { get; } = ElectricCharge.FromCoulombs(1.602176634e-19);
 
     /// <summary>The ratio of a circle's circumference to its diameter.</summary>
+    [RecordName("pi")]
     public static double pi => Math.PI;
 
     /// <summary>The temperature of 0 °C, 273.15 K (exact).</summary>

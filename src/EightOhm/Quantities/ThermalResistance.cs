@@ -5,6 +5,7 @@ namespace EightOhm.Quantities;
 
 /// <summary>Temperature difference per watt of heat flow, K/W: the thermal resistance of the trade.</summary>
 /// <remarks>Equality and order are by value, whatever the unit; <c>default</c> is 0 K/W.</remarks>
+[RecordName("ThermalResistance", "HeatResistance")]
 public readonly struct ThermalResistance : IOwnQuantity<ThermalResistance, ThermalResistanceUnit>, IEquatable<ThermalResistance>
 {
     private readonly ThermalResistanceUnit _unit;

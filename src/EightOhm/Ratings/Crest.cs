@@ -13,6 +13,7 @@ public static partial class Crest
     /// <param name="V_rms">Rms voltage; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">The rms is not positive, or above the peak.</exception>
     [Formula("C. K. Alexander & M. N. O. Sadiku, Fundamentals of Electric Circuits, 5th ed., ch. 11: peak and effective value", Symbol = "C_f")]
+    [RecordName("crest.factor")]
     public static Gain Factor(ElectricPotential V_pk, ElectricPotential V_rms)
     {
         Guard.Positive(V_rms);
@@ -25,6 +26,7 @@ public static partial class Crest
     /// <param name="C_f">Crest factor; 1 (0 dB) or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("C. K. Alexander & M. N. O. Sadiku, Fundamentals of Electric Circuits, 5th ed., ch. 11: peak and effective value", Symbol = "V_pk")]
+    [RecordName("crest.peak")]
     public static ElectricPotential Peak(ElectricPotential V_rms, Gain C_f)
     {
         Guard.NotNegative(V_rms);
@@ -37,6 +39,7 @@ public static partial class Crest
     /// <param name="C_f">Crest factor; 1 (0 dB) or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("C. K. Alexander & M. N. O. Sadiku, Fundamentals of Electric Circuits, 5th ed., ch. 11: peak and effective value", Symbol = "V_rms")]
+    [RecordName("crest.rms")]
     public static ElectricPotential Rms(ElectricPotential V_pk, Gain C_f)
     {
         Guard.NotNegative(V_pk);
@@ -46,5 +49,6 @@ public static partial class Crest
 
     /// <summary>The crest factor of a sine: √2, 3.01 dB.</summary>
     [Formula("C. K. Alexander & M. N. O. Sadiku, Fundamentals of Electric Circuits, 5th ed., ch. 11: effective value of a sine", Symbol = "C_sine")]
+    [RecordName("crest.of-sine")]
     public static Gain OfSine => Gain.FromRatio(Sqrt(2));
 }

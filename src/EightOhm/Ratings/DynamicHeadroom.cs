@@ -14,6 +14,7 @@ public static partial class DynamicHeadroom
     /// <param name="P_rated">Rated continuous power into the same load; greater than 0 W.</param>
     /// <exception cref="ArgumentOutOfRangeException">A power is not positive.</exception>
     [Formula("common practice, no source: ten times the logarithm of burst over rated power", Symbol = "H")]
+    [RecordName("dynamic-headroom.of")]
     public static Gain Of(Power P_burst, Power P_rated)
     {
         Guard.Positive(P_burst);
@@ -26,6 +27,7 @@ public static partial class DynamicHeadroom
     /// <param name="H">Dynamic headroom, for example 2.dB; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("common practice, no source: ten times the logarithm of burst over rated power", Symbol = "P_burst")]
+    [RecordName("dynamic-headroom.burst-power")]
     public static Power BurstPower(Power P_rated, Gain H)
     {
         Guard.Positive(P_rated);
@@ -37,6 +39,7 @@ public static partial class DynamicHeadroom
     /// <param name="H">Dynamic headroom, for example 2.dB; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The headroom is not positive.</exception>
     [Formula("common practice, no source: decibels of voltage", Symbol = "d_V")]
+    [RecordName("dynamic-headroom.voltage-rise")]
     public static Ratio VoltageRise(Gain H)
     {
         Guard.Positive(H);
@@ -47,6 +50,7 @@ public static partial class DynamicHeadroom
     /// <param name="H">Dynamic headroom, for example 2.dB; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The headroom is not positive.</exception>
     [Formula("common practice, no source: decibels of power", Symbol = "d_P")]
+    [RecordName("dynamic-headroom.power-rise")]
     public static Ratio PowerRise(Gain H)
     {
         Guard.Positive(H);

@@ -16,6 +16,7 @@ public static partial class Levels
     /// <param name="V_rms">Voltage, rms; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
     [Formula(Book, Symbol = "L_dBV")]
+    [RecordName("levels.in-db-v")]
     public static double InDbV(ElectricPotential V_rms)
     {
         Guard.Positive(V_rms, hint: "Silence has no level in decibels.");
@@ -26,6 +27,7 @@ public static partial class Levels
     /// <param name="L_dBV">Level in dBV; from −400 to 400.</param>
     /// <exception cref="ArgumentOutOfRangeException">The level is out of range.</exception>
     [Formula(Book, Symbol = "V_rms")]
+    [RecordName("levels.voltage-of-db-v")]
     public static ElectricPotential VoltageOfDbV(double L_dBV)
     {
         Guard.Between(L_dBV, -400, 400);
@@ -34,12 +36,14 @@ public static partial class Levels
 
     /// <summary>The reference of dBu, rms: √(1 mW·600 Ω) = √0.6 V, 0.7746 V (not 0.775 V).</summary>
     [Formula(Milliwatt, Symbol = "V_0")]
+    [RecordName("levels.db-u-reference")]
     public static ElectricPotential DbUReference => Sqrt(1.mW * 600.Ohm);
 
     /// <summary>A voltage in dBu: 20·log₁₀(V/√0.6 V), whatever the impedance.</summary>
     /// <param name="V_rms">Voltage, rms; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
     [Formula(Milliwatt, Symbol = "L_dBu")]
+    [RecordName("levels.in-db-u")]
     public static double InDbU(ElectricPotential V_rms)
     {
         Guard.Positive(V_rms, hint: "Silence has no level in decibels.");
@@ -50,6 +54,7 @@ public static partial class Levels
     /// <param name="L_dBu">Level in dBu; from −400 to 400.</param>
     /// <exception cref="ArgumentOutOfRangeException">The level is out of range.</exception>
     [Formula(Milliwatt, Symbol = "V_rms")]
+    [RecordName("levels.voltage-of-db-u")]
     public static ElectricPotential VoltageOfDbU(double L_dBu)
     {
         Guard.Between(L_dBu, -400, 400);
@@ -60,6 +65,7 @@ public static partial class Levels
     /// <param name="P">Average power; greater than 0 W.</param>
     /// <exception cref="ArgumentOutOfRangeException">The power is not positive.</exception>
     [Formula(Book, Symbol = "L_dBW")]
+    [RecordName("levels.in-db-w")]
     public static double InDbW(Power P)
     {
         Guard.Positive(P, hint: "No power has no level in decibels.");
@@ -70,6 +76,7 @@ public static partial class Levels
     /// <param name="L_dBW">Level in dBW; from −120 to 120.</param>
     /// <exception cref="ArgumentOutOfRangeException">The level is out of range.</exception>
     [Formula(Book, Symbol = "P")]
+    [RecordName("levels.power-of-db-w")]
     public static Power PowerOfDbW(double L_dBW)
     {
         Guard.Between(L_dBW, -120, 120);
@@ -80,6 +87,7 @@ public static partial class Levels
     /// <param name="P">Average power; greater than 0 W.</param>
     /// <exception cref="ArgumentOutOfRangeException">The power is not positive.</exception>
     [Formula(Book, Symbol = "L_dBm")]
+    [RecordName("levels.in-db-m")]
     public static double InDbM(Power P)
     {
         Guard.Positive(P, hint: "No power has no level in decibels.");
@@ -90,6 +98,7 @@ public static partial class Levels
     /// <param name="L_dBm">Level in dBm; from −90 to 150.</param>
     /// <exception cref="ArgumentOutOfRangeException">The level is out of range.</exception>
     [Formula(Book, Symbol = "P")]
+    [RecordName("levels.power-of-db-m")]
     public static Power PowerOfDbM(double L_dBm)
     {
         Guard.Between(L_dBm, -90, 150);

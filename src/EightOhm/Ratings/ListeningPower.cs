@@ -15,6 +15,7 @@ public static partial class ListeningPower
     /// <param name="d">Distance; from 0.5 m to 100 m (nearer than that no loudspeaker is a point).</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("common practice, no source: inverse square law in the free field", Symbol = "P_avg")]
+    [RecordName("listening-power.average")]
     public static Power Average(double L_p, double L_1, Length d)
     {
         Guard.Between(L_p, 0, 150);
@@ -31,6 +32,7 @@ public static partial class ListeningPower
     /// <param name="C_f">Crest factor of the programme, for example 13.dB; from 1 (0 dB) to 100 (40 dB).</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("common practice, no source: inverse square law in the free field, peaks unclipped", Symbol = "P_rated")]
+    [RecordName("listening-power.rated")]
     public static Power Rated(double L_p, double L_1, Length d, Gain C_f)
     {
         Guard.Between(C_f, 1.ratio, 100.ratio);

@@ -7,6 +7,7 @@ namespace EightOhm.Ratings;
 
 /// <summary>A rated power into a rated load, a sine: what it is in volts and amperes.</summary>
 /// <remarks>Equality is by value. Power is the average of a sine (rms volts times rms amperes), the load resistive.</remarks>
+[RecordName("output-rating")]
 public sealed partial record OutputRating
 {
     /// <summary>Makes a rating.</summary>
@@ -29,24 +30,29 @@ public sealed partial record OutputRating
 
     /// <summary>Output voltage, rms: √(P·R).</summary>
     [Formula("Joule's law for rms values; Boylestad & Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 12", Symbol = "V_rms")]
+    [RecordName("output-rating.rms-voltage")]
     public ElectricPotential RmsVoltage => Sqrt(Power * Load);
 
     /// <summary>Output voltage, peak: √(2·P·R), √2 times the rms of a sine.</summary>
     [Formula("Boylestad & Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 12", Symbol = "V_pk")]
+    [RecordName("output-rating.peak-voltage")]
     public ElectricPotential PeakVoltage => Sqrt(2 * Power * Load);
 
     /// <summary>Output current, rms: √(P/R).</summary>
     [Formula("Joule's law for rms values; Boylestad & Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 12", Symbol = "I_rms")]
+    [RecordName("output-rating.rms-current")]
     public ElectricCurrent RmsCurrent => Sqrt(Power / Load);
 
     /// <summary>Output current, peak: √(2·P/R).</summary>
     [Formula("Boylestad & Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 12", Symbol = "I_pk")]
+    [RecordName("output-rating.peak-current")]
     public ElectricCurrent PeakCurrent => Sqrt(2 * Power / Load);
 
     /// <summary>The gain that gives rated power from a sensitivity: V_rms over V_in.</summary>
     /// <param name="sensitivity">Input voltage for rated power, rms; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">The sensitivity is zero or negative.</exception>
     [Formula("National Semiconductor, LM3876 datasheet, application section: gain from sensitivity", Symbol = "A")]
+    [RecordName("output-rating.gain-from")]
     public Gain GainFrom(ElectricPotential sensitivity)
     {
         Guard.Positive(sensitivity, hint: "Give the rms input voltage for rated power, for example 1.2.V.");
@@ -57,6 +63,7 @@ public sealed partial record OutputRating
     /// <param name="gain">Voltage gain; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The gain is zero or negative.</exception>
     [Formula("National Semiconductor, LM3876 datasheet, application section: sensitivity from gain", Symbol = "V_in")]
+    [RecordName("output-rating.sensitivity-for")]
     public ElectricPotential SensitivityFor(Gain gain)
     {
         Guard.Positive(gain, hint: "Give the voltage gain, for example 27.4.dB.");

@@ -13,6 +13,7 @@ public static partial class Rejection
     /// <param name="G">Closed-loop gain; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 5: power-supply rejection is referred to the input", Symbol = "R_out")]
+    [RecordName("rejection.output-referred")]
     public static Gain OutputReferred(Gain R_in, Gain G)
     {
         Guard.Positive(R_in);
@@ -25,6 +26,7 @@ public static partial class Rejection
     /// <param name="G">Closed-loop gain; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 5: power-supply rejection is referred to the input", Symbol = "R_in")]
+    [RecordName("rejection.input-referred")]
     public static Gain InputReferred(Gain R_out, Gain G)
     {
         Guard.Positive(R_out);
@@ -38,6 +40,7 @@ public static partial class Rejection
     /// <returns>The voltage at the output, in the disturbance's own measure.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("common practice, no source: rejection is disturbance over what is left of it", Symbol = "V_left")]
+    [RecordName("rejection.left-at-output")]
     public static ElectricPotential LeftAtOutput(ElectricPotential V_d, Gain R_out)
     {
         Guard.NotNegative(V_d);

@@ -44,12 +44,6 @@ public sealed class SheetAudit
         return new(sheet, verdict, contradictions, [.. equations], [.. sheet.Figures.Where(f => !judged.Contains(f))], verdict == SheetVerdict.CannotTell ? Missing(forms) : []);
     }
 
-    internal static string And(IEnumerable<string> items)
-    {
-        var list = items.ToList();
-        return list.Count < 2 ? string.Concat(list) : $"{string.Join(", ", list[..^1])} and {list[^1]}";
-    }
-
     // A contradiction that holds a smaller one, or the same again, says nothing new.
     private static List<SheetContradiction> Smallest(IEnumerable<SheetContradiction> bySize)
     {
@@ -100,7 +94,7 @@ public sealed class SheetAudit
         if (WouldTell.Count > 0)
             yield return $"What would tell: {string.Join("; or ", WouldTell)}.";
         if (Verdict != SheetVerdict.CannotTell && Unjudged.Count > 0)
-            yield return $"Not judged, for nothing stands against it: {And(Unjudged.Select(f => f.ToString()))}.";
+            yield return $"Not judged, for nothing stands against it: {Lists.And([.. Unjudged.Select(f => f.ToString())])}.";
     }
 
     private static string Sentence(string text) => char.ToUpperInvariant(text[0]) + text[1..];

@@ -37,7 +37,7 @@ public sealed class SheetContradiction
 
     /// <summary>The contradiction in words: what cannot be, and for each figure what the others would have it be.</summary>
     public override string ToString() =>
-        $"{SheetAudit.And(Figures.Select(f => f.ToString()))} cannot all be true. If the others hold: {string.Join("; ", _allowed.Select(a => $"{a.Key.What} {a.Value} (printed {a.Key.Text})"))}.";
+        $"{Lists.And([.. Figures.Select(f => f.ToString())])} cannot all be true. If the others hold: {string.Join("; ", _allowed.Select(a => $"{a.Key.What} {a.Value} (printed {a.Key.Text})"))}.";
 
     // The logarithm less its constant; a slack is one or more.
     private static LogRange Range(int? index, IReadOnlyList<(PrintedFigure Figure, SheetForm Form)> columns)

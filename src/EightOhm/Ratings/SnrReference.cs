@@ -14,6 +14,7 @@ public static partial class SnrReference
     /// <param name="P_to">The power wanted, into the same load; greater than 0 W.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("J. Fiore, Op Amps and Linear Integrated Circuits, ch. 1: decibels of power", Symbol = "SNR_to")]
+    [RecordName("snr-reference.at-power")]
     public static Gain AtPower(Gain SNR, Power P_from, Power P_to)
     {
         Guard.Positive(SNR);
@@ -28,6 +29,7 @@ public static partial class SnrReference
     /// <param name="V_to">The voltage wanted, both rms; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("J. Fiore, Op Amps and Linear Integrated Circuits, ch. 1: decibels of voltage", Symbol = "SNR_to")]
+    [RecordName("snr-reference.at-voltage")]
     public static Gain AtVoltage(Gain SNR, ElectricPotential V_from, ElectricPotential V_to)
     {
         Guard.Positive(SNR);

@@ -10,4 +10,7 @@ public sealed class RecordException : InvalidOperationException
         : base(message, inner)
     {
     }
+
+    /// <summary>Whether what was asked for is in the record but has no value: the design's numbers, not the code, have no answer here.</summary>
+    public bool IsWithoutAnswer { get; init; }
 }

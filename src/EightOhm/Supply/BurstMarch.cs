@@ -1,3 +1,6 @@
+using EightOhm.Quantities;
+using UnitsNet;
+
 namespace EightOhm.Supply;
 
 /// <summary>A rail at idle that must suddenly play, and is left in peace again.</summary>
@@ -11,11 +14,11 @@ internal sealed class BurstMarch
         this.idle = idle;
         (u1, u2) = PeriodicState.Find(idle, idle.Half, out _);
         var measure = Measure(idle, u1, u2, 0, idle.Half);
-        IdleTrough = measure[0].Trough;
+        IdleMinimum = measure[0].Minimum;
         IdleMean = measure[0].Rail / measure.Time;
     }
 
-    public double IdleTrough { get; }
+    public double IdleMinimum { get; }
 
     public double IdleMean { get; }
 
@@ -33,11 +36,11 @@ internal sealed class BurstMarch
         PeakLook first = new(playing, 1, begins), second = new(playing, 2, begins);
         new RailMarch(playing).Run(ref a, ref b, begins, begins + length, new All(measure, first, second));
         return playing.Rails > 1
-            ? (Math.Min(measure[0].Trough, measure[1].Trough), Math.Min(first.Found, second.Found), a, b)
-            : (measure[0].Trough, first.Found, a, b);
+            ? (Math.Min(measure[0].Minimum, measure[1].Minimum), Math.Min(first.Found, second.Found), a, b)
+            : (measure[0].Minimum, first.Found, a, b);
     }
 
-    /// <summary>How long after the burst the lost part of the trough has fallen to 1/e.</summary>
+    /// <summary>How long after the burst the lost part of the minimum has fallen to 1/e.</summary>
     public double Recovery(double begins, double length, double a, double b)
     {
         var (t, half, lost, last) = (begins + length, idle.Half, double.NaN, double.NaN);
@@ -45,7 +48,7 @@ internal sealed class BurstMarch
         {
             var measure = Measure(idle, a, b, t, t + half);
             (a, b, t) = (measure.U1, measure.U2, t + half);
-            var now = IdleTrough - measure[0].Trough;
+            var now = IdleMinimum - measure[0].Minimum;
             if (double.IsNaN(lost))
             {
                 if (now <= 1e-6 * idle.Peak)
@@ -61,7 +64,7 @@ internal sealed class BurstMarch
             last = now;
         }
 
-        throw new InvalidOperationException($"The rail has not recovered after 2000 half-cycles: it still lacks {last:g4} V of {lost:g4} V.");
+        throw new ShortfallException("The rail", ElectricPotential.FromVolts(last), $"2000 half-cycles after the burst it has not made up what it lost, {QuantityFormat.Short(ElectricPotential.FromVolts(lost))}", "Take a stiffer winding or a smaller reservoir.");
     }
 
     /// <summary>The first rail over time, the burst beginning at zero.</summary>

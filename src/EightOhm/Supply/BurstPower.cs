@@ -28,13 +28,17 @@ public sealed record BurstPower
 
         var top = march.IdleMean - lost;
         if (!(top > 0))
-            Guard.Refuse(nameof(losses), losses, $"below the idle rail, {QuantityFormat.Short(ElectricPotential.FromVolts(march.IdleMean))}", "Nothing is left for the load.");
+            throw Nothing(-top, march.IdleMean);
+        if (Spare(top * 1e-3) is var least && !(least > 0))
+            throw Nothing(-least, rail);
         if (!Brent.TryFindRoot(Spare, top * 1e-3, top * 1.05, 1e-6, 100, out var volts))
-            throw new InvalidOperationException($"No burst was found whose peak leaves nothing of the rail: at {top:g5} V peak the rail spares {Spare(top):g4} V.");
+            throw new InvalidOperationException($"No burst was found whose peak leaves nothing of the rail: at {QuantityFormat.Short(ElectricPotential.FromVolts(top))} peak the rail spares {QuantityFormat.Short(ElectricPotential.FromVolts(Spare(top)))}.");
         Spare(volts);
         Peak = ElectricPotential.FromVolts(volts);
         Rail = ElectricPotential.FromVolts(rail);
         Power = Power.FromWatts(volts * volts / (2 * r));
+
+        ShortfallException Nothing(double by, double rail) => new("The rail", ElectricPotential.FromVolts(Math.Max(by, 0)), $"it stands at {QuantityFormat.Short(ElectricPotential.FromVolts(rail))} and the losses of {QuantityFormat.Short(losses)} leave nothing for the load", "Raise the rail, or lower the losses.");
     }
 
     /// <summary>The burst's power in one channel, the average of its sine.</summary>

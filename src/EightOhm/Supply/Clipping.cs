@@ -8,12 +8,13 @@ namespace EightOhm.Supply;
 public static partial class Clipping
 {
     /// <summary>The peak output voltage on a rail: (V − V_loss)·R_L/(R_L + R_s).</summary>
-    /// <param name="V">One rail at its trough while it carries its peak; above V_loss.</param>
+    /// <param name="V">One rail at its minimum while it carries its peak; above V_loss.</param>
     /// <param name="V_loss">Losses that do not go with the current: junctions, second stage, filter; 0 V or more.</param>
     /// <param name="R_s">Resistance in series with the load: R_E over the number of pairs; 0 Ω or more.</param>
     /// <param name="R_L">Load, resistive; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Ohm's law: what the losses leave, divided between load and series resistance", Symbol = "V_p")]
+    [RecordName("clipping.peak")]
     public static ElectricPotential Peak(ElectricPotential V, ElectricPotential V_loss, ElectricResistance R_s, ElectricResistance R_L)
     {
         Guard.Positive(V);
@@ -28,6 +29,7 @@ public static partial class Clipping
     /// <param name="R_L">Load, resistive; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14", Symbol = "P_clip")]
+    [RecordName("clipping.power")]
     public static Power Power(ElectricPotential V_p, ElectricResistance R_L)
     {
         Guard.NotNegative(V_p);

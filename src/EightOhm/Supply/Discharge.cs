@@ -20,6 +20,7 @@ public static partial class Discharge
     /// <param name="C">Capacitance; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "t")]
+    [RecordName("discharge.time-to")]
     public static Duration TimeTo(ElectricPotential V_0, ElectricPotential V, ElectricResistance R, ElectricCapacitance C)
     {
         Guard.Positive(V, hint: "An exponential never reaches zero; give the voltage that is low enough.");
@@ -36,6 +37,7 @@ public static partial class Discharge
     /// <param name="C">Capacitance; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "V")]
+    [RecordName("discharge.voltage-after")]
     public static ElectricPotential VoltageAfter(ElectricPotential V_0, Duration t, ElectricResistance R, ElectricCapacitance C)
     {
         Guard.NotNegative(V_0);
@@ -53,6 +55,7 @@ public static partial class Discharge
     /// <param name="V">Voltage at the end; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "R")]
+    [RecordName("discharge.bleeder")]
     public static ElectricResistance Bleeder(Duration t, ElectricCapacitance C, ElectricPotential V_0, ElectricPotential V)
     {
         Guard.Positive(t);
@@ -68,6 +71,7 @@ public static partial class Discharge
     /// <param name="V">Voltage; 0 V or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("OpenStax, College Physics, ch. 19.7", Symbol = "E")]
+    [RecordName("discharge.stored-energy")]
     public static Energy StoredEnergy(ElectricCapacitance C, ElectricPotential V)
     {
         Guard.Positive(C);
@@ -80,6 +84,7 @@ public static partial class Discharge
     /// <param name="V">Voltage; 0 V or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("OpenStax, College Physics, ch. 19.5", Symbol = "Q")]
+    [RecordName("discharge.stored-charge")]
     public static ElectricCharge StoredCharge(ElectricCapacitance C, ElectricPotential V)
     {
         Guard.Positive(C);
@@ -87,12 +92,13 @@ public static partial class Discharge
         return C * V;
     }
 
-    /// <summary>The heat of the bleeder while the amplifier is on: V²/R.</summary>
+    /// <summary>The power dissipation of the bleeder while the amplifier is on: V²/R.</summary>
     /// <param name="V">Voltage across it, at high mains; 0 V or more.</param>
     /// <param name="R">Bleeder; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Joule's law: V²/R", Symbol = "P")]
-    public static Power Heat(ElectricPotential V, ElectricResistance R)
+    [RecordName("discharge.heat")]
+    public static Power PowerDissipation(ElectricPotential V, ElectricResistance R)
     {
         Guard.NotNegative(V);
         Guard.Positive(R);

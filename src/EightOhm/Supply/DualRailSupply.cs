@@ -8,7 +8,7 @@ namespace EightOhm.Supply;
 /// In every half-cycle one half-winding charges the positive rail and the other the negative one, so each rail is a full-wave
 /// supply and each half conducts in every half-cycle. Both currents flow in the primary, whose reflected resistance couples the rails.
 /// </remarks>
-public sealed class DualRailSupply
+public sealed partial class DualRailSupply
 {
     /// <summary>Makes a supply.</summary>
     /// <param name="half">Emf of one half-winding, rms: its voltage without load; greater than 0 V.</param>
@@ -73,7 +73,8 @@ public sealed class DualRailSupply
     /// <summary>Both rails when everything has settled.</summary>
     /// <param name="positive">What the positive rail gives away; of half-waves it carries the positive half.</param>
     /// <param name="negative">What the negative rail gives away; of half-waves it carries the negative half.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A load is more than the winding can carry, both play at different frequencies or phases, or a low signal shares no period with the mains.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Both play at different frequencies or phases, or a low signal shares no period with the mains.</exception>
+    /// <exception cref="ShortfallException">The load is more than the winding can carry, or would draw a rail below zero.</exception>
     /// <exception cref="InvalidOperationException">No steady state was found; the message gives the last state.</exception>
     public DualSteadySupply SteadyState(RailCurrent positive, RailCurrent negative)
     {
@@ -84,7 +85,7 @@ public sealed class DualRailSupply
         var network = halves > 0
             ? Network(positive, negative, playing)
             : Network(positive.Plays ? positive.AsMean() : positive, negative.Plays ? negative.AsMean() : negative, null);
-        SupplySolver.RefuseOverload(network, Math.Max(positive.Mean.Amperes, negative.Mean.Amperes), network.Own + network.Shared);
+        SupplySolver.Feeds(network, Math.Max(positive.Mean.Amperes, negative.Mean.Amperes), network.Own + network.Shared);
         halves = Math.Max(1, halves);
         var (first, second, measure) = SupplySolver.Solve(network, halves);
         return new DualSteadySupply(first, second, halves, halves * network.Half, measure) { Supply = this, HalfEmf = Half, ByMeanCurrent = playing is not null && network.SignalOmega == 0 };
@@ -103,40 +104,48 @@ public sealed class DualRailSupply
     }
 
     /// <summary>A burst after long idle.</summary>
-    /// <param name="idle">What each rail gives away at idle.</param>
-    /// <param name="peak">Peak of the burst's half-waves on each rail, all channels together; greater than 0 A.</param>
+    /// <param name="idle">What each rail gives away at idle, all channels together.</param>
+    /// <param name="channels">How many channels play the burst at once; 1 or more.</param>
+    /// <param name="peak">Peak of the burst's half-waves of one channel; greater than 0 A.</param>
     /// <param name="length">How long it lasts, at least half a cycle; such as 20.ms.</param>
     /// <param name="signal">Frequency of the burst; such as 1.kHz.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the burst empties the reservoir.</exception>
-    /// <exception cref="InvalidOperationException">No steady state was found at idle, or the rail does not recover.</exception>
-    public SupplyBurst Burst(ElectricCurrent idle, ElectricCurrent peak, Duration length, Frequency signal) => new(Idling(idle), peak, signal, length);
+    /// <returns>How far the rail sags, and how it comes back.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <exception cref="ShortfallException">The burst empties the reservoir, or the rail does not recover.</exception>
+    /// <exception cref="InvalidOperationException">No steady state was found at idle.</exception>
+    public SupplyBurst Burst(ElectricCurrent idle, int channels, ElectricCurrent peak, Duration length, Frequency signal) =>
+        new(Idling(idle), Guard.Positive(channels) * Guard.Positive(peak), signal, length);
 
     /// <summary>The largest unclipped burst after long idle.</summary>
     /// <param name="idle">What each rail gives away at idle.</param>
     /// <param name="load">The load of one channel, resistive; greater than 0 Ω.</param>
     /// <param name="length">How long it lasts, at least half a cycle; such as 20.ms.</param>
-    /// <param name="losses">What must stay between rail and output at the peak: the swing ledger's losses; 0 V or more.</param>
+    /// <param name="losses">What must stay between rail and output at the peak: the voltage-swing budget's losses; 0 V or more.</param>
     /// <param name="channels">How many channels play the burst at once; 1 or more.</param>
     /// <param name="signal">Frequency of the burst; such as 1.kHz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <exception cref="ShortfallException">The losses leave nothing of the rail at idle.</exception>
     /// <exception cref="InvalidOperationException">No such burst was found.</exception>
     public BurstPower LargestBurst(ElectricCurrent idle, ElectricResistance load, Duration length, ElectricPotential losses, int channels, Frequency signal) =>
         new(Idling(idle), load, length, losses, channels, signal);
 
     /// <summary>Where a sine that lasts clips, on the rails that it leaves itself.</summary>
-    /// <param name="ledger">The swing ledger of a channel into its load: peak voltage over peak current, a resistor.</param>
+    /// <param name="budget">The voltage-swing budget of a channel into its load: peak voltage over peak current, a resistor.</param>
     /// <param name="channels">How many channels play in phase; 1 or more.</param>
     /// <param name="besides">What each rail gives away beside the half-waves: front ends and drivers, not the idle current of outputs that now play; 0 A or more.</param>
     /// <param name="signal">Frequency of the sine; such as 1.kHz.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the losses of the ledger take the whole rail.</exception>
+    /// <returns>The level, with what is missing from the budget's own peak in <see cref="SteadyClip.Short"/>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <exception cref="ShortfallException">The losses of the budget take the whole rail.</exception>
     /// <exception cref="InvalidOperationException">No such level was found.</exception>
-    public SteadyClip ClipsAt(SwingBudget ledger, int channels, ElectricCurrent besides, Frequency signal) => new(this, ledger, channels, besides, signal);
+    public SteadyClip ClipsAt(SwingBudget budget, int channels, ElectricCurrent besides, Frequency signal) => new(this, budget, channels, besides, signal);
 
     /// <summary>The same supply at another mains: the emf goes with it, the copper stays.</summary>
     /// <remarks>Not the nameplate at another voltage, whose resistance would move with the square.</remarks>
-    /// <param name="m">Mains over nominal, such as 0.9; greater than 0.</param>
+    /// <param name="deviation">Mains over nominal, less one: 10.percent for high mains, (−10).percent for low; above −100 %.</param>
+    /// <returns>A supply whose emf is that of this one times 1 + deviation.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The mains is not positive, or the winding's peak falls below the drop.</exception>
-    public DualRailSupply AtMains(double m) => new(Guard.Positive(m, nameof(m)) * Half, Mains, HalfResistance, SharedResistance, Drop, Reservoir)
+    public DualRailSupply AtMains(Ratio deviation) => new(MainsDeviation.Factor(deviation) * Half, Mains, HalfResistance, SharedResistance, Drop, Reservoir)
     {
         CapacitorEsr = CapacitorEsr,
         DiodeResistance = DiodeResistance,
@@ -146,7 +155,7 @@ public sealed class DualRailSupply
     {
         var at = RailCurrent.Constant(Guard.NotNegative(idle, nameof(idle)));
         var network = Network(at, at, null);
-        SupplySolver.RefuseOverload(network, idle.Amperes, network.Own + network.Shared);
+        SupplySolver.Feeds(network, idle.Amperes, network.Own + network.Shared);
         return network;
     }
 

@@ -32,17 +32,20 @@ public sealed record DualSteadySupply
 
     /// <summary>The lowest that the positive rail gets.</summary>
     [Symbol("V_min+")]
-    public ElectricPotential PositiveTrough => Positive.Trough;
+    public ElectricPotential PositiveMinimum => Positive.Minimum;
 
     /// <summary>The lowest that the negative rail gets, counted positive.</summary>
     [Symbol("V_min-")]
-    public ElectricPotential NegativeTrough => Negative.Trough;
+    public ElectricPotential NegativeMinimum => Negative.Minimum;
+
+    /// <summary>Both rails at their lowest: what a voltage-swing budget is held against.</summary>
+    public Rails Minimum => new(PositiveMinimum, NegativeMinimum);
 
     /// <summary>The larger ripple of both, peak to peak.</summary>
     [Symbol("V_r")]
     public ElectricPotential Ripple => Positive.Ripple > Negative.Ripple ? Positive.Ripple : Negative.Ripple;
 
-    /// <summary>The lowest rail of both while that rail carries its own peak; the lower trough for loads that have no peak.</summary>
+    /// <summary>The lowest rail of both while that rail carries its own peak; the lower minimum for loads that have no peak.</summary>
     [Symbol("V_own")]
     public ElectricPotential VoltageAtLoadPeak => Positive.VoltageAtLoadPeak < Negative.VoltageAtLoadPeak ? Positive.VoltageAtLoadPeak : Negative.VoltageAtLoadPeak;
 

@@ -1,5 +1,6 @@
 using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Numerics;
 using UnitsNet;
 
 namespace EightOhm.Supply;
@@ -36,12 +37,12 @@ public sealed record ExponentialDiode
     /// <summary>How many conduct one after the other.</summary>
     public int InSeries { get; }
 
-    /// <summary>The voltage of all in series that a tenfold current adds, over ln 10.</summary>
-    internal double Slope => InSeries * Emission * OutputStages.EmitterBias.ThermalVoltage(Junction).Volts;
+    /// <summary>n·k·T/q of all in series: the voltage that a tenfold current adds, over ln 10.</summary>
+    internal double Slope => InSeries * Emission * Constants.k.JoulesPerKelvin * Junction.Kelvins / Constants.q.Coulombs;
 
     /// <summary>The voltage of all in series at a current.</summary>
     /// <param name="current">0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The current is negative.</exception>
     public ElectricPotential At(ElectricCurrent current) =>
-        ElectricPotential.FromVolts(Slope * double.LogP1(Guard.NotNegative(current, nameof(current)) / Saturation));
+        ElectricPotential.FromVolts(Slope * Exponential.Log1p(Guard.NotNegative(current, nameof(current)) / Saturation));
 }

@@ -1,3 +1,5 @@
+using EightOhm.Numerics;
+
 namespace EightOhm.Supply;
 
 /// <summary>One rail behind exponential diodes: an implicit method of order two, L-stable, at equal steps.</summary>
@@ -72,12 +74,12 @@ internal sealed class ExponentialMarch(RailNetwork network, double saturation, d
     {
         if (drive <= 0)
         {
-            var back = saturation * double.ExpM1(drive / slope);
+            var back = saturation * Exponential.Expm1(drive / slope);
             conductance = 1 / (resistance + (slope / (back + saturation)));
             return back;
         }
 
-        var most = Math.Min(drive / slope, double.LogP1(drive / (resistance * saturation)));
+        var most = Math.Min(drive / slope, Exponential.Log1p(drive / (resistance * saturation)));
         var w = logarithm > 0 && logarithm < most ? logarithm : most;
         for (var k = 0; k < 50; k++)
         {
@@ -89,7 +91,7 @@ internal sealed class ExponentialMarch(RailNetwork network, double saturation, d
         }
 
         logarithm = w;
-        var i = saturation * double.ExpM1(w);
+        var i = saturation * Exponential.Expm1(w);
         conductance = 1 / (resistance + (slope / (i + saturation)));
         return i;
     }

@@ -75,8 +75,8 @@ internal sealed class ExponentialSolver : IRailSolution
         return new RailFigures
         {
             Mean = ElectricPotential.FromVolts(mean / steps),
-            Trough = ElectricPotential.FromVolts(low),
-            Crest = ElectricPotential.FromVolts(high),
+            Minimum = ElectricPotential.FromVolts(low),
+            Maximum = ElectricPotential.FromVolts(high),
             VoltageAtLoadPeak = ElectricPotential.FromVolts(network.Load1.Peak > 0 ? own : low),
             LoadMean = ElectricCurrent.FromAmperes(loadSum / steps),
             WindingRms = ElectricCurrent.FromAmperes(Math.Sqrt(square / steps)),

@@ -18,17 +18,18 @@ public static partial class Fuse
 
     /// <summary>The least rating: I/(a·k_T).</summary>
     /// <param name="I">Greatest continuous current, rms; 0 A or more.</param>
-    /// <param name="a">Share of its rating that the fuse shall carry, 0.75 by some makers, 0.7 by others; greater than 0, at most 1.</param>
-    /// <param name="k_T">Share of its rating left at the ambient, from the maker's curve; greater than 0 (above 1 in the cold).</param>
+    /// <param name="a">Share of its rating that the fuse shall carry, 75 % by some makers, 70 % by others; greater than 0, at most 100 %.</param>
+    /// <param name="k_T">Share of its rating left at the ambient, from the maker's curve; greater than 0 (above 100 % in the cold).</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Littelfuse, fuse selection guide: 75 % of the rating at 25 °C, re-rated for temperature", Symbol = "I_F")]
-    public static ElectricCurrent Rating(ElectricCurrent I, double a, double k_T)
+    [RecordName("fuse.rating")]
+    public static ElectricCurrent Rating(ElectricCurrent I, Ratio a, Ratio k_T)
     {
         Guard.NotNegative(I);
         Guard.Positive(a);
-        Guard.Between(a, 0, 1);
+        Guard.Between(a, 0.percent, 100.percent);
         Guard.Positive(k_T);
-        return I / (a * k_T);
+        return I / (a.DecimalFractions * k_T.DecimalFractions);
     }
 
     /// <summary>I²t of a half sine: I_p²·t/2.</summary>
@@ -36,6 +37,7 @@ public static partial class Fuse
     /// <param name="t">Its duration; 0 s or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula(Pulses, Symbol = "W_F")]
+    [RecordName("fuse.half-sine")]
     public static JouleIntegral HalfSine(ElectricCurrent I_p, Duration t)
     {
         Guard.NotNegative(I_p);
@@ -48,6 +50,7 @@ public static partial class Fuse
     /// <param name="t">Its duration; 0 s or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula(Pulses, Symbol = "W_F")]
+    [RecordName("fuse.triangle")]
     public static JouleIntegral Triangle(ElectricCurrent I_p, Duration t)
     {
         Guard.NotNegative(I_p);
@@ -60,6 +63,7 @@ public static partial class Fuse
     /// <param name="tau">Its time constant (not its length); 0 s or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula(Pulses, Symbol = "W_F")]
+    [RecordName("fuse.decay")]
     public static JouleIntegral Decay(ElectricCurrent I_p, Duration tau)
     {
         Guard.NotNegative(I_p);
@@ -69,14 +73,15 @@ public static partial class Fuse
 
     /// <summary>The least melting I²t of the fuse: that of the pulse over the share allowed.</summary>
     /// <param name="W_p">I²t of one pulse; 0 A²s or more.</param>
-    /// <param name="a">Share of the melting I²t that one pulse may have, such as 0.22 for 100 000 pulses; greater than 0, at most 1.</param>
+    /// <param name="a">Share of the melting I²t that one pulse may have, such as 22.percent for 100 000 pulses; greater than 0, at most 100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Littelfuse, Circuit Protection Products, fuse selection guide, chart 2: pulse cycles withstood", Symbol = "W_F")]
-    public static JouleIntegral LeastMelting(JouleIntegral W_p, double a)
+    [RecordName("fuse.least-melting")]
+    public static JouleIntegral LeastMelting(JouleIntegral W_p, Ratio a)
     {
         Guard.NotNegative(W_p);
         Guard.Positive(a);
-        Guard.Between(a, 0, 1);
-        return W_p / a;
+        Guard.Between(a, 0.percent, 100.percent);
+        return W_p / a.DecimalFractions;
     }
 }

@@ -44,6 +44,7 @@ public sealed partial record InrushLimiter
     /// <param name="T_n">Its temperature; above 0 K.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("B-parameter equation of thermistor makers' datasheets (IEC 60539-1 defines B)", Symbol = "R_n")]
+    [RecordName("inrush-limiter.thermistor-at")]
     public static ElectricResistance ThermistorAt(ElectricResistance R_25, double B, Temperature T_n)
     {
         Guard.Positive(R_25);

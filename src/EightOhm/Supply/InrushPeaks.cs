@@ -17,13 +17,13 @@ public sealed record InrushPeaks
         HalfPeriodPulse = Fuse.HalfSine(CoreLimited, 1 / (2 * on.Mains));
     }
 
-    /// <summary>Into empty capacitors at the crest, without the limiter, peak.</summary>
+    /// <summary>Into empty capacitors at the peak of the mains, without the limiter, peak.</summary>
     public ElectricCurrent Capacitors { get; }
 
     /// <summary>Bound of the saturated core from zero, without the limiter, peak.</summary>
     public ElectricCurrent Core { get; }
 
-    /// <summary>Into empty capacitors at the crest, with the limiter cold, peak.</summary>
+    /// <summary>Into empty capacitors at the peak of the mains, with the limiter cold, peak.</summary>
     public ElectricCurrent CapacitorsLimited { get; }
 
     /// <summary>Bound of the saturated core, with the limiter cold, peak.</summary>
@@ -36,7 +36,7 @@ public sealed record InrushPeaks
     public ElectricCurrent Governing => CoreLimited > CapacitorsLimited ? CoreLimited : CapacitorsLimited;
 
     /// <summary>Which one that is, in words.</summary>
-    public string Governs => CoreLimited > CapacitorsLimited ? "the core, switched on at zero" : "the capacitors, switched on at the crest";
+    public string Governs => CoreLimited > CapacitorsLimited ? "the core, switched on at zero" : "the capacitors, switched on at the peak of the mains";
 
     /// <summary>Bounds a switch-on.</summary>
     /// <param name="on">What is switched on.</param>

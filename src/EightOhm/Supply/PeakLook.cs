@@ -1,7 +1,9 @@
+using EightOhm.Numerics;
+
 namespace EightOhm.Supply;
 
 /// <summary>Looks at a rail while its own half-wave is within 2 % of its top.</summary>
-/// <remarks>A window and not the instant alone: at a low frequency the trough beside the top catches a swing that is still there.</remarks>
+/// <remarks>A window and not the instant alone: at a low frequency the minimum beside the top catches a swing that is still there.</remarks>
 internal sealed class PeakLook(RailNetwork network, int rail, double from) : ISegmentVisitor
 {
     /// <summary>The part of the peak that counts as the peak.</summary>
@@ -10,7 +12,7 @@ internal sealed class PeakLook(RailNetwork network, int rail, double from) : ISe
     private const int Looks = 3;
 
     private readonly int sign = rail == 1 ? network.Load1.Sign : network.Load2.Sign;
-    private readonly Highest low = new();
+    private readonly PanelHighest low = new();
 
     /// <summary>The lowest rail seen; infinite when no peak was met.</summary>
     public double Found => -low.Value;
@@ -38,8 +40,9 @@ internal sealed class PeakLook(RailNetwork network, int rail, double from) : ISe
             if (!(b > a))
                 continue;
             var step = (b - a) / Looks;
+            var curve = new LookedSegment(ref segment, rail == 1 ? Look.LowRail1 : Look.LowRail2);
             for (var i = 0; i < Looks; i++)
-                low.Panel(Low(ref segment, a + (i * step)), Low(ref segment, a + ((i + 0.5) * step)), Low(ref segment, a + ((i + 1) * step)), ref segment, rail == 1 ? Look.LowRail1 : Look.LowRail2, a + (i * step), a + ((i + 1) * step), b);
+                low.Panel(Low(ref segment, a + (i * step)), Low(ref segment, a + ((i + 0.5) * step)), Low(ref segment, a + ((i + 1) * step)), ref curve, a + (i * step), a + ((i + 1) * step), b);
         }
     }
 

@@ -11,6 +11,7 @@ namespace EightOhm.Supply;
 /// Without source resistance the pulses are too high and too short.</remarks>
 public static partial class PeakRectifier
 {
+    private const string Exchanged = "A ripple cannot be above the peak: were the two exchanged, or is the reservoir far too small?";
     private const string Source = "Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 3: the peak rectifier";
 
     /// <summary>The reservoir for a ripple, half-wave: V_p/(f·R·V_r).</summary>
@@ -20,66 +21,76 @@ public static partial class PeakRectifier
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "C")]
+    [RecordName("peak-rectifier.half-wave-reservoir")]
     public static ElectricCapacitance HalfWaveReservoir(ElectricPotential V_p, ElectricResistance R, Frequency f, ElectricPotential V_r)
     {
         Guard.Positive(V_p);
         Guard.Positive(R);
         Guard.Positive(f);
         Guard.Positive(V_r);
+        Guard.Between(V_r, default, V_p, hint: Exchanged);
         return V_p / R / (V_r * f);
     }
 
     /// <summary>Conduction angle: √(2·V_r/V_p) radians before the peak.</summary>
-    /// <param name="V_r">Ripple, peak to peak; greater than 0 V, small beside the peak.</param>
     /// <param name="V_p">Peak of the sine; greater than 0 V.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    /// <param name="V_r">Ripple, peak to peak; greater than 0 V, at most the peak and small beside it.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is not positive, or the ripple is above the peak.</exception>
     [Formula(Source, Symbol = "theta_c")]
-    public static Angle ConductionAngle(ElectricPotential V_r, ElectricPotential V_p)
+    [RecordName("peak-rectifier.conduction-angle")]
+    public static Angle ConductionAngle(ElectricPotential V_p, ElectricPotential V_r)
     {
-        Guard.Positive(V_r);
         Guard.Positive(V_p);
+        Guard.Positive(V_r);
+        Guard.Between(V_r, default, V_p, hint: Exchanged);
         return Angle.FromRadians(Sqrt(2 * V_r / V_p));
     }
 
     /// <summary>Mean diode current while it conducts, half-wave: I·(1 + π·√(2·V_p/V_r)).</summary>
     /// <param name="I">Load current; 0 A or more.</param>
     /// <param name="V_p">Peak of the sine; greater than 0 V.</param>
-    /// <param name="V_r">Ripple, peak to peak; greater than 0 V.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <param name="V_r">Ripple, peak to peak; greater than 0 V, at most the peak.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the ripple is above the peak.</exception>
     [Formula(Source, Symbol = "i_D_av")]
+    [RecordName("peak-rectifier.half-wave-mean")]
     public static ElectricCurrent HalfWaveMean(ElectricCurrent I, ElectricPotential V_p, ElectricPotential V_r)
     {
         Guard.NotNegative(I);
         Guard.Positive(V_p);
         Guard.Positive(V_r);
+        Guard.Between(V_r, default, V_p, hint: Exchanged);
         return I * (1 + pi * Sqrt(2 * V_p / V_r));
     }
 
     /// <summary>Peak diode current, half-wave: I·(1 + 2·π·√(2·V_p/V_r)).</summary>
     /// <param name="I">Load current; 0 A or more.</param>
     /// <param name="V_p">Peak of the sine; greater than 0 V.</param>
-    /// <param name="V_r">Ripple, peak to peak; greater than 0 V.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <param name="V_r">Ripple, peak to peak; greater than 0 V, at most the peak.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the ripple is above the peak.</exception>
     [Formula(Source, Symbol = "i_D_max")]
+    [RecordName("peak-rectifier.half-wave-peak")]
     public static ElectricCurrent HalfWavePeak(ElectricCurrent I, ElectricPotential V_p, ElectricPotential V_r)
     {
         Guard.NotNegative(I);
         Guard.Positive(V_p);
         Guard.Positive(V_r);
+        Guard.Between(V_r, default, V_p, hint: Exchanged);
         return I * (1 + 2 * pi * Sqrt(2 * V_p / V_r));
     }
 
     /// <summary>Peak diode current, full-wave: I·(1 + 2·π·√(V_p/(2·V_r))).</summary>
     /// <param name="I">Load current; 0 A or more.</param>
     /// <param name="V_p">Peak at the reservoir; greater than 0 V.</param>
-    /// <param name="V_r">Ripple, peak to peak; greater than 0 V.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <param name="V_r">Ripple, peak to peak; greater than 0 V, at most the peak.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the ripple is above the peak.</exception>
     [Formula(Source, Symbol = "i_D_max")]
+    [RecordName("peak-rectifier.full-wave-peak")]
     public static ElectricCurrent FullWavePeak(ElectricCurrent I, ElectricPotential V_p, ElectricPotential V_r)
     {
         Guard.NotNegative(I);
         Guard.Positive(V_p);
         Guard.Positive(V_r);
+        Guard.Between(V_r, default, V_p, hint: Exchanged);
         return I * (1 + 2 * pi * Sqrt(V_p / (2 * V_r)));
     }
 }

@@ -4,7 +4,7 @@ namespace EightOhm.Supply;
 /// <remarks>
 /// The map's derivative comes with the march, exactly: the currents are continuous at every event, so the pieces' sensitivities
 /// multiply. The capacitors' gain over a period falls and flattens as their voltage rises, so Newton from below climbs to the root. Two lightly loaded
-/// rails take the last of the crest from each other, and a whole step may throw one past the other for ever: a step that leads further off is halved.
+/// rails take the last of the pulse from each other, and a whole step may throw one past the other for ever: a step that leads further off is halved.
 /// </remarks>
 internal static class PeriodicState
 {

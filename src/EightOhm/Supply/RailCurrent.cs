@@ -1,11 +1,13 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
+using static EightOhm.Quantities.Constants;
 
 namespace EightOhm.Supply;
 
 /// <summary>What a rail gives away: a constant current, a resistor, or the half-waves of a playing class-B amplifier.</summary>
 /// <remarks>Of one rail. Two channels on the same rail in phase draw twice the peak and twice the idle current of one.</remarks>
-public sealed record RailCurrent
+public sealed partial record RailCurrent
 {
     private RailCurrent()
     {
@@ -32,6 +34,21 @@ public sealed record RailCurrent
     /// <summary>The mean of a current that does not depend on the rail: idle + peak/π.</summary>
     public ElectricCurrent Mean => Idle + (Peak / Math.PI);
 
+    /// <summary>The mean current of a rail while several channels play a sine in class B: n_ch·I_p/π + I.</summary>
+    /// <param name="n_ch">How many channels; 1 or more.</param>
+    /// <param name="I_p">Peak current of one channel into its load (not rms); 0 A or more.</param>
+    /// <param name="I">What flows besides, always, of all channels together; 0 A or more.</param>
+    /// <returns>The mean of one rail.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: a half-sine's mean is its peak over π", Symbol = "I_rail")]
+    public static ElectricCurrent MeanOf(int n_ch, ElectricCurrent I_p, ElectricCurrent I)
+    {
+        Guard.Positive(n_ch);
+        Guard.NotNegative(I_p);
+        Guard.NotNegative(I);
+        return n_ch * I_p / pi + I;
+    }
+
     /// <summary>A current that never changes.</summary>
     /// <param name="current">0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The current is negative.</exception>
@@ -55,6 +72,16 @@ public sealed record RailCurrent
         Idle = Guard.NotNegative(idle, nameof(idle)),
         Phase = phase,
     };
+
+    /// <summary>The same half-waves of several channels that play in phase on one rail.</summary>
+    /// <param name="channels">How many channels; 1 or more.</param>
+    /// <param name="peak">Peak of the half-waves of one channel; 0 A or more.</param>
+    /// <param name="signal">Frequency of the sine; greater than 0 Hz.</param>
+    /// <param name="besides">What flows besides, always, of all channels together; 0 A or more.</param>
+    /// <returns>The current of the rail.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    public static RailCurrent Playing(int channels, ElectricCurrent peak, Frequency signal, ElectricCurrent besides = default) =>
+        HalfWaves(Guard.Positive(channels) * peak, signal, besides);
 
     /// <summary>The constant current of the same mean.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The load is a resistor: its current depends on the rail.</exception>

@@ -17,17 +17,17 @@ public record RailFigures
 
     /// <summary>The lowest that the rail gets: what an amplifier has to live with.</summary>
     [Symbol("V_min")]
-    public ElectricPotential Trough { get; internal init; }
+    public ElectricPotential Minimum { get; internal init; }
 
     /// <summary>The highest that the rail gets.</summary>
     [Symbol("V_max")]
-    public ElectricPotential Crest { get; internal init; }
+    public ElectricPotential Maximum { get; internal init; }
 
-    /// <summary>Ripple, peak to peak: crest less trough.</summary>
+    /// <summary>Ripple, peak to peak: maximum less minimum.</summary>
     [Symbol("V_r")]
-    public ElectricPotential Ripple => Crest - Trough;
+    public ElectricPotential Ripple => Maximum - Minimum;
 
-    /// <summary>The lowest rail while the load is within 2 % of its own peak; the trough for a load that has no peak.</summary>
+    /// <summary>The lowest rail while the load is within 2 % of its own peak; the minimum for a load that has no peak.</summary>
     [Symbol("V_own")]
     public ElectricPotential VoltageAtLoadPeak { get; internal init; }
 

@@ -15,6 +15,7 @@ public static partial class RailFilter
     /// <param name="C">Filter capacitor, its ESR left out; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("J. Fiore, Op Amps and Linear Integrated Circuits, ch. 1: first-order low pass", Symbol = "R_f")]
+    [RecordName("rail-filter.rejection")]
     public static Gain Rejection(Frequency f, ElectricResistance R, ElectricCapacitance C)
     {
         Guard.NotNegative(f);
@@ -30,6 +31,7 @@ public static partial class RailFilter
     /// <param name="R">Filter resistor; 0 Ω or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("Ohm's law across the filter resistor", Symbol = "V_f")]
+    [RecordName("rail-filter.drop")]
     public static ElectricPotential Drop(ElectricCurrent I, ElectricResistance R)
     {
         Guard.NotNegative(I);
@@ -43,6 +45,7 @@ public static partial class RailFilter
     /// <param name="R_x">What it feeds, as a resistor; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("R. L. Boylestad & L. Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 15", Symbol = "V_x")]
+    [RecordName("rail-filter.mean-behind")]
     public static ElectricPotential MeanBehind(ElectricPotential V, ElectricResistance R, ElectricResistance R_x)
     {
         Guard.NotNegative(V);
@@ -58,6 +61,7 @@ public static partial class RailFilter
     /// <param name="f">Mains frequency, full-wave; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Boylestad & Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 15: RC filter", Symbol = "V_r2")]
+    [RecordName("rail-filter.ripple-behind")]
     public static ElectricPotential RippleBehind(ElectricPotential V_r, ElectricResistance R, ElectricCapacitance C, Frequency f)
     {
         Guard.NotNegative(V_r);

@@ -1,13 +1,16 @@
+using EightOhm.Numerics;
+using MathNet.Numerics.Integration;
+
 namespace EightOhm.Supply;
 
 /// <summary>Means, extremes and charging time of a march, taken from the exact pieces.</summary>
 internal class RailMeasure(RailNetwork network) : ISegmentVisitor
 {
     // Panels in a half-cycle of the mains; a half-wave of the signal takes two. Gauss's rule of five points is then good to nine digits.
-    private const int Panels = 8;
+    private const int Panels = 8, Points = 5, Middle = Points / 2;
 
-    private static readonly double[] Nodes = [-0.906179845938664, -0.5384693101056831, 0, 0.5384693101056831, 0.906179845938664];
-    private static readonly double[] Weights = [0.2369268850561891, 0.4786286704993665, 0.5688888888888889, 0.4786286704993665, 0.2369268850561891];
+    private static readonly GaussLegendreRule Rule = new(-1, 1, Points);
+    private static readonly double[] Nodes = Rule.Abscissas, Weights = Rule.Weights;
 
     private readonly Accumulated[] rails = [new(), new()];
     private readonly (double V, double I)[][] looks = [new (double, double)[3], new (double, double)[3]];
@@ -30,7 +33,7 @@ internal class RailMeasure(RailNetwork network) : ISegmentVisitor
                 var weight = 0.5 * Weights[g] * step;
                 rails[0].Add(weight, segment.V1, segment.I1, segment.L1, segment.HalfCycle);
                 rails[1].Add(weight, segment.V2, segment.I2, segment.L2, segment.HalfCycle);
-                if (g == 2)
+                if (g == Middle)
                     Keep(ref segment, 1);
             }
 
@@ -61,13 +64,13 @@ internal class RailMeasure(RailNetwork network) : ISegmentVisitor
     /// <summary>What one rail's march adds up to.</summary>
     internal sealed class Accumulated
     {
-        private readonly Highest trough = new(), crest = new(), pulse = new();
+        private readonly PanelHighest lowest = new(), highest = new(), pulse = new();
 
         public double Rail, Current, Load, LoadSquare, CapacitorSquare, Charging, EvenSquare, OddSquare;
 
-        public double Trough => -trough.Value;
+        public double Minimum => -lowest.Value;
 
-        public double Crest => crest.Value;
+        public double Maximum => highest.Value;
 
         public double Peak => pulse.Value;
 
@@ -86,9 +89,12 @@ internal class RailMeasure(RailNetwork network) : ISegmentVisitor
 
         public void Panel((double V, double I)[] at, ref RailSegment segment, int rail, double from, double to, double length)
         {
-            trough.Panel(-at[0].V, -at[1].V, -at[2].V, ref segment, rail == 0 ? Look.LowRail1 : Look.LowRail2, from, to, length);
-            crest.Panel(at[0].V, at[1].V, at[2].V, ref segment, rail == 0 ? Look.HighRail1 : Look.HighRail2, from, to, length);
-            pulse.Panel(at[0].I, at[1].I, at[2].I, ref segment, rail == 0 ? Look.Current1 : Look.Current2, from, to, length);
+            var low = new LookedSegment(ref segment, rail == 0 ? Look.LowRail1 : Look.LowRail2);
+            lowest.Panel(-at[0].V, -at[1].V, -at[2].V, ref low, from, to, length);
+            var high = new LookedSegment(ref segment, rail == 0 ? Look.HighRail1 : Look.HighRail2);
+            highest.Panel(at[0].V, at[1].V, at[2].V, ref high, from, to, length);
+            var current = new LookedSegment(ref segment, rail == 0 ? Look.Current1 : Look.Current2);
+            pulse.Panel(at[0].I, at[1].I, at[2].I, ref current, from, to, length);
         }
     }
 }

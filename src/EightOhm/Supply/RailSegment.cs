@@ -1,3 +1,5 @@
+using EightOhm.Numerics;
+
 namespace EightOhm.Supply;
 
 /// <summary>The exact solution from an instant on, while the same rails are being charged and neither sine changes its sign.</summary>
@@ -111,8 +113,7 @@ internal struct RailSegment
     {
         var x = rate * tau;
         var decay = Math.Exp(x);
-        // (e^x − 1)/x, also where x is too small for that difference.
-        var grown = Math.Abs(x) > 1e-6 ? (decay - 1) / x : 1 + (x / 2);
+        var grown = Exponential.Expm1Over(x, decay);
         return (y.Free * decay) + (y.Constant * tau * grown) + (y.Cos * cos) + (y.Sin * sin) + (y.SignalCos * cosS) + (y.SignalSin * sinS);
     }
 }

@@ -70,14 +70,15 @@ public sealed partial class RectifierSupply
     /// they do not and the signal is above 500 Hz, by their mean current, and <see cref="SteadySupply.ByMeanCurrent"/> says so.
     /// </remarks>
     /// <param name="load">What the rail gives away.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The load is more than the winding can carry, or a low signal shares no period with the mains.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A low signal shares no period with the mains.</exception>
+    /// <exception cref="ShortfallException">The load is more than the winding can carry, or would draw the rail below zero.</exception>
     /// <exception cref="InvalidOperationException">No steady state was found; the message gives the last state.</exception>
     public SteadySupply SteadyState(RailCurrent load)
     {
         ArgumentNullException.ThrowIfNull(load);
         var halves = CommonPeriod.HalfCycles(Mains.Hertz, load.Signal.Hertz);
         var network = Network(halves > 0 ? load : load.AsMean());
-        SupplySolver.RefuseOverload(network, load.Mean.Amperes, network.Own);
+        SupplySolver.Feeds(network, load.Mean.Amperes, network.Own);
         var figures = Diode is null ? SupplySolver.Solve(network, Math.Max(1, halves)).First : ExponentialSolver.Solve(network, Diode, Math.Max(1, halves));
         return new SteadySupply(figures) { Secondary = Secondary, Supply = this, Load = load, ByMeanCurrent = halves == 0 };
     }
@@ -99,21 +100,34 @@ public sealed partial class RectifierSupply
     /// <param name="peak">Peak of the burst's half-waves on the rail, all channels together; greater than 0 A.</param>
     /// <param name="length">How long it lasts, at least half a cycle; such as 20.ms.</param>
     /// <param name="signal">Frequency of the burst; such as 1.kHz.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the burst empties the reservoir.</exception>
-    /// <exception cref="InvalidOperationException">No steady state was found at idle, or the rail does not recover.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <exception cref="ShortfallException">The burst empties the reservoir, or the rail does not recover.</exception>
+    /// <exception cref="InvalidOperationException">No steady state was found at idle.</exception>
     public SupplyBurst Burst(ElectricCurrent idle, ElectricCurrent peak, Duration length, Frequency signal) => new(Idling(idle), peak, signal, length);
 
     /// <summary>The largest unclipped burst after long idle.</summary>
     /// <param name="idle">What the rail gives away at idle.</param>
     /// <param name="load">The load of one channel, resistive; greater than 0 Ω.</param>
     /// <param name="length">How long it lasts, at least half a cycle; such as 20.ms.</param>
-    /// <param name="losses">What must stay between rail and output at the peak: the swing ledger's losses; 0 V or more.</param>
+    /// <param name="losses">What must stay between rail and output at the peak: the voltage-swing budget's losses; 0 V or more.</param>
     /// <param name="channels">How many channels play the burst at once; 1 or more.</param>
     /// <param name="signal">Frequency of the burst; such as 1.kHz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">No such burst was found.</exception>
     public BurstPower LargestBurst(ElectricCurrent idle, ElectricResistance load, Duration length, ElectricPotential losses, int channels, Frequency signal) =>
         new(Idling(idle), load, length, losses, channels, signal);
+
+    /// <summary>The same supply at another mains: the emf goes with it, the copper and the diodes stay.</summary>
+    /// <param name="deviation">Mains over nominal, less one: 10.percent for high mains, (−10).percent for low; above −100 %.</param>
+    /// <returns>A supply whose emf is that of this one times 1 + deviation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The mains is not positive, or the winding's peak falls below the drop.</exception>
+    public RectifierSupply AtMains(Ratio deviation)
+    {
+        var emf = MainsDeviation.Factor(deviation) * Secondary;
+        return Diode is { } diode
+            ? new(emf, Mains, Resistance, diode, Reservoir) { CapacitorEsr = CapacitorEsr, DiodeResistance = DiodeResistance }
+            : new(emf, Mains, Resistance, Drop, Reservoir) { CapacitorEsr = CapacitorEsr, DiodeResistance = DiodeResistance };
+    }
 
     // Exponential diodes are for the steady state; a burst takes a constant drop.
     private RailNetwork Idling(ElectricCurrent idle)
@@ -122,7 +136,7 @@ public sealed partial class RectifierSupply
             throw new InvalidOperationException("A burst is solved for diodes of a constant drop: make the supply with a drop, such as that of the diodes at the charging peak.");
         var at = RailCurrent.Constant(Guard.NotNegative(idle, nameof(idle)));
         var network = Network(at);
-        SupplySolver.RefuseOverload(network, idle.Amperes, network.Own + network.Shared);
+        SupplySolver.Feeds(network, idle.Amperes, network.Own + network.Shared);
         return network;
     }
 

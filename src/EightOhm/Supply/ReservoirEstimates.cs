@@ -18,6 +18,7 @@ public static partial class ReservoirEstimates
     /// <param name="C">Reservoir; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Malvino + ", f_ripple = 2·f", Symbol = "V_r")]
+    [RecordName("reservoir-estimates.ripple-full-wave")]
     public static ElectricPotential RippleFullWave(ElectricCurrent I, Frequency f, ElectricCapacitance C)
     {
         Guard.NotNegative(I);
@@ -32,6 +33,7 @@ public static partial class ReservoirEstimates
     /// <param name="C">Reservoir; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Malvino + ", f_ripple = f", Symbol = "V_r")]
+    [RecordName("reservoir-estimates.ripple-half-wave")]
     public static ElectricPotential RippleHalfWave(ElectricCurrent I, Frequency f, ElectricCapacitance C)
     {
         Guard.NotNegative(I);
@@ -46,6 +48,7 @@ public static partial class ReservoirEstimates
     /// <param name="C">Reservoir; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Boylestad + " (2.4·I/C at 60 Hz, mA and µF)", Symbol = "V_r_rms")]
+    [RecordName("reservoir-estimates.ripple-rms")]
     public static ElectricPotential RippleRms(ElectricCurrent I, Frequency f, ElectricCapacitance C)
     {
         Guard.NotNegative(I);
@@ -61,6 +64,7 @@ public static partial class ReservoirEstimates
     /// <param name="C">Reservoir; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Boylestad + " (4.17·I/C at 60 Hz, mA and µF)", Symbol = "V_dc")]
+    [RecordName("reservoir-estimates.mean")]
     public static ElectricPotential Mean(ElectricPotential V_m, ElectricCurrent I, Frequency f, ElectricCapacitance C)
     {
         Guard.Positive(V_m);
@@ -75,6 +79,7 @@ public static partial class ReservoirEstimates
     /// <param name="V_d">Drop of all diodes in the path; 0 V or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Malvino & Bates, Electronic Principles, 7th ed., ch. 4", Symbol = "V_m")]
+    [RecordName("reservoir-estimates.peak")]
     public static ElectricPotential Peak(ElectricPotential V, ElectricPotential V_d)
     {
         Guard.Positive(V);
@@ -87,6 +92,7 @@ public static partial class ReservoirEstimates
     /// <param name="V_dc">Mean; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Boylestad, Symbol = "r")]
+    [RecordName("reservoir-estimates.ripple-factor")]
     public static Ratio RippleFactor(ElectricPotential V_r_rms, ElectricPotential V_dc)
     {
         Guard.NotNegative(V_r_rms);

@@ -16,6 +16,7 @@ public static partial class Ripple
     /// <param name="h">Harmonic of twice the mains: 1 for 100 Hz in a 50 Hz country; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Fourier series of a sawtooth", Symbol = "V_h")]
+    [RecordName("ripple.sawtooth-harmonic")]
     public static ElectricPotential SawtoothHarmonic(ElectricPotential V_pp, int h)
     {
         Guard.NotNegative(V_pp);
@@ -29,6 +30,7 @@ public static partial class Ripple
     /// <returns>In the ripple's own measure.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("rejection is disturbance over what is left of it at the output", Symbol = "V_hum")]
+    [RecordName("ripple.at-output-by-output-referred")]
     public static ElectricPotential AtOutputByOutputReferred(ElectricPotential V, Gain R_out)
     {
         return Rejection.LeftAtOutput(V, R_out);
@@ -41,6 +43,7 @@ public static partial class Ripple
     /// <returns>In the ripple's own measure.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 5: power-supply rejection is referred to the input", Symbol = "V_hum")]
+    [RecordName("ripple.at-output-by-input-referred")]
     public static ElectricPotential AtOutputByInputReferred(ElectricPotential V, Gain R_in, Gain G)
     {
         var R_out = Rejection.OutputReferred(R_in, G);
@@ -52,6 +55,7 @@ public static partial class Ripple
     /// <param name="V_hum">Hum at the output, in the same measure (both rms or both peak); greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("common practice, no source: hum below rated output", Symbol = "S_hum")]
+    [RecordName("ripple.below-rated")]
     public static Gain BelowRated(ElectricPotential V_rated, ElectricPotential V_hum)
     {
         Guard.Positive(V_rated);

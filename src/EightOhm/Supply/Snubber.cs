@@ -15,6 +15,7 @@ public static partial class Snubber
     /// <param name="C">Capacitance of diodes and winding across it; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 12: LC resonance", Symbol = "f_ring")]
+    [RecordName("snubber.ring-frequency")]
     public static Frequency RingFrequency(ElectricInductance L, ElectricCapacitance C)
     {
         Guard.Positive(L);
@@ -27,6 +28,7 @@ public static partial class Snubber
     /// <param name="C">Capacitance across it, without the snubber; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("parallel RLC circuit: its damping ratio is 1/2 at R = √(L/C)", Symbol = "R_s")]
+    [RecordName("snubber.resistance")]
     public static ElectricResistance Resistance(ElectricInductance L, ElectricCapacitance C)
     {
         Guard.Positive(L);
@@ -38,6 +40,7 @@ public static partial class Snubber
     /// <remarks>With less, the resistor is not across the ring but in series with a second one; <see cref="Damping"/> says what is left of it.</remarks>
     /// <param name="C">Capacitance of diodes and winding; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">The capacitance is not positive.</exception>
+    [RecordName("snubber.usual-capacitance")]
     public static ElectricCapacitance UsualCapacitance(ElectricCapacitance C) => 10 * Guard.Positive(C);
 
     /// <summary>The damping ratio of the ring with its snubber: 0 rings for ever, 1 and more does not ring.</summary>
@@ -47,6 +50,7 @@ public static partial class Snubber
     /// <param name="R_s">Snubber resistor; greater than 0 Ω.</param>
     /// <param name="C_s">Snubber capacitor; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    [RecordName("snubber.damping")]
     public static double Damping(ElectricInductance L, ElectricCapacitance C, ElectricResistance R_s, ElectricCapacitance C_s)
     {
         Guard.Positive(L);
@@ -60,12 +64,13 @@ public static partial class Snubber
     }
 
     /// <summary>The capacitance that rings, from the frequency before and after a known capacitor was put across it: C_a/((f_1/f_2)² − 1).</summary>
-    /// <remarks>A capacitor that halves the frequency is three times what rings.</remarks>
+    /// <remarks>A capacitor that halves the frequency is three times what rings (common practice, no source).</remarks>
     /// <param name="C_a">The capacitor added; greater than 0 F.</param>
     /// <param name="f_1">Ring frequency before; above f_2.</param>
     /// <param name="f_2">Ring frequency after; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    [Formula("Analog Devices, RC Snubbing for the Lab: the added capacitor that halves the frequency", Symbol = "C")]
+    [RecordName("snubber.what-rings")]
+    [Formula("derived: LC resonance (Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 12) before and after, the same L, divided", Symbol = "C")]
     public static ElectricCapacitance WhatRings(ElectricCapacitance C_a, Frequency f_1, Frequency f_2)
     {
         Guard.Positive(C_a);
@@ -75,13 +80,14 @@ public static partial class Snubber
         return C_a / (q_f * q_f - 1);
     }
 
-    /// <summary>The heat of the resistor: C_s·V²·f, for a step of V that repeats at f.</summary>
+    /// <summary>The power dissipation of the resistor: C_s·V²·f, for a step of V that repeats at f.</summary>
     /// <param name="C_s">Snubber capacitor; greater than 0 F.</param>
     /// <param name="V">The step; 0 V or more.</param>
     /// <param name="f">How often it charges and discharges once; 0 Hz or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("RC charging: C·V²/2 is burnt at each edge, two edges a period", Symbol = "P_s")]
-    public static Power Heat(ElectricCapacitance C_s, ElectricPotential V, Frequency f)
+    [RecordName("snubber.heat")]
+    public static Power PowerDissipation(ElectricCapacitance C_s, ElectricPotential V, Frequency f)
     {
         Guard.Positive(C_s);
         Guard.NotNegative(V);

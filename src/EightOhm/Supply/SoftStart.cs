@@ -13,23 +13,22 @@ namespace EightOhm.Supply;
 public sealed record SoftStart
 {
     private const int StepsPerPeriod = 4000, MostPeriods = 6000;
-    private const double ZeroCelsius = 273.15;
+    private const double Share = 0.9;
 
     private SoftStart(SwitchOn on, March march)
     {
-        (double vs, double share) = (Math.Sqrt(2) * on.HalfWinding.Volts, 0.9);
-        FinalRail = ElectricPotential.FromVolts(vs - on.Diode.Volts);
+        FinalRail = (Math.Sqrt(2) * on.HalfWinding) - on.Diode;
         Peak = ElectricCurrent.FromAmperes(march.Peak);
-        TimeTo90Percent = march.Reached >= 0
-            ? Duration.FromSeconds(march.Reached)
-            : throw new InvalidOperationException($"The rails did not reach {share * 100:0} % of {QuantityFormat.Short(FinalRail)} before the bypass at {QuantityFormat.Short(on.Bypass)}: they stood at {QuantityFormat.Short(ElectricPotential.FromVolts(march.AtBypass))}. Bypass later, take a smaller limiter, or keep the load off until then.");
+        TimeTo90Percent = march.Reached >= 0 ? Duration.FromSeconds(march.Reached) : null;
         LimiterEnergy = Energy.FromJoules(march.Heat);
         LimiterAtBypass = ElectricResistance.FromOhms(march.Limiter);
         RailAtBypass = ElectricPotential.FromVolts(march.AtBypass);
+        Short = ElectricPotential.FromVolts(march.Reached >= 0 ? 0 : Math.Max(0, (Share * FinalRail.Volts) - march.AtBypass));
         BypassPeak = ElectricCurrent.FromAmperes(march.SecondPeak);
         Stored = Discharge.StoredEnergy(on.Reservoir, FinalRail) * 2;
         LimiterEnergyByStep = Stored * (on.Limiter.Cold / (on.Limiter.Cold + on.Primary.Ohms + Inrush.ReflectedHalves(on.HalfResistance, on.Turns).Ohms));
         Pulse = new JouleIntegral(march.SquareTime);
+        BypassPulse = new JouleIntegral(march.SecondSquareTime);
     }
 
     /// <summary>The rail that the reservoirs would reach without load.</summary>
@@ -38,10 +37,14 @@ public sealed record SoftStart
     /// <summary>The greatest primary current before the bypass, peak.</summary>
     public ElectricCurrent Peak { get; }
 
-    /// <summary>When the rails first reach 90 % of <see cref="FinalRail"/>.</summary>
-    public Duration TimeTo90Percent { get; }
+    /// <summary>When the rails first reach 90 % of <see cref="FinalRail"/>; null when they have not before the bypass: see <see cref="Short"/>.</summary>
+    public Duration? TimeTo90Percent { get; }
 
-    /// <summary>The heat in the limiter until the bypass.</summary>
+    /// <summary>What the rails lack of 90 % of <see cref="FinalRail"/> when the bypass closes; 0 V when they had reached it. Bypass later, take a smaller
+    /// limiter, or keep the load off until then.</summary>
+    public ElectricPotential Short { get; }
+
+    /// <summary>The energy turned into heat in the limiter until the bypass.</summary>
     public Energy LimiterEnergy { get; }
 
     /// <summary>What the trade's estimate says instead: the energy stored in both reservoirs at the end, times the limiter's share of all resistance. It is for a step of
@@ -60,12 +63,19 @@ public sealed record SoftStart
     /// <summary>The second surge: the greatest primary current in the five mains periods after the bypass, peak.</summary>
     public ElectricCurrent BypassPeak { get; }
 
-    /// <summary>I²t of the primary until the bypass: what the fuse sees.</summary>
+    /// <summary>I²t of the primary in the five mains periods after the bypass: the second surge.</summary>
+    public JouleIntegral BypassPulse { get; }
+
+    /// <summary>I²t of both surges: what the fuse sees.</summary>
+    public JouleIntegral WholePulse => new(Pulse.Si + BypassPulse.Si);
+
+    /// <summary>I²t of the primary until the bypass.</summary>
     public JouleIntegral Pulse { get; }
 
     /// <summary>Follows a switch-on.</summary>
     /// <param name="on">What is switched on.</param>
-    /// <exception cref="InvalidOperationException">The rails do not reach 90 % before the bypass; the message says how far they came.</exception>
+    /// <returns>Peaks, times and energies; a bypass that closes too soon is told by <see cref="Short"/>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The reservoir is too small for the march, or the bypass too many periods away.</exception>
     public static SoftStart Of(SwitchOn on)
     {
         ArgumentNullException.ThrowIfNull(on);
@@ -75,11 +85,11 @@ public sealed record SoftStart
     private static March Run(SwitchOn on)
     {
         double f = on.Mains.Hertz, step = 1 / (StepsPerPeriod * f), turns = on.Turns, c = on.Reservoir.Farads, idle = on.Idle.Amperes;
-        double crest = Math.Sqrt(2) * on.HalfWinding.Volts, drop = on.Diode.Volts, goal = 0.9 * (crest - drop), begin = on.Closes.Radians;
+        double top = Math.Sqrt(2) * on.HalfWinding.Volts, drop = on.Diode.Volts, goal = Share * (top - drop), begin = on.Closes.Radians;
         double Resistance(double limiter) => on.HalfResistance.Ohms + (2 * (on.Primary.Ohms + limiter) / (turns * turns));
-        double Charging(double t, double rail, double r) => Math.Max((crest * Math.Abs(Math.Sin((2 * Math.PI * f * t) + begin)) - drop - rail) / r, 0);
+        double Charging(double t, double rail, double r) => Math.Max((top * Math.Abs(Math.Sin((2 * Math.PI * f * t) + begin)) - drop - rail) / r, 0);
 
-        double v = 0, kelvin = ZeroCelsius + 25, ambient = kelvin, limiter = on.Limiter.Cold;
+        double v = 0, kelvin = Constants.ZeroCelsius + 25, ambient = kelvin, limiter = on.Limiter.Cold;
         var march = new March { Reached = -1 };
         Guard.Between(on.Bypass.Seconds * f, 0, MostPeriods, "the mains periods before the bypass", "Check the mains frequency, or bypass sooner.");
         // The midpoint rule follows nothing that is faster than its step: it would swing without end.
@@ -104,7 +114,11 @@ public sealed record SoftStart
             var middle = 2 * Charging(t + (step / 2), half, r) / turns;
             v = Math.Max(v + (step * Slope(t + (step / 2), half)), 0);
             if (through)
+            {
+                march.SecondSquareTime += middle * middle * step;
                 continue;
+            }
+
             var heat = middle * middle * limiter * step;
             march.Heat += heat;
             march.SquareTime += middle * middle * step;
@@ -130,6 +144,8 @@ public sealed record SoftStart
         public double Heat { get; set; }
 
         public double SquareTime { get; set; }
+
+        public double SecondSquareTime { get; set; }
 
         public double AtBypass { get; set; }
 

@@ -19,6 +19,7 @@ public static partial class SourceResistance
     /// <param name="S">Rating of the transformer; greater than 0 VA.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + "; I = S/V", Symbol = "R_s")]
+    [RecordName("source-resistance.of-winding")]
     public static ElectricResistance OfWinding(ElectricPotential V, Ratio reg, ElectricApparentPower S)
     {
         Guard.Positive(V);
@@ -34,6 +35,7 @@ public static partial class SourceResistance
     /// <param name="S">Rating of the whole transformer; greater than 0 VA.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + "; I = S/(2·V) in each half", Symbol = "R_s")]
+    [RecordName("source-resistance.of-rail")]
     public static ElectricResistance OfRail(ElectricPotential V, Ratio reg, ElectricApparentPower S)
     {
         Guard.Positive(V);
@@ -46,6 +48,7 @@ public static partial class SourceResistance
     /// <param name="R_s">What stands behind a rail, both loaded alike; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">It is not positive.</exception>
     [Formula("derived: equal copper loss in primary and secondaries, R_half·I² twice = R_shared·(2·I)²", Symbol = "R_half")]
+    [RecordName("source-resistance.of-half-alone")]
     public static ElectricResistance OfHalfAlone(ElectricResistance R_s)
     {
         Guard.Positive(R_s);
@@ -56,6 +59,7 @@ public static partial class SourceResistance
     /// <param name="R_s">What stands behind a rail, both loaded alike; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">It is not positive.</exception>
     [Formula("derived: equal copper loss in primary and secondaries; R_half + 2·R_shared = R_s", Symbol = "R_shared")]
+    [RecordName("source-resistance.shared")]
     public static ElectricResistance Shared(ElectricResistance R_s)
     {
         Guard.Positive(R_s);

@@ -1,5 +1,5 @@
-using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Quantities;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 
@@ -9,19 +9,22 @@ namespace EightOhm.Supply;
 /// <remarks>Not the clip level on the rails of rated power: above it they sag further, and below it, at low mains, they stand higher.</remarks>
 public sealed record SteadyClip
 {
-    internal SteadyClip(DualRailSupply supply, SwingBudget ledger, int channels, ElectricCurrent besides, Frequency signal)
+    private const int MostHalvings = 60;
+
+    internal SteadyClip(DualRailSupply supply, SwingBudget budget, int channels, ElectricCurrent besides, Frequency signal)
     {
-        ArgumentNullException.ThrowIfNull(ledger);
+        ArgumentNullException.ThrowIfNull(budget);
         Guard.Positive(channels, nameof(channels));
         Guard.NotNegative(besides, nameof(besides));
         Guard.Positive(signal, nameof(signal));
-        Load = ledger.Peak / ledger.PeakCurrent;
+        Load = budget.Peak / budget.PeakCurrent;
+        var asked = budget.Peak;
         Rails = At(default);
         double Spare(double volts)
         {
             Work.Checkpoint();
             Rails = At(channels * (ElectricPotential.FromVolts(volts) / Load));
-            return ledger.ClipPeak(Rails).Volts - volts;
+            return budget.ClipVolts(Rails) - volts;
         }
 
         Rails At(ElectricCurrent peak)
@@ -30,16 +33,33 @@ public sealed record SteadyClip
             return new Rails(state.Positive.VoltageAtLoadPeak, state.Negative.VoltageAtLoadPeak);
         }
 
-        // Upward in steps, so that no level far beyond the winding's means is tried.
-        var top = ledger.ClipPeak(Rails).Volts;
+        // Upward in steps, so that no level far beyond the winding's means is tried; at one that is, back by halves: the rail is used up before it collapses.
+        var top = budget.ClipPeak(Rails).Volts;
         double low = top / 100, high = low;
-        while (high < top && Spare(high) > 0)
-            (low, high) = (high, Math.Min(top, high * 1.3));
+        for (var halvings = 0; ; )
+        {
+            double spare;
+            try
+            {
+                spare = Spare(high);
+            }
+            catch (ShortfallException) when (high > low && halvings++ < MostHalvings)
+            {
+                high = (low + high) / 2;
+                continue;
+            }
+
+            if (!(spare > 0) || high >= top)
+                break;
+            (low, high) = (high, Math.Min(top, high + ((halvings > 0 ? (high - low) / 2 : 0.3 * high))));
+        }
+
         if (!Brent.TryFindRoot(Spare, low, high, 1e-9 * top, 100, out var found))
-            throw new InvalidOperationException($"No clip level was found between {low:g5} and {high:g5} V peak: there the rails spare {Spare(low):g4} and {Spare(high):g4} V.");
+            throw new InvalidOperationException($"No clip level was found between {QuantityFormat.Short(ElectricPotential.FromVolts(low))} and {QuantityFormat.Short(ElectricPotential.FromVolts(high))} peak: there the rails spare {QuantityFormat.Short(ElectricPotential.FromVolts(Spare(low)))} and {QuantityFormat.Short(ElectricPotential.FromVolts(Spare(high)))}.");
         Spare(found);
         Peak = ElectricPotential.FromVolts(found);
         Power = Clipping.Power(Peak, Load);
+        Short = asked > Peak ? asked - Peak : default;
     }
 
     /// <summary>The power of a channel there, the average of its sine.</summary>
@@ -49,6 +69,9 @@ public sealed record SteadyClip
     /// <summary>The peak output voltage there.</summary>
     [Symbol("V_p")]
     public ElectricPotential Peak { get; }
+
+    /// <summary>What is missing from the budget's own peak; 0 V when it is reached.</summary>
+    public ElectricPotential Short { get; }
 
     /// <summary>The load of a channel, a resistor.</summary>
     [Symbol("R_L")]

@@ -29,7 +29,7 @@ public sealed record SupplyBurst
         }
 
         if (!(worst.Lowest > 0))
-            Guard.Refuse(nameof(peak), peak, $"a peak that leaves a rail through the burst (the rail would fall to {QuantityFormat.Short(ElectricPotential.FromVolts(worst.Lowest))})", "Take a larger reservoir, a shorter burst or a lower peak.");
+            throw new ShortfallException("The rail", ElectricPotential.FromVolts(-worst.Lowest), $"a burst of {QuantityFormat.Short(peak)} peak over {QuantityFormat.Short(length)} would draw it {QuantityFormat.Short(ElectricPotential.FromVolts(-worst.Lowest))} below zero", "Take a larger reservoir, a shorter burst or a lower peak.");
         Idle = ElectricPotential.FromVolts(march.IdleMean);
         Lowest = ElectricPotential.FromVolts(worst.Lowest);
         VoltageAtLoadPeak = ElectricPotential.FromVolts(worst.VoltageAtLoadPeak);
@@ -60,7 +60,7 @@ public sealed record SupplyBurst
     [Symbol("V_own")]
     public ElectricPotential VoltageAtLoadPeak { get; }
 
-    /// <summary>Time after the burst in which the trough makes up all but 1/e of what it lost.</summary>
+    /// <summary>Time after the burst in which the valley of the ripple makes up all but 1/e of what it lost.</summary>
     [Symbol("tau")]
     public Duration Recovery { get; }
 

@@ -23,10 +23,10 @@ public sealed class SupplyEstimates
         Rows =
         [
             Row("mean", at.Mean, "peak less half the ripple, V_m − I/(4·f·C)", ReservoirEstimates.Mean(peak, dc, mains, reservoir)),
-            Row("trough", at.Trough, "peak less the ripple", peak - ripple),
+            Row("minimum of the rail", at.Minimum, "peak less the ripple", peak - ripple),
             Row("ripple, peak to peak", at.Ripple, "full-wave, I/(2·f·C)", ripple),
             Row("winding current, peak", at.WindingPeak, "no source resistance, I·(1 + 2·π·√(V_m/(2·V_r)))", PeakRectifier.FullWavePeak(dc, peak, ripple)),
-            Row("conduction angle", at.ConductionAngle, "no source resistance, √(2·V_r/V_m)", PeakRectifier.ConductionAngle(ripple, peak)),
+            Row("conduction angle", at.ConductionAngle, "no source resistance, √(2·V_r/V_m)", PeakRectifier.ConductionAngle(peak, ripple)),
             Row("winding current, rms", at.WindingRms, "a maker's rule, I/0.62", WindingGuides.BridgeLow(dc)),
             Row("winding current, rms", at.WindingRms, "another maker's rule, 1.8·I", WindingGuides.BridgeHigh(dc)),
         ];

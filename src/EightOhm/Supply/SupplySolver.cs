@@ -19,27 +19,28 @@ internal static class SupplySolver
         return (first, second, measure);
     }
 
-    /// <summary>Refuses a load that the winding could not feed even into a rail of 0 V.</summary>
-    public static void RefuseOverload(RailNetwork network, double current, double resistance)
+    /// <summary>Stops at a load that the winding could not feed even into a rail of 0 V.</summary>
+    /// <exception cref="ShortfallException">The load is beyond it.</exception>
+    public static void Feeds(RailNetwork network, double current, double resistance)
     {
         // The rectified sine's mean, less the drop, over the path's resistance: an upper bound, as the current never reverses it is the mean of max(0, …).
         var begins = Math.Asin(network.Drop / network.Peak);
         var most = ((network.Peak * Math.Cos(begins)) - (network.Drop * ((Math.PI / 2) - begins))) * 2 / Math.PI / resistance;
         if (!(current < most))
-            Guard.Refuse("load", ElectricCurrent.FromAmperes(current), $"less than {QuantityFormat.Short(ElectricCurrent.FromAmperes(most))}, what the winding gives into a rail of 0 V", "Take a stiffer winding or a lighter load.");
+            throw new ShortfallException("The winding", ElectricCurrent.FromAmperes(current - most), $"the load takes a mean of {QuantityFormat.Short(ElectricCurrent.FromAmperes(current))} and even into a rail of 0 V there are {QuantityFormat.Short(ElectricCurrent.FromAmperes(most))}", "Take a stiffer winding or a lighter load.");
     }
 
     private static RailFigures Figures(RailNetwork network, RailMeasure.Accumulated m, double period, RailSolution solution)
     {
-        if (!(m.Trough > 0))
-            Guard.Refuse("load", ElectricCurrent.FromAmperes(m.Load / period), $"a load that leaves a rail (the rail would fall to {QuantityFormat.Short(ElectricPotential.FromVolts(m.Trough))})", "Take a stiffer winding, a larger reservoir or a lighter load.");
+        if (!(m.Minimum > 0))
+            throw new ShortfallException("The rail", ElectricPotential.FromVolts(-m.Minimum), $"a load of a mean of {QuantityFormat.Short(ElectricCurrent.FromAmperes(m.Load / period))} would draw it {QuantityFormat.Short(ElectricPotential.FromVolts(-m.Minimum))} below zero", "Take a stiffer winding, a larger reservoir or a lighter load.");
         var load = solution.Rail == 1 ? network.Load1 : network.Load2;
         return new RailFigures
         {
             Mean = ElectricPotential.FromVolts(m.Rail / period),
-            Trough = ElectricPotential.FromVolts(m.Trough),
-            Crest = ElectricPotential.FromVolts(m.Crest),
-            VoltageAtLoadPeak = ElectricPotential.FromVolts(load.Peak > 0 ? PeakLook.Lowest(network, solution, 0, period) : m.Trough),
+            Minimum = ElectricPotential.FromVolts(m.Minimum),
+            Maximum = ElectricPotential.FromVolts(m.Maximum),
+            VoltageAtLoadPeak = ElectricPotential.FromVolts(load.Peak > 0 ? PeakLook.Lowest(network, solution, 0, period) : m.Minimum),
             LoadMean = ElectricCurrent.FromAmperes(m.Load / period),
             WindingRms = ElectricCurrent.FromAmperes(Math.Sqrt((m.EvenSquare + m.OddSquare) / period)),
             WindingPeak = ElectricCurrent.FromAmperes(Math.Max(0, m.Peak)),

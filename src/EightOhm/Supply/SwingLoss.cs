@@ -15,7 +15,7 @@ public enum SwingPath
     Output,
 }
 
-/// <summary>One line of a swing ledger.</summary>
+/// <summary>One line of a voltage-swing budget.</summary>
 /// <param name="Name">What loses.</param>
 /// <param name="Positive">How much of the positive rail.</param>
 /// <param name="Negative">How much of the negative rail.</param>

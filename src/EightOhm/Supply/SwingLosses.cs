@@ -16,6 +16,7 @@ public static partial class SwingLosses
     /// <param name="n">Pairs in parallel that share equally; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Ohm's law; equal sharing", Symbol = "V_RE")]
+    [RecordName("swing-losses.emitter-resistors")]
     public static ElectricPotential EmitterResistors(ElectricCurrent I_p, ElectricResistance R_E, int n)
     {
         Guard.NotNegative(I_p);
@@ -33,6 +34,7 @@ public static partial class SwingLosses
     /// <param name="r_int">The transistor's own series resistance seen at the emitter; 0 Ω or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Junctions, Symbol = "V_BE")]
+    [RecordName("swing-losses.junction")]
     public static ElectricPotential Junction(ElectricPotential V_BE0, ElectricPotential V_T, ElectricCurrent I, ElectricCurrent I_0, ElectricResistance r_int)
     {
         Guard.NotNegative(V_BE0);
@@ -49,6 +51,7 @@ public static partial class SwingLosses
     /// <param name="h_FE">Current gain of the driven transistors at that current; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 5: base current, with I_B taken as I/h_FE", Symbol = "I_D")]
+    [RecordName("swing-losses.driver-current")]
     public static ElectricCurrent DriverCurrent(ElectricCurrent I_Q, ElectricCurrent I, double h_FE)
     {
         Guard.NotNegative(I_Q);
@@ -65,6 +68,7 @@ public static partial class SwingLosses
     /// <param name="R_C">Resistance of the undepleted collector; 0 Ω or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("common practice, no source: quasi-saturation begins where the inner base-collector junction reaches 0 V", Symbol = "V_CE")]
+    [RecordName("swing-losses.quasi-saturation")]
     public static ElectricPotential QuasiSaturation(ElectricPotential V_BE, ElectricCurrent I, ElectricResistance R_C)
     {
         Guard.NotNegative(V_BE);

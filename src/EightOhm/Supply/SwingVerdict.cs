@@ -3,26 +3,26 @@ using UnitsNet;
 
 namespace EightOhm.Supply;
 
-/// <summary>How a swing ledger stands against the rails that there are.</summary>
+/// <summary>How a voltage-swing budget stands against the rails that there are.</summary>
 public sealed class SwingVerdict
 {
     private const string Both = "both peaks together";
 
-    internal SwingVerdict(SwingBudget ledger, Rails rails)
+    internal SwingVerdict(SwingBudget budget, Rails rails)
     {
-        Ledger = ledger;
+        Budget = budget;
         Rails = rails;
-        MarginPositive = rails.Positive - ledger.NeededPositive;
-        MarginNegative = rails.Negative - ledger.NeededNegative;
-        ClipPeak = ledger.ClipPeak(rails);
+        MarginPositive = rails.Positive - budget.NeededPositive;
+        MarginNegative = rails.Negative - budget.NeededNegative;
+        ClipPeak = ElectricPotential.FromVolts(Math.Max(0, budget.ClipVolts(rails)));
         var positiveFirst = MarginPositive <= MarginNegative;
         Func<SwingLoss, ElectricPotential> side = positiveFirst ? l => l.Positive : l => l.Negative;
-        ledger.Lost(side, out var path);
-        Largest = ledger.Losses.Where(l => l.On == SwingPath.Both || l.On == path).OrderByDescending(l => side(l).Volts).FirstOrDefault();
+        budget.Lost(side, out var path);
+        Largest = budget.Losses.Where(l => l.On == SwingPath.Both || l.On == path).OrderByDescending(l => side(l).Volts).FirstOrDefault();
     }
 
-    /// <summary>The ledger.</summary>
-    public SwingBudget Ledger { get; }
+    /// <summary>The budget.</summary>
+    public SwingBudget Budget { get; }
 
     /// <summary>The rails.</summary>
     public Rails Rails { get; }
@@ -33,7 +33,10 @@ public sealed class SwingVerdict
     /// <summary>What the negative rail has beyond its need; negative when it falls short.</summary>
     public ElectricPotential MarginNegative { get; }
 
-    /// <summary>The peak at which the first polarity clips.</summary>
+    /// <summary>What the shorter rail lacks; 0 V when the budget holds.</summary>
+    public ElectricPotential Short => Holds ? default : -(MarginPositive < MarginNegative ? MarginPositive : MarginNegative);
+
+    /// <summary>The peak at which the first polarity clips; 0 V where the losses take a whole rail and nothing is left for the output.</summary>
     public ElectricPotential ClipPeak { get; }
 
     /// <summary>Whether both polarities have room.</summary>
@@ -42,11 +45,12 @@ public sealed class SwingVerdict
     /// <summary>Which polarity clips first, in words.</summary>
     public string ClipsFirst => MarginPositive.CompareTo(MarginNegative) == 0 ? Both : MarginPositive < MarginNegative ? "the positive peak" : "the negative peak";
 
-    /// <summary>The largest line on the way that decides for the polarity that clips first: where there is most to gain; null in an empty ledger.</summary>
+    /// <summary>The largest line on the way that decides for the polarity that clips first: where there is most to gain; null in an empty budget.</summary>
     public SwingLoss? Largest { get; }
 
     /// <summary>The verdict in words.</summary>
     public override string ToString() =>
-        $"{(Holds ? "holds" : "does not hold")}: margins {QuantityFormat.Short(MarginPositive)} (+) and {QuantityFormat.Short(MarginNegative)} (−); {ClipsFirst} {(ClipsFirst == Both ? "clip" : "clips first")}, at {QuantityFormat.Short(ClipPeak)}"
-        + (Largest is null ? "" : $"; most to gain: {Largest.Name}");
+        $"{(Holds ? "holds" : $"short by {QuantityFormat.Short(Short)}")}: margins {QuantityFormat.Short(MarginPositive)} (+) and {QuantityFormat.Short(MarginNegative)} (−); {ClipsFirst} {(ClipsFirst == Both ? "clip" : "clips first")}, at {QuantityFormat.Short(ClipPeak)}"
+        + (Largest is null ? "" : $"; most to gain: {Largest.Name}")
+        + (Holds ? "" : "; raise the rails or ask for less power");
 }

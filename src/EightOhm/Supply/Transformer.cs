@@ -18,6 +18,7 @@ public static partial class Transformer
     /// <param name="V_FL">Voltage at full load; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Regulated, Symbol = "r_T")]
+    [RecordName("transformer.regulation")]
     public static Ratio Regulation(ElectricPotential V_NL, ElectricPotential V_FL)
     {
         Guard.Positive(V_FL);
@@ -30,6 +31,7 @@ public static partial class Transformer
     /// <param name="r_T">Regulation, such as 6.percent; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Regulated, Symbol = "V_NL")]
+    [RecordName("transformer.no-load-voltage")]
     public static ElectricPotential NoLoadVoltage(ElectricPotential V_FL, Ratio r_T)
     {
         Guard.Positive(V_FL);
@@ -37,21 +39,22 @@ public static partial class Transformer
         return (1 + r_T.DecimalFractions) * V_FL;
     }
 
-    /// <summary>The rail without load: √2·V_FL·(1 + r_T)·m − V_D.</summary>
-    /// <remarks>A reservoir without load charges to the crest; the diode then carries little and drops less than when the amplifier plays. A flat-topped
+    /// <summary>The rail without load: √2·V_FL·(1 + r_T)·(1 + x) − V_D.</summary>
+    /// <remarks>A reservoir without load charges to the peak of the winding; the diode then carries little and drops less than when the amplifier plays. A flat-topped
     /// mains gives less, a light load with spikes more.</remarks>
     /// <param name="V_FL">Nameplate voltage of one half of the winding, at full load, rms; greater than 0 V.</param>
     /// <param name="r_T">Regulation; 0 or more.</param>
-    /// <param name="m">Mains over nominal, such as 1.1; greater than 0.</param>
-    /// <param name="V_D">Drop of the diode at almost no current; 0 V or more, below the crest.</param>
+    /// <param name="x">How far the mains is from nominal: 10.percent above, (−10).percent below; above −100 %.</param>
+    /// <param name="V_D">Drop of the diode at almost no current; 0 V or more, below the peak of the winding.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    [Formula(Regulated + "; crest of a sine", Symbol = "V_0")]
-    public static ElectricPotential NoLoadRail(ElectricPotential V_FL, Ratio r_T, double m, ElectricPotential V_D)
+    [RecordName("transformer.no-load-rail")]
+    [Formula(Regulated + "; peak of a sine", Symbol = "V_0")]
+    public static ElectricPotential NoLoadRail(ElectricPotential V_FL, Ratio r_T, Ratio x, ElectricPotential V_D)
     {
-        Guard.Positive(m);
+        Guard.Positive(1 + x.DecimalFractions, nameof(x), "Write 10.percent for a tenth above nominal, (−10).percent for a tenth below.");
         Guard.NotNegative(V_D);
         var V_NL = NoLoadVoltage(V_FL, r_T);
-        return Sqrt(2) * m * V_NL - V_D;
+        return Sqrt(2) * (1 + x.DecimalFractions) * V_NL - V_D;
     }
 
     /// <summary>The rail that a part must bear for an amplifier of a peak and its own drop: (V_p + V_od)·(1 + r_T)·(1 + x).</summary>
@@ -62,6 +65,7 @@ public static partial class Transformer
     /// <param name="x">How far the mains may be above nominal; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("National Semiconductor, LM3876 datasheet, eq. 7", Symbol = "V_max")]
+    [RecordName("transformer.greatest-rail")]
     public static ElectricPotential GreatestRail(ElectricPotential V_p, ElectricPotential V_od, Ratio r_T, Ratio x)
     {
         Guard.NotNegative(V_p);
@@ -76,6 +80,7 @@ public static partial class Transformer
     /// <param name="V_m">Mains, rms; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("ideal transformer: the same volt-amperes on both sides", Symbol = "I_m")]
+    [RecordName("transformer.primary-current")]
     public static ElectricCurrent PrimaryCurrent(ElectricApparentPower S, ElectricPotential V_m)
     {
         Guard.NotNegative(S);

@@ -18,6 +18,7 @@ public static partial class WindingGuides
     /// <param name="I_dc">Load current; 0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">It is negative.</exception>
     [Formula(Hammond, Symbol = "I_ac")]
+    [RecordName("winding-guides.bridge-low")]
     public static ElectricCurrent BridgeLow(ElectricCurrent I_dc)
     {
         Guard.NotNegative(I_dc);
@@ -28,6 +29,7 @@ public static partial class WindingGuides
     /// <param name="I_dc">Load current; 0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">It is negative.</exception>
     [Formula(Petra, Symbol = "I_ac")]
+    [RecordName("winding-guides.bridge-high")]
     public static ElectricCurrent BridgeHigh(ElectricCurrent I_dc)
     {
         Guard.NotNegative(I_dc);
@@ -38,6 +40,7 @@ public static partial class WindingGuides
     /// <param name="V_dc">Mean of the rail; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">It is not positive.</exception>
     [Formula(Petra, Symbol = "V_ac")]
+    [RecordName("winding-guides.bridge-voltage")]
     public static ElectricPotential BridgeVoltage(ElectricPotential V_dc)
     {
         Guard.Positive(V_dc);
@@ -49,6 +52,7 @@ public static partial class WindingGuides
     /// <param name="I_dc">Load current; 0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula(Petra, Symbol = "S")]
+    [RecordName("winding-guides.bridge-rating")]
     public static ElectricApparentPower BridgeRating(Power P, ElectricCurrent I_dc)
     {
         Guard.NotNegative(P);

@@ -31,9 +31,11 @@ public static class Air
     ];
 
     /// <summary>The coolest film temperature of the table.</summary>
+    [RecordName("air.coolest")]
     public static Temperature Coolest { get; } = Temperature.FromKelvins(Constants.ZeroCelsius);
 
     /// <summary>The hottest film temperature of the table.</summary>
+    [RecordName("air.hottest")]
     public static Temperature Hottest { get; } = Temperature.FromKelvins(Constants.ZeroCelsius + 120);
 
     /// <summary>The air's properties at a film temperature.</summary>

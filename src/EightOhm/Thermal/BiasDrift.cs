@@ -21,6 +21,7 @@ public static partial class BiasDrift
     /// <param name="I_q">Idle current of one transistor; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + ", linearised at I_q", Symbol = "dI_q")]
+    [RecordName("bias-drift.idle-current-shift-linear")]
     public static ElectricCurrent IdleCurrentShiftLinear(VoltageDrift tc, TemperatureDelta dT, ElectricResistance R_E, ElectricResistance r_int, ElectricPotential V_T, ElectricCurrent I_q)
     {
         Guard.Positive(tc);
@@ -54,6 +55,7 @@ public static partial class BiasDrift
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">No current was found; the message gives the last state.</exception>
     [Solves(nameof(Loop))]
+    [RecordName("bias-drift.current")]
     public static ElectricCurrent Current(ElectricPotential V_d, ElectricCurrent I_q, ElectricResistance R, ElectricPotential V_T)
     {
         double d = V_d.Volts, i = Guard.Positive(I_q).Amperes, r = Guard.NotNegative(R).Ohms, vt = Guard.Positive(V_T).Volts;

@@ -1,5 +1,6 @@
 using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Samples;
 using UnitsNet;
 
 namespace EightOhm.Thermal;
@@ -7,11 +8,11 @@ namespace EightOhm.Thermal;
 /// <summary>Idle current and temperatures over time.</summary>
 public sealed class BiasOverTime
 {
-    internal BiasOverTime(BiasTracking of, ThermalTransient temperatures, double[] amperes, double? ranAway)
+    internal BiasOverTime(BiasTracking of, ThermalTransient temperatures, double[] seconds, double[] amperes, double? ranAway)
     {
-        (Of, Temperatures, Amperes) = (of, temperatures, amperes);
+        (Of, Temperatures, IdleCurrent) = (of, temperatures, new(seconds, amperes));
         RanAwayAt = ranAway is { } t ? Duration.FromSeconds(t) : null;
-        (Greatest, Least, Last) = (ElectricCurrent.FromAmperes(amperes.Max()), ElectricCurrent.FromAmperes(amperes.Min()), ElectricCurrent.FromAmperes(amperes[^1]));
+        (Greatest, Least, Last) = (IdleCurrent.Max, IdleCurrent.Min, ElectricCurrent.FromAmperes(amperes[^1]));
     }
 
     /// <summary>What was followed.</summary>
@@ -20,11 +21,8 @@ public sealed class BiasOverTime
     /// <summary>The temperatures of the nodes.</summary>
     public ThermalTransient Temperatures { get; }
 
-    /// <summary>The instants, s.</summary>
-    public IReadOnlyList<double> Seconds => Temperatures.Seconds;
-
-    /// <summary>Idle current of the first transistor at the instants, A: what it draws, or during the music would draw, without signal.</summary>
-    public IReadOnlyList<double> Amperes { get; }
+    /// <summary>Idle current of the first transistor over time: what it draws, or during the music would draw, without signal.</summary>
+    public Waveform<ElectricCurrent> IdleCurrent { get; }
 
     /// <summary>When a junction passed 300 °C and the calculation ended; null when none did.</summary>
     public Duration? RanAwayAt { get; }

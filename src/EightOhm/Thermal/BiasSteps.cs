@@ -1,4 +1,4 @@
-using EightOhm.OutputStages;
+using EightOhm.Devices;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -10,7 +10,7 @@ namespace EightOhm.Thermal;
 internal static class BiasSteps
 {
     // Beyond this nothing of silicon is left: the transistor has run away.
-    private const double Destroyed = 300;
+    private static readonly double Destroyed = Runaway.Destroyed.Kelvins - Constants.ZeroCelsius;
 
     public static BiasOverTime Run(BiasTracking bias, double end, IReadOnlyList<HeatProfile> music, NodeTemperatures start, int points, double fineness)
     {
@@ -41,7 +41,7 @@ internal static class BiasSteps
         private readonly int[] _junctions;
         private readonly int _sensor;
         private readonly double[] _state, _trial, _gone, _ramp, _before, _after, _played, _design, _currents;
-        private readonly double _voltage, _idle, _resistance, _thermal, _tc, _tcSensor, _ambient;
+        private readonly double _voltage, _idle, _resistance, _perKelvin, _tc, _tcSensor, _ambient;
 
         public Stepper(BiasTracking bias, NetworkModes modes, IReadOnlyList<HeatProfile> music, NodeTemperatures start)
         {
@@ -54,7 +54,7 @@ internal static class BiasSteps
             _design = bias.Design.Rises;
             _currents = new double[_junctions.Length];
             (_voltage, _idle, _resistance) = (bias.Voltage.Volts, bias.IdleCurrent.Amperes, bias.Resistance.Ohms);
-            _thermal = EmitterBias.ThermalVoltage(bias.Design[bias.Junctions[0]]).Volts;
+            _perKelvin = Junction.ThermalVoltage(bias.Design.Ambient).Volts / bias.Design.Ambient.Kelvins;
             (_tc, _tcSensor, _ambient) = (bias.JunctionDrift.Si, bias.SensorDrift.Si, bias.Network.AmbientTemperature.Kelvins - Constants.ZeroCelsius);
         }
 
@@ -76,7 +76,7 @@ internal static class BiasSteps
 
             double? gone = Hot(_state) > Destroyed ? grid[kept - 1] : null;
             var transient = new ThermalTransient(_bias.Network, grid[..kept], [.. rises.Select(r => r[..kept])]);
-            return new BiasOverTime(_bias, transient, current[..kept], gone);
+            return new BiasOverTime(_bias, transient, grid[..kept], current[..kept], gone);
         }
 
         private void Step(double from, double to, int halved)
@@ -130,7 +130,8 @@ internal static class BiasSteps
             {
                 var node = _junctions[j];
                 var drive = (_tc * (NetworkSteps.At(_modes, state, node) - _design[node])) - late;
-                _currents[j] = BiasDrift.Solve(Math.Min(drive, 100 * _thermal), _idle, _resistance, _thermal, out _);
+                var thermal = _perKelvin * (Constants.ZeroCelsius + _ambient + NetworkSteps.At(_modes, state, node));
+                _currents[j] = BiasDrift.Solve(Math.Min(drive, 100 * thermal), _idle, _resistance, thermal, out _);
                 _played[node] = Math.Max(_played[node], _voltage * _currents[j]);
             }
 

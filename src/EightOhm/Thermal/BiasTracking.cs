@@ -6,32 +6,32 @@ namespace EightOhm.Thermal;
 /// <summary>The idle current of output transistors on a thermal network, with a spreader that feels the temperature of one of its nodes.</summary>
 /// <remarks>At the design temperatures every transistor draws the idle current. A junction's drive is then wrong by
 /// tc·(junction − its design) − tc_s·(sensor − its design), and its current is that of the exponential junction with its resistance, so the
-/// loop of heat and current is closed, large-signal. V_T is that of the design temperature. While music plays, a transistor's heat
+/// loop of heat and current is closed, large-signal, V_T with the junction's own temperature. While music plays, a transistor's heat
 /// is the music's where that is more than the idle heat, the idle heat where it is less: the two do not add in class AB.</remarks>
 public sealed class BiasTracking
 {
     /// <summary>Places the transistors and the sensor.</summary>
     /// <param name="network">The thermal network.</param>
     /// <param name="junctions">The junctions of the output transistors, one node each; 1 or more.</param>
-    /// <param name="sensor">The node whose temperature the spreader has. Its lag is that of this node: give the sensor a node of its own.</param>
+    /// <param name="sensor">Where the spreader is and how it falls there.</param>
     /// <param name="V">Voltage across a transistor at idle: one rail; greater than 0 V.</param>
     /// <param name="I_q">Idle current of one transistor at the design temperatures; greater than 0 A.</param>
     /// <param name="R">All resistance in series with a junction: R_E and the transistor's own; greater than 0 Ω.</param>
     /// <param name="tc">How much V_BE falls for a kelvin, as a positive value; greater than 0 V/K.</param>
-    /// <param name="tc_s">How much of the spreader's voltage, a junction's share, goes for a kelvin of the sensor, as a positive value: its drift over the number of hot junctions; 0 V/K or more.</param>
     /// <param name="design">The temperatures at which the current was set; at idle in this ambient when not given.</param>
     /// <exception cref="ArgumentException">A node is of another network.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public BiasTracking(ThermalNetwork network, IReadOnlyList<HeatNode> junctions, HeatNode sensor, ElectricPotential V, ElectricCurrent I_q, ElectricResistance R, VoltageDrift tc, VoltageDrift tc_s, NodeTemperatures? design = null)
+    public BiasTracking(ThermalNetwork network, IReadOnlyList<HeatNode> junctions, BiasSensor sensor, ElectricPotential V, ElectricCurrent I_q, ElectricResistance R, VoltageDrift tc, NodeTemperatures? design = null)
     {
         ArgumentNullException.ThrowIfNull(network);
         ArgumentNullException.ThrowIfNull(junctions);
+        ArgumentNullException.ThrowIfNull(sensor);
         Guard.Positive(junctions.Count, "the number of junctions");
-        foreach (var node in junctions.Append(sensor))
+        foreach (var node in junctions.Append(sensor.Node))
             if (network.Place(node) < 0)
                 throw new ArgumentException("The ambient is neither a junction nor a sensor that warms.", nameof(junctions));
-        (Network, Junctions, Sensor) = (network, [.. junctions], sensor);
-        (Voltage, IdleCurrent, Resistance, JunctionDrift, SensorDrift) = (Guard.Positive(V), Guard.Positive(I_q), Guard.Positive(R), Guard.Positive(tc), Guard.NotNegative(tc_s));
+        (Network, Junctions, Sensor) = (network, [.. junctions], sensor.Node);
+        (Voltage, IdleCurrent, Resistance, JunctionDrift, SensorDrift) = (Guard.Positive(V), Guard.Positive(I_q), Guard.Positive(R), Guard.Positive(tc), sensor.Fall);
         Design = design ?? network.Steady([.. junctions.Select(j => new Heat(j, V * I_q))]);
         if (Design.Network != network)
             throw new ArgumentException("The design temperatures must be of this network.", nameof(design));

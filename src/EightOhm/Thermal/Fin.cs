@@ -16,6 +16,7 @@ public static partial class Fin
     /// <param name="L_c">Length from the base plus half the thickness, which stands for the tip, m; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "m_L")]
+    [RecordName("fin.reach")]
     public static double Reach(double h, double k, double t, double L_c)
     {
         Guard.Positive(h);
@@ -29,6 +30,7 @@ public static partial class Fin
     /// <param name="m_L">How long the fin is thermally; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The input is not positive.</exception>
     [Formula(Source, Symbol = "eta_f")]
+    [RecordName("fin.efficiency")]
     public static double Efficiency(double m_L)
     {
         Guard.Positive(m_L);
@@ -41,6 +43,7 @@ public static partial class Fin
 public static partial class Radiation
 {
     /// <summary>Stefan–Boltzmann constant, 5.670374419×10⁻⁸ W/(m²·K⁴) (exact by the SI of 2019, rounded).</summary>
+    [RecordName("radiation.sigma")]
     public static double sigma => 5.670374419e-8;
 
     /// <summary>Heat per area: ε·σ·(T_s⁴ − T_w⁴), W/m².</summary>
@@ -49,6 +52,7 @@ public static partial class Radiation
     /// <param name="T_w">Surroundings (walls), K; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("J. P. Holman, Heat Transfer, sec. 1-4", Symbol = "q_r")]
+    [RecordName("radiation.flux")]
     public static double Flux(double epsilon, double T_s, double T_w)
     {
         Guard.Between(epsilon, 0.0, 1.0, hint: "Bare aluminium radiates little, an anodised or painted surface nearly as a black one.");

@@ -14,6 +14,7 @@ public readonly record struct FosterTerm(ThermalResistance R, Duration Tau);
 /// <summary>The thermal impedance of a device as makers print it: a sum of exponentials, each with a resistance and a time constant.</summary>
 /// <remarks>It says how the junction answers to its own heat while the far end is held, and nothing else. Its terms are no layers: between them
 /// there is no place and no temperature, so nothing can be joined there. To put a sink behind it, take <see cref="ToLadder"/>.</remarks>
+[RecordName("foster-impedance")]
 public sealed partial class FosterImpedance
 {
     private const string Source = "IXYS, M##501-12io1 datasheet, Issue 3, sec. 8.3: Z(t) = Σ r·(1 − exp(−t/τ))";
@@ -51,6 +52,7 @@ public sealed partial class FosterImpedance
 
     /// <summary>When nothing changes any more: the sum of the resistances.</summary>
     [Formula(Source, Symbol = "R_th")]
+    [RecordName("foster-impedance.steady")]
     public ThermalResistance Steady => Sum(Terms, x => x.R);
 
     internal ReadOnlySpan<double> R => _r;
@@ -61,6 +63,7 @@ public sealed partial class FosterImpedance
     /// <param name="t">Since the power began; 0 s or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The time is negative.</exception>
     [Formula(Source, Symbol = "Z_th")]
+    [RecordName("foster-impedance.at")]
     public ThermalResistance At(Duration t)
     {
         Guard.NotNegative(t);

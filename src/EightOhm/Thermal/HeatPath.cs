@@ -14,6 +14,7 @@ public static partial class HeatPath
     /// <param name="parts">The resistances in the chain, each 0 K/W or more: junction to case, case to sink, sink to air.</param>
     /// <exception cref="ArgumentOutOfRangeException">The heat is negative.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14", Symbol = "T_J")]
+    [RecordName("heat-path.junction")]
     public static Temperature Junction(Temperature T_a, Power P, IReadOnlyList<ThermalResistance> parts)
     {
         Guard.NotNegative(P);
@@ -31,6 +32,7 @@ public static partial class HeatPath
     /// <param name="theta_CS">Case to sink; 0 K/W or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">No sink can do it, or an input is out of range.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14", Symbol = "theta_SA")]
+    [RecordName("heat-path.allowed-sink")]
     public static ThermalResistance AllowedSink(Temperature T_J, Temperature T_a, Power P, ThermalResistance theta_JC, ThermalResistance theta_CS) =>
         SharedSink.AllowedSink(T_J, T_a, P, 1, 0.W, theta_JC, theta_CS);
 }

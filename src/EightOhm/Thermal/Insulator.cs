@@ -13,6 +13,7 @@ public static partial class Insulator
     /// <param name="A">Area that the heat crosses, the device's metal and not the insulator's; greater than 0 m².</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Y. A. Çengel, Heat and Mass Transfer, sec. 3-1", Symbol = "theta_CS")]
+    [RecordName("insulator.layer")]
     public static ThermalResistance Layer(Length t, ThermalConductivity k, Area A)
     {
         Guard.Positive(t);
@@ -26,6 +27,7 @@ public static partial class Insulator
     /// <param name="A">Area; greater than 0 m².</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Y. A. Çengel, Heat and Mass Transfer, sec. 3-2: thermal contact resistance", Symbol = "theta_joint")]
+    [RecordName("insulator.joint")]
     public static ThermalResistance Joint(SurfaceThermalResistance r_c, Area A)
     {
         Guard.NotNegative(r_c);
@@ -39,24 +41,31 @@ public static partial class Insulator
 public static class HeatMaterials
 {
     /// <summary>Copper: 0.3 °C·cm/W.</summary>
+    [RecordName("heat-materials.copper")]
     public static ThermalConductivity Copper { get; } = Of(0.3);
 
     /// <summary>Aluminium: 0.5 °C·cm/W.</summary>
+    [RecordName("heat-materials.aluminium")]
     public static ThermalConductivity Aluminium { get; } = Of(0.5);
 
     /// <summary>Solder: 2.0 °C·cm/W.</summary>
+    [RecordName("heat-materials.solder")]
     public static ThermalConductivity Solder { get; } = Of(2.0);
 
     /// <summary>Thermal grease: 130 °C·cm/W.</summary>
+    [RecordName("heat-materials.grease")]
     public static ThermalConductivity Grease { get; } = Of(130);
 
     /// <summary>Mica: 150 °C·cm/W.</summary>
+    [RecordName("heat-materials.mica")]
     public static ThermalConductivity Mica { get; } = Of(150);
 
     /// <summary>Polyester film: 400 °C·cm/W.</summary>
+    [RecordName("heat-materials.polyester-film")]
     public static ThermalConductivity PolyesterFilm { get; } = Of(400);
 
     /// <summary>Still air, the gap of a dry joint: 3000 °C·cm/W.</summary>
+    [RecordName("heat-materials.still-air")]
     public static ThermalConductivity StillAir { get; } = Of(3000);
 
     private static ThermalConductivity Of(double degreeCentimetrePerWatt) => ThermalConductivity.FromWattsPerMeterKelvin(100 / degreeCentimetrePerWatt);

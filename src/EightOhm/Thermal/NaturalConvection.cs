@@ -12,6 +12,7 @@ public static partial class NaturalConvection
     private const string BarCohen = "A. Bar-Cohen & W. M. Rohsenow, Thermally optimum spacing of vertical, natural convection cooled, parallel plates, J. Heat Transfer 106 (1984)";
 
     /// <summary>Acceleration of free fall, 9.81 m/s², as the textbooks of heat transfer take it.</summary>
+    [RecordName("natural-convection.g")]
     public static double g => 9.81;
 
     /// <summary>Rayleigh number of a height: g·ΔT·L³·Pr/(T_f·ν²).</summary>
@@ -22,6 +23,7 @@ public static partial class NaturalConvection
     /// <param name="Pr">Prandtl number; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Y. A. Çengel, Heat and Mass Transfer, sec. 9-2", Symbol = "Ra")]
+    [RecordName("natural-convection.rayleigh")]
     public static double Rayleigh(double dT, double T_f, double L, double nu, double Pr)
     {
         Guard.Positive(dT);
@@ -37,6 +39,7 @@ public static partial class NaturalConvection
     /// <param name="Pr">Prandtl number; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("S. W. Churchill & H. H. S. Chu (1975), in Y. A. Çengel, Heat and Mass Transfer, sec. 9-2", Symbol = "Nu")]
+    [RecordName("natural-convection.vertical-plate")]
     public static double VerticalPlate(double Ra, double Pr)
     {
         Guard.Between(Ra, 0.1, 1e12, hint: "The correlation was fitted there.");
@@ -52,6 +55,7 @@ public static partial class NaturalConvection
     /// <param name="L">Height of the channel; greater than 0 m.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("W. Elenbaas, Heat dissipation of parallel plates by free convection, Physica 9 (1942)", Symbol = "El")]
+    [RecordName("natural-convection.channel")]
     public static double Channel(double Ra, Length S, Length L)
     {
         Guard.Positive(Ra);
@@ -67,6 +71,7 @@ public static partial class NaturalConvection
     /// <param name="El">Channel number; from 0.1 to 10⁵.</param>
     /// <exception cref="ArgumentOutOfRangeException">The channel number is out of range.</exception>
     [Formula(BarCohen, Symbol = "Nu_S")]
+    [RecordName("natural-convection.between-plates")]
     public static double BetweenPlates(double El)
     {
         Guard.Between(El, 0.1, 1e5, hint: "Below, the fins are so near that nearly no air passes: use fewer. Above, they are single plates: use more.");
@@ -79,6 +84,7 @@ public static partial class NaturalConvection
     /// <param name="Ra">Rayleigh number of the height; from 10⁴ to 10⁹ (laminar).</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(BarCohen, Symbol = "S_opt")]
+    [RecordName("natural-convection.optimum-spacing")]
     public static Length OptimumSpacing(Length L, double Ra)
     {
         Guard.Positive(L);

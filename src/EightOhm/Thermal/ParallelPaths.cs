@@ -12,6 +12,7 @@ public static partial class ParallelPaths
     /// <param name="theta_2">Greater than 0 K/W.</param>
     /// <exception cref="ArgumentOutOfRangeException">A resistance is not positive.</exception>
     [Formula("Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, ch. 3: thermal circuits", Symbol = "theta")]
+    [RecordName("parallel-paths.of")]
     public static ThermalResistance Of(ThermalResistance theta_1, ThermalResistance theta_2)
     {
         Guard.Positive(theta_1);

@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using EightOhm.Quantities;
 using EightOhm.Explaining;
 using MathNet.Numerics.RootFinding;
@@ -12,6 +13,11 @@ namespace EightOhm.Thermal;
 /// larger disturbance: as the current grows, r_e falls and the gain grows, to <see cref="GreatestGain"/>.</remarks>
 public static partial class Runaway
 {
+    private const int Looks = 2000;
+
+    // Beyond this nothing of silicon is left.
+    internal static readonly Temperature Destroyed = 300.degC;
+
     private const string Source = "Millman & Halkias, Integrated Electronics, ch. 9: thermal runaway, (∂P/∂I)·(∂I/∂T)·θ < 1, with the exponential junction and R in series";
 
     /// <summary>Loop gain at the idle current: tc·θ·V·I_q/((R_E + r_int)·I_q + V_T), which is V·θ·tc/(R_E + r_int + r_e). Stable there below one.</summary>
@@ -24,6 +30,7 @@ public static partial class Runaway
     /// <param name="I_q">Idle current of one transistor; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "A_th")]
+    [RecordName("runaway.loop-gain")]
     public static double LoopGain(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R_E, ElectricResistance r_int, ElectricPotential V_T, ElectricCurrent I_q)
     {
         Guard.Positive(V);
@@ -45,6 +52,7 @@ public static partial class Runaway
     /// <param name="r_int">The transistor's own resistance, seen at its emitter; 0 Ω or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "A_max")]
+    [RecordName("runaway.greatest-gain")]
     public static double GreatestGain(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R_E, ElectricResistance r_int)
     {
         Guard.Positive(V);
@@ -57,13 +65,14 @@ public static partial class Runaway
         return tc * rise / V;
     }
 
-    /// <summary>The current at which the loop gain is one: V_T/((R_E + r_int)·(A_max − 1)). Past it the current runs away by itself.</summary>
+    /// <summary>The current of unity loop gain: V_T/((R_E + r_int)·(A_max − 1)). Past it the current runs away by itself.</summary>
     /// <param name="A_max">The gain at a very large current, <see cref="GreatestGain"/>; greater than 1.</param>
     /// <param name="R_E">Emitter resistor of one transistor; with r_int greater than 0 Ω.</param>
     /// <param name="r_int">The transistor's own resistance, seen at its emitter; 0 Ω or more.</param>
     /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">The gain never reaches one, or an input is out of range.</exception>
     [Formula(Source, Symbol = "I_1")]
+    [RecordName("runaway.unity-loop-gain-current")]
     public static ElectricCurrent UnityLoopGainCurrent(double A_max, ElectricResistance R_E, ElectricResistance r_int, ElectricPotential V_T)
     {
         Guard.Positive(A_max - 1, "A_max less 1", "The gain never reaches one: no current runs away.");
@@ -75,72 +84,112 @@ public static partial class Runaway
     }
 
     /// <summary>How much the spreader may be late (or the air colder for it than for the junctions) before no resting place is left: the drive that the loop can take up, over tc.</summary>
-    /// <param name="I_1">The current of gain one, <see cref="UnityLoopGainCurrent"/>; at least I_q.</param>
+    /// <param name="I_1">The current of unity loop gain, <see cref="UnityLoopGainCurrent"/>; at least I_q.</param>
     /// <param name="I_q">Idle current of one transistor; greater than 0 A.</param>
     /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
     /// <param name="tc">How much V_BE falls for a kelvin, as a positive value; greater than 0 V/K.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + ": the greatest of V_T·ln(I/I_q) − (V_T/I_1)·(I − I_q)", Symbol = "dT_late")]
+    [RecordName("runaway.allowed-lag")]
     public static TemperatureDelta AllowedLag(ElectricCurrent I_1, ElectricCurrent I_q, ElectricPotential V_T, VoltageDrift tc)
     {
         Guard.Positive(I_q);
-        Guard.AtLeast(I_1, I_q, hint: "The idle current itself is past the current of gain one: it runs away.");
+        Guard.AtLeast(I_1, I_q, hint: "The idle current itself is past the current of unity loop gain: it runs away.");
         Guard.Positive(V_T);
         Guard.Positive(tc);
         var x = I_q / I_1;
         return V_T * (Ln(1 / x) - (1 - x)) / tc;
     }
 
-    /// <summary>What the second resting current satisfies: the drive by its heat is what the junction and the resistance take.</summary>
+    /// <summary>What a second resting current satisfies: the drive by its heat is what the junction, at its own temperature, and the resistance take.</summary>
     /// <param name="I">The current: the unknown.</param>
     /// <param name="V">Voltage across the transistor.</param>
     /// <param name="theta">From the junction to where the spreader follows.</param>
-    /// <param name="tc">How much V_BE falls for a kelvin.</param>
+    /// <param name="tc">How much V_BE falls for a kelvin at I_q.</param>
     /// <param name="R">All resistance in series.</param>
-    /// <param name="V_T">The thermal voltage.</param>
+    /// <param name="T_q">Junction temperature at the idle current.</param>
     /// <param name="I_q">The idle current, at which the spreader was set.</param>
-    [Formula(Source)]
-    public static Balance<ElectricPotential> Resting(ElectricCurrent I, ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R, ElectricPotential V_T, ElectricCurrent I_q)
+    [Formula(Source + "; V_T at the junction's own temperature")]
+    public static Balance<ElectricPotential> Resting(ElectricCurrent I, ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R, Temperature T_q, ElectricCurrent I_q)
     {
         Guard.Positive(I);
         Guard.Positive(I_q);
-        return Balance.Of(tc * (theta * (V * (I - I_q))), V_T * Ln(I / I_q) + (I - I_q) * R);
+        var rise = theta * (V * (I - I_q));
+        var V_T = Junction.ThermalVoltage(T_q + rise);
+        return Balance.Of(tc * rise, V_T * Ln(I / I_q) + (I - I_q) * R);
     }
 
-    /// <summary>The current of no return: with the spreader set for I_q and no error left, a junction that was heated until this current flows goes
-    /// on by itself; below, it comes back. It lies beyond the current of gain one.</summary>
+    /// <summary>The runaway threshold current: with the spreader set for I_q and no error left, a junction that was heated until this current flows goes
+    /// on by itself; below, it comes back. It lies beyond the current of unity loop gain.</summary>
+    /// <remarks>V_T is that of the junction at the threshold itself: frozen at the idle temperature it gives too low a current, or one where there is none.
+    /// Two large terms nearly cancel in it, so it is good to one digit: see <see cref="Threshold"/>, which tells the junction beside it.</remarks>
     /// <param name="V">Voltage across the transistor at idle, one rail at high mains; greater than 0 V.</param>
     /// <param name="theta">From the junction to where the spreader follows; greater than 0 K/W.</param>
-    /// <param name="tc">How much V_BE falls for a kelvin, as a positive value; greater than 0 V/K.</param>
+    /// <param name="tc">How much V_BE falls for a kelvin at I_q, as a positive value; greater than 0 V/K.</param>
     /// <param name="R">All resistance in series: R_E and r_int; greater than 0 Ω.</param>
-    /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
-    /// <param name="I_q">Idle current of one transistor; greater than 0 A and below the current of gain one.</param>
-    /// <exception cref="ArgumentOutOfRangeException">No current runs away, or the idle current does already, or an input is out of range.</exception>
-    /// <exception cref="InvalidOperationException">No current was found; the message gives the last bracket.</exception>
+    /// <param name="T_q">Junction temperature at the idle current; below 300 °C.</param>
+    /// <param name="I_q">Idle current of one transistor; greater than 0 A and below the current of unity loop gain.</param>
+    /// <returns>A, of one transistor.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No current runs away before the junction is at 300 °C, or the idle current does already, or an input is out of range.</exception>
     [Solves(nameof(Resting))]
-    public static ElectricCurrent RunawayThresholdCurrent(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R, ElectricPotential V_T, ElectricCurrent I_q)
+    [RecordName("runaway.runaway-threshold-current")]
+    public static ElectricCurrent RunawayThresholdCurrent(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R, Temperature T_q, ElectricCurrent I_q)
     {
-        Guard.Positive(R);
-        Guard.Positive(I_q);
-        var one = UnityLoopGainCurrent(GreatestGain(V, theta, tc, R, ElectricResistance.Zero), R, ElectricResistance.Zero, V_T).Amperes;
-        if (!(I_q.Amperes < one))
-            Guard.Refuse(nameof(I_q), I_q, $"below the current of gain one, {QuantityFormat.Short(ElectricCurrent.FromAmperes(one))}", "It runs away from where it is set: larger emitter resistors, a lower thermal resistance, or a sensor nearer to the junctions.");
-        // With x = I/I_q: ln x = (x − 1)·I_q/I_1 has the root 1 and another beyond I_1.
-        var share = I_q.Amperes / one;
-        var steps = 0;
-        double Residue(double u)
+        if (Found(V, theta, tc, R, T_q, I_q, out var steps) is { } found)
         {
-            steps++;
-            return u - ((Math.Exp(u) - 1) * share);
+            SolverTrace.Note(steps);
+            return found;
         }
 
-        double low = -Math.Log(share), high = low + 1;
-        while (Residue(high) > 0 && high < 500)
-            high = 1.5 * high;
-        if (!Brent.TryFindRoot(Residue, low, high, 1e-14, 200, out var root))
-            throw new InvalidOperationException($"No current of no return was found between {QuantityFormat.Short(ElectricCurrent.FromAmperes(one))} and {QuantityFormat.Short(ElectricCurrent.FromAmperes(I_q.Amperes * Math.Exp(high)))}.");
-        SolverTrace.Note(steps);
-        return ElectricCurrent.FromAmperes(I_q.Amperes * Math.Exp(root));
+        Guard.Refuse(nameof(theta), theta, $"so large that a current runs away before its junction is at {QuantityFormat.Short(Destroyed)}", "It does not: ask Runaway.Threshold for the current at which the junction limit is passed.");
+        return default;
+    }
+
+    /// <summary>What happens to an output transistor that something heats past its idle current: where its junction limit is passed, and from where on it runs away by itself.</summary>
+    /// <param name="V">Voltage across the transistor at idle, one rail at high mains; greater than 0 V.</param>
+    /// <param name="theta">From the junction to where the spreader follows; greater than 0 K/W.</param>
+    /// <param name="tc">How much V_BE falls for a kelvin at I_q, as a positive value; greater than 0 V/K.</param>
+    /// <param name="R">All resistance in series: R_E and r_int; greater than 0 Ω.</param>
+    /// <param name="T_q">Junction temperature at the idle current; below the limit.</param>
+    /// <param name="I_q">Idle current of one transistor; greater than 0 A and below the current of unity loop gain.</param>
+    /// <param name="T_J">Junction limit; at most 300 °C.</param>
+    /// <returns>Both currents, with the junction beside each.</returns>
+    /// <example><code>Runaway.Threshold(46.V, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, 52.degC, 103.8.mA, 150.degC)</code></example>
+    /// <exception cref="ArgumentOutOfRangeException">The idle current runs away already, or an input is out of range.</exception>
+    public static RunawayThreshold Threshold(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R, Temperature T_q, ElectricCurrent I_q, Temperature T_J)
+    {
+        Guard.Between(T_J, T_q, Destroyed, hint: "The junction limit lies above the junction at idle.");
+        var found = Found(V, theta, tc, R, T_q, I_q, out _);
+        return new(found, found is { } I ? T_q + (theta * (V * (I - I_q))) : null, I_q + ((T_J - T_q) / theta / V), T_J);
+    }
+
+    // Null where none runs away before the junction is past silicon.
+    private static ElectricCurrent? Found(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R, Temperature T_q, ElectricCurrent I_q, out int steps)
+    {
+        double i = Guard.Positive(I_q).Amperes, r = Guard.Positive(R).Ohms, warms = Guard.Positive(theta).Si * Guard.Positive(V).Volts, fall = Guard.Positive(tc).Si, perKelvin = Junction.ThermalVoltage(T_q).Volts / T_q.Kelvins;
+        Guard.Between(T_q, default, Destroyed);
+        var gain = LoopGain(V, theta, tc, R, ElectricResistance.Zero, Junction.ThermalVoltage(T_q), I_q);
+        if (!(gain < 1))
+            Guard.Refuse(nameof(I_q), I_q, $"such that the loop gain there is below one (it is {QuantityFormat.Short(gain, 3)})", "It runs away from where it is set: larger emitter resistors, a lower thermal resistance, or a sensor nearer to the junctions.");
+        var looks = 0;
+        double Spare(double u)
+        {
+            looks++;
+            var more = i * Math.Exp(u) - i;
+            return (perKelvin * (T_q.Kelvins + (warms * more)) * u) + (r * more) - (fall * warms * more);
+        }
+
+        // From the idle current, where nothing is spare and the slope is upwards, to the end of silicon: the first place where nothing is spare again.
+        var end = Math.Log(1 + ((Destroyed - T_q).Kelvins / warms / i));
+        for (var k = 2; k <= Looks; k++)
+            if (Spare(end * k / Looks) < 0 && Brent.TryFindRoot(Spare, end * (k - 1) / Looks, end * k / Looks, 1e-14, 200, out var u))
+            {
+                steps = looks;
+                return ElectricCurrent.FromAmperes(i * Math.Exp(u));
+            }
+
+        steps = looks;
+        return null;
     }
 
     /// <summary>The thermal resistance below which a stage whose heat and current are known over temperature does not run away: ΔT/(ΔI·∂P/∂I).</summary>
@@ -149,6 +198,7 @@ public static partial class Runaway
     /// <param name="dT">over this rise; greater than 0 K.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive (a heat that falls as the current grows never runs away).</exception>
     [Formula("Millman & Halkias, Integrated Electronics, ch. 9, eq. for θ < 1/((∂P_C/∂I_C)·(∂I_C/∂T))", Symbol = "theta_max")]
+    [RecordName("runaway.allowed-resistance")]
     public static ThermalResistance AllowedResistance(ElectricPotential dP_dI, ElectricCurrent dI, TemperatureDelta dT)
     {
         Guard.Positive(dP_dI, hint: "A heat that falls as the current grows never runs away.");

@@ -21,6 +21,7 @@ public static partial class SharedSink
     /// <param name="theta_SA">Sink to air; 0 K/W or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "T_J")]
+    [RecordName("shared-sink.junction")]
     public static Temperature Junction(Temperature T_a, Power P, int n, Power P_other, ThermalResistance theta_JC, ThermalResistance theta_CS, ThermalResistance theta_SA)
     {
         Guard.Positive(T_a);
@@ -45,6 +46,7 @@ public static partial class SharedSink
     /// <param name="theta_CS">Case to sink of one device, its insulator; 0 K/W or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">No sink can do it, or an input is out of range.</exception>
     [Formula(Source, Symbol = "theta_SA")]
+    [RecordName("shared-sink.allowed-sink")]
     public static ThermalResistance AllowedSink(Temperature T_J, Temperature T_a, Power P, int n, Power P_other, ThermalResistance theta_JC, ThermalResistance theta_CS)
     {
         Guard.Positive(P);

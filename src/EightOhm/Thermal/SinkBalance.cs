@@ -30,6 +30,7 @@ public static partial class SinkBalance
     /// <exception cref="ArgumentOutOfRangeException">An input, or the channel at this heat, is outside the correlations' range.</exception>
     /// <exception cref="InvalidOperationException">No rise was found; the message gives the last bracket.</exception>
     [Solves(nameof(Loss))]
+    [RecordName("sink-balance.rise")]
     public static TemperatureDelta Rise(Power P, PlateFinSink sink, Temperature T_air)
     {
         ArgumentNullException.ThrowIfNull(sink);

@@ -1,4 +1,5 @@
 using EightOhm.Quantities;
+using EightOhm.Samples;
 using UnitsNet;
 
 namespace EightOhm.Thermal;
@@ -7,15 +8,13 @@ namespace EightOhm.Thermal;
 public sealed class ThermalTransient
 {
     private readonly ThermalNetwork _network;
+    private readonly double[] _seconds;
     private readonly double[][] _rises;
 
-    internal ThermalTransient(ThermalNetwork network, double[] times, double[][] rises) => (_network, Seconds, _rises) = (network, times, rises);
-
-    /// <summary>The instants, s.</summary>
-    public IReadOnlyList<double> Seconds { get; }
+    internal ThermalTransient(ThermalNetwork network, double[] times, double[][] rises) => (_network, _seconds, _rises) = (network, times, rises);
 
     /// <summary>How long it was followed.</summary>
-    public Duration End => Duration.FromSeconds(Seconds[^1]);
+    public Duration End => Duration.FromSeconds(_seconds[^1]);
 
     /// <summary>The highest temperature of any node at any of the instants.</summary>
     public Temperature Hottest => At(_rises.Max(r => r.Max()));
@@ -23,13 +22,13 @@ public sealed class ThermalTransient
     /// <summary>The temperatures at the last instant.</summary>
     public NodeTemperatures Last => new(_network, [.. _rises.Select(r => r[^1])]);
 
-    /// <summary>The temperatures of a node at the instants, °C.</summary>
+    /// <summary>The temperature of a node over time.</summary>
     /// <param name="name">The node's name.</param>
     /// <exception cref="ArgumentException">There is no node of that name.</exception>
-    public IReadOnlyList<double> Celsius(string name) =>
+    public Waveform<Temperature> Of(string name) => new(_seconds,
         NodeTemperatures.Find(_network, name) is { Index: >= 0 } node
             ? [.. _rises[node.Index].Select(r => _network.AmbientTemperature.Kelvins + r - Constants.ZeroCelsius)]
-            : [.. Seconds.Select(_ => _network.AmbientTemperature.Kelvins - Constants.ZeroCelsius)];
+            : [.. _seconds.Select(_ => _network.AmbientTemperature.Kelvins - Constants.ZeroCelsius)]);
 
     /// <summary>The highest temperature of a node at any of the instants.</summary>
     /// <param name="name">The node's name.</param>

@@ -18,15 +18,15 @@ public class BiasHeatChecks
         var V_BB = 1.19.V;
         var R_2 = 1.32.kOhm;
         var source = Sedra("Ex 14.3, p. 1248");
-        Check.Check(() => (BiasSpreader.Factor(V_BB, V_BE) - 1) * R_2, "1.06 kOhm", source, "the resistor from collector to base, by the factor");
+        Check.Check(() => (VbeMultiplier.Factor(V_BB, V_BE) - 1) * R_2, "1.06 kOhm", source, "the resistor from collector to base, by the factor");
     }
 
     [Fact]
     public void Spreaders_whole_and_split()
     {
         var rows = Reference.Read("spreader.csv");
-        Check.Computed(rows, r => BiasSpreader.Factor(Volts(r["V_BB"]), Volts(r["V_BE"])), "m");
-        Check.Computed(rows, r => BiasSpreader.Drift(r["m"], new VoltageDrift(r["tc"])), "whole");
+        Check.Computed(rows, r => VbeMultiplier.Factor(Volts(r["V_BB"]), Volts(r["V_BE"])), "m");
+        Check.Computed(rows, r => VbeMultiplier.Drift(r["m"], new VoltageDrift(r["tc"])), "whole");
         Check.Computed(rows, r => Split(r).Drift, "split");
         Check.Computed(rows, r => Split(r).DriftWithSingleMultiplier, "whole");
         Check.Computed(rows, r => Split(r).OnTheSink, "V_hot");

@@ -14,7 +14,7 @@ public class DissipationCaseChecks
     private static readonly ElectricPotential V = 46.V;
     private static readonly ElectricResistance R = 4.Ohm;
     private static readonly ElectricResistance R_E = 0.22.Ohm;
-    private static readonly ClassBStage Stage = new(V, 3, R_E);
+    private static readonly StageDissipation Stage = new(V, 3, R_E);
 
     [Fact]
     public void The_worst_heat_with_emitter_resistors()
@@ -33,7 +33,7 @@ public class DissipationCaseChecks
     public void The_peak_of_a_side_and_the_average_at_sixty_degrees()
     {
         Check.Computed(Reference.Read("class-b-peak.csv"), r => Volts(r["V"]) - ClassB.OutputAtPeak(Volts(r["V"]), LoadWithEmitterResistor.Phase(Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"])), "across");
-        var ideal = new ClassBStage(1.V, 1, 0.Ohm);
+        var ideal = new StageDissipation(1.V, 1, 0.Ohm);
         Assert.Equal(0.3536, 0.25 / (double)ideal.Peak(1.Ohm, 45.deg).Side.Watts, 0.00005);
         Assert.Equal(0.2781, 0.25 / (double)ideal.Peak(1.Ohm, 60.deg).Side.Watts, 0.00005);
         Assert.Equal(0, ideal.Peak(1.Ohm, 45.deg).Output.Volts, 1e-3);

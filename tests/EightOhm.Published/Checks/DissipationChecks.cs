@@ -109,7 +109,7 @@ public class DissipationChecks
         Check.Computed(Reference.Read("stored-charge.csv"), r => ChargeControl.Stored(Amperes(r["I_C"]), Frequency.FromHertz(r["f_T"])), "Q");
     }
 
-    private static ClassBStage Stage(ReferenceRow r) => new(Volts(r["V"]), (int)r["n"], Ohms(r["R_E"]))
+    private static StageDissipation Stage(ReferenceRow r) => new(Volts(r["V"]), (int)r["n"], Ohms(r["R_E"]))
     {
         Idle = Amperes(r["I_q"]),
         InternalResistance = Ohms(r["r_int"]),

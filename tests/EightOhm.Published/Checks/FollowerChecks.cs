@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using EightOhm.OutputStages;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
@@ -21,10 +22,10 @@ public class FollowerChecks
         var V_T = 25.mV;
         ElectricCurrent atZero = bias - (idle / 51), up = bias - (load / 51), down = bias;
         var source = Sedra("Ex 14.2, p. 1245");
-        Check.Check(() => VbeMultiplier.OfJunctions(2, atZero, I_s, V_T), "1.26 V", source, "output 0 V");
-        Check.Against(() => VbeMultiplier.OfJunctions(2, up, I_s, V_T), VbeMultiplier.OfJunctions(2, bias, I_s, V_T), "the outputs' base current forgotten", "1.21 V", source);
-        Check.Check(() => VbeMultiplier.OfJunctions(2, down, I_s, V_T), "1.26 V", source, "output −10 V");
-        Check.Against(() => VbeMultiplier.OfJunctions(2, atZero, I_s, V_T), VbeMultiplier.OfJunctions(2, atZero, 100.fA, V_T), "the diodes taken as large as the outputs", "1.26 V", source);
+        Check.Check(() => Junction.InSeries(2, atZero, V_T, I_s), "1.26 V", source, "output 0 V");
+        Check.Against(() => Junction.InSeries(2, up, V_T, I_s), Junction.InSeries(2, bias, V_T, I_s), "the outputs' base current forgotten", "1.21 V", source);
+        Check.Check(() => Junction.InSeries(2, down, V_T, I_s), "1.26 V", source, "output −10 V");
+        Check.Against(() => Junction.InSeries(2, atZero, V_T, I_s), Junction.InSeries(2, atZero, V_T, 100.fA), "the diodes taken as large as the outputs", "1.26 V", source);
     }
 
     [Fact]
@@ -33,19 +34,19 @@ public class FollowerChecks
         ElectricCurrent I = 180.uA, I_s = 10.fA;
         var V_T = 26.mV;
         var source = Source.Secondhand("Solutions to D. A. Neamen, Microelectronics: Circuit Analysis and Design, coursehero.com/file/8596/Ch13p", "EX13.3");
-        Check.Check(() => VbeMultiplier.OfJunctions(1, I, I_s, V_T), "0.6140 V", source);
-        Check.Check(() => VbeMultiplier.OfJunctions(2, I, I_s, V_T), "1.228 V", source);
+        Check.Check(() => Junction.InSeries(1, I, V_T, I_s), "0.6140 V", source);
+        Check.Check(() => Junction.InSeries(2, I, V_T, I_s), "1.228 V", source);
     }
 
     [Fact]
     public void A_multiplied_junction()
     {
         ElectricCurrent idle = 2.mA, large = 100.fA, multiplier = 2.5.mA, small = 10.fA, divider = 0.5.mA;
-        ElectricPotential V_T = 25.mV, V_BE = 0.66.V, V_BB = 1.19.V, exact = VbeMultiplier.OfJunctions(1, 2.5.mA, 10.fA, 25.mV);
+        ElectricPotential V_T = 25.mV, V_BE = 0.66.V, V_BB = 1.19.V, exact = Junction.InSeries(1, 2.5.mA, 25.mV, 10.fA);
         ElectricResistance R_1 = 1.32.kOhm, R_2 = 1.06.kOhm;
         var source = Sedra("Ex 14.3, p. 1248");
-        Check.Check(() => VbeMultiplier.OfJunctions(2, idle, large, V_T), "1.19 V", source);
-        Check.Check(() => VbeMultiplier.OfJunctions(1, multiplier, small, V_T), "0.66 V", source);
+        Check.Check(() => Junction.InSeries(2, idle, V_T, large), "1.19 V", source);
+        Check.Check(() => Junction.InSeries(1, multiplier, V_T, small), "0.66 V", source);
         Check.Check(() => VbeMultiplier.LowerResistor(exact, divider), "1.31 kOhm", source, "with V_BE = 0.6561 V; the printed 0.66 V gives 1.32 kΩ");
         Check.Check(() => VbeMultiplier.UpperResistor(V_BB, V_BE, divider), "1.06 kOhm", source);
         Check.Check(() => VbeMultiplier.Voltage(V_BE, R_1, R_2), "1.19 V", source);
@@ -72,7 +73,7 @@ public class FollowerChecks
     [Fact]
     public void The_rule_of_26_millivolts()
     {
-        ElectricPotential V_T = 26.mV, hot = EmitterBias.ThermalVoltage(55.degC);
+        ElectricPotential V_T = 26.mV, hot = Junction.ThermalVoltage(55.degC);
         ElectricResistance R_E = 0.22.Ohm, none = 0.Ohm, inside = 52.5.mOhm;
         Check.Check(() => Crossover.EqualGainCurrent(V_T, R_E, none, none, 50), "118 mA", Oliver);
         Check.Against(() => Crossover.EqualGainCurrent(V_T, R_E, none, none, 50), Crossover.EqualGainCurrent(V_T, R_E, inside, none, 50), "an inner resistance that the rule's example leaves out", "118 mA", Oliver);
@@ -160,10 +161,10 @@ public class FollowerChecks
     // The stages of tests/references/followers.py, by their numbers.
     private static EmitterFollowerStage Stage(int number, double load)
     {
-        FollowerDevice plain = new() { Junction = 55.degC, InternalResistance = 52.5.mOhm };
+        LargeSignalModel plain = new() { Junction = 55.degC, InternalResistance = 52.5.mOhm };
         var droop = plain with { CurrentGain = 100, KneeCurrent = 5.A };
-        FollowerDevice driver = new() { SaturationCurrent = 200.fA, Junction = 50.degC, InternalResistance = 0.3.Ohm, CurrentGain = 100, KneeCurrent = 1.A };
-        FollowerDevice pre = new() { SaturationCurrent = 50.fA, Junction = 40.degC, CurrentGain = 150 };
+        LargeSignalModel driver = new() { SaturationCurrent = 200.fA, Junction = 50.degC, InternalResistance = 0.3.Ohm, CurrentGain = 100, KneeCurrent = 1.A };
+        LargeSignalModel pre = new() { SaturationCurrent = 50.fA, Junction = 40.degC, CurrentGain = 150 };
         var three = new EmitterFollowerStage(load.Ohm, 3, 0.22.Ohm);
         return number switch
         {

@@ -1,3 +1,4 @@
+using EightOhm.SafeAreas;
 using EightOhm.Loads;
 using EightOhm.OutputStages;
 using EightOhm.Published.Machine;
@@ -80,8 +81,8 @@ public class LoadChecks
     public void Worst_programme_current_by_state_space()
     {
         var volt = 1.V;
-        Check.Computed(Reference.Read("programme-current.csv"), r => OutputCurrent.MusicDissipation(volt, Driver(r).AbsoluteArea), "per_volt", 1e-9);
-        Check.Computed(Reference.Read("programme-current-no-coil.csv"), r => OutputCurrent.MusicDissipation(volt, new BoxedDriver(Ohms(r["R_vc"]), default, Frequency.FromHertz(r["f_s"]), r["Q_ms"], r["Q_es"]).AbsoluteArea), "per_volt", 1e-9);
+        Check.Computed(Reference.Read("programme-current.csv"), r => OutputCurrent.WorstProgramme(volt, Driver(r).AbsoluteArea), "per_volt", 1e-9);
+        Check.Computed(Reference.Read("programme-current-no-coil.csv"), r => OutputCurrent.WorstProgramme(volt, new BoxedDriver(Ohms(r["R_vc"]), default, Frequency.FromHertz(r["f_s"]), r["Q_ms"], r["Q_es"]).AbsoluteArea), "per_volt", 1e-9);
     }
 
     [Fact]
@@ -97,13 +98,13 @@ public class LoadChecks
         var rows = Reference.Read("load-ellipse.csv");
         Check.Computed(rows, r => OutputCurrent.Sine(ElectricPotential.FromVolts(r["V_p"]), Ohms(r["Z"])), "peak_current");
         foreach (var r in rows.Rows)
-            Near(r["peak_heat"], (double)new LoadEllipse(r["V"].V, r["V_p"].V, r["Z"].Ohm, r["phase_deg"].deg, 0.Ohm, 1).PeakHeat.Watts, 1e-9);
+            Near(r["peak_heat"], (double)new LoadEllipse(r["V"].V, r["V_p"].V, r["Z"].Ohm, r["phase_deg"].deg, 0.Ohm, 1).PeakDissipation.Watts, 1e-9);
         foreach (var r in Reference.Read("load-ellipse-of-one.csv").Rows)
         {
             var path = new LoadEllipse(r["V"].V, r["V_p"].V, r["Z"].Ohm, r["phase_deg"].deg, r["R_E"].Ohm, (int)r["n"]);
-            Near(r["peak_heat"], (double)path.PeakHeat.Watts, 1e-9);
-            Near(r["hottest_V"], path.HottestVoltage.Volts, 1e-4);
-            Near(r["hottest_I"], path.HottestCurrent.Amperes, 1e-4);
+            Near(r["peak_heat"], (double)path.PeakDissipation.Watts, 1e-9);
+            Near(r["hottest_V"], path.VoltageAtPeak.Volts, 1e-4);
+            Near(r["hottest_I"], path.CurrentAtPeak.Amperes, 1e-4);
         }
     }
 

@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using EightOhm.OutputStages;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
@@ -30,7 +31,7 @@ public class OutputStageChecks
         var T = Temperature.FromKelvins(298);
         var source = Source.Datasheet("Boost Math, example lambert_w_diode.cpp (after Banwell & Jayakumar, Electronics Letters 36(4), 2000)", "printed output");
         Check.Check(() => EmitterBias.Current(V, R, I_s, V_T), "0.00108485 A", source);
-        Check.Disagrees(() => EmitterBias.ThermalVoltage(T), "0.0257025 V", "25.67965 mV", source,
+        Check.Disagrees(() => Junction.ThermalVoltage(T), "0.0257025 V", "25.67965 mV", source,
             "The example rounds k to 1.38e-23 J/K and q to 1.6e-19 C; the exact constants at 298 K give 25.67965 mV.");
     }
 
@@ -38,10 +39,10 @@ public class OutputStageChecks
     public void Thermal_voltage()
     {
         Temperature T = Temperature.FromKelvins(1), twenty = 20.degC, room = 27.degC;
-        Check.Check(() => EmitterBias.ThermalVoltage(T), "8.617333262e-5 V", Source.Companion("CODATA 2018, Boltzmann constant in eV/K", "as scipy.constants 1.10.1 copies the table"));
-        Check.Check(() => EmitterBias.ThermalVoltage(twenty), "25.3 mV", Source.FromMemory("A. S. Sedra & K. C. Smith, Microelectronic Circuits, 6th ed.", "ch. 4"));
-        Check.TradeFact(() => EmitterBias.ThermalVoltage(room), "26 mV");
-        Check.Computed(Reference.Read("thermal-voltage.csv"), r => EmitterBias.ThermalVoltage(Temperature.FromKelvins(r["t_C"] + 273.15)), "V_T");
+        Check.Check(() => Junction.ThermalVoltage(T), "8.617333262e-5 V", Source.Companion("CODATA 2018, Boltzmann constant in eV/K", "as scipy.constants 1.10.1 copies the table"));
+        Check.Check(() => Junction.ThermalVoltage(twenty), "25.3 mV", Source.FromMemory("A. S. Sedra & K. C. Smith, Microelectronic Circuits, 6th ed.", "ch. 4"));
+        Check.TradeFact(() => Junction.ThermalVoltage(room), "26 mV");
+        Check.Computed(Reference.Read("thermal-voltage.csv"), r => Junction.ThermalVoltage(Temperature.FromKelvins(r["t_C"] + 273.15)), "V_T");
     }
 
     [Fact]

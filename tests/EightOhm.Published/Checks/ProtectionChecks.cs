@@ -63,9 +63,16 @@ public class ProtectionChecks
         var holt = Source.Secondhand("Thread 107437, mikeholt.com", "277 V over 33 kΩ and 5 kΩ");
         Check.Check(() => LoudspeakerFault.Current(V, R), "8.4 mA", holt, "Ohm's law");
         Check.Check(() => LoudspeakerFault.Current(V, low), "55.4 mA", holt, "Ohm's law");
+        ElectricResistance nominal = 8.Ohm, two = 4.Ohm;
+        var coil = 72.5.percent;
+        Check.TradeFact(() => LoudspeakerFault.VoiceCoil(nominal, coil), "5.8 Ω");
+        Check.TradeFact(() => LoudspeakerFault.VoiceCoil(two, coil), "2.9 Ω");
         var rows = Reference.Read("dc-fault.csv");
         Check.Computed(rows, r => LoudspeakerFault.Current(Volts(r["V"]), Ohms(r["R_vc"])), "I");
         Check.Computed(rows, r => LoudspeakerFault.Heat(Volts(r["V"]), Ohms(r["R_vc"]), Duration.FromSeconds(r["t"])), "E");
+        Check.Computed(Reference.Read("voice-coils.csv"), r => LoudspeakerFault.VoiceCoil(Ohms(r["R_min"]), Ratio.FromDecimalFractions(r["k_vc"])), "R_vc");
+        Check.Computed(Reference.Read("available-current.csv"), r => AvailableCurrent.Commanded(ElectricCurrent.FromAmperes(r["I_B"]), r["h_FE"]), "commanded");
+        Check.Computed(Reference.Read("available-current.csv"), r => AvailableCurrent.Of((int)r["n"], ElectricCurrent.FromAmperes(r["I_lim"]), ElectricCurrent.FromAmperes(r["I_B"]), r["h_FE"]), "available");
         Check.Computed(rows, r => Mute.HoldUp(ElectricCapacitance.FromFarads(r["C"]), Volts(r["V"]), Volts(r["V_min"]), ElectricCurrent.FromAmperes(r["I_rail"])), "hold");
     }
 }

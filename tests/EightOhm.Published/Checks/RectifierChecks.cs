@@ -13,8 +13,8 @@ public class RectifierChecks
     private static readonly (string Column, Func<RailFigures, double> Figure)[] Figures =
     [
         ("mean", f => f.Mean.Volts),
-        ("trough", f => f.Trough.Volts),
-        ("crest", f => f.Crest.Volts),
+        ("trough", f => f.Minimum.Volts),
+        ("crest", f => f.Maximum.Volts),
         ("rms", f => f.WindingRms.Amperes),
         ("peak", f => f.WindingPeak.Amperes),
         ("capacitor", f => f.CapacitorRipple.Amperes),
@@ -28,6 +28,12 @@ public class RectifierChecks
         foreach (var (column, figure) in Figures)
             Check.Solved("RectifierSupply.SteadyState", Reference.Read("rectifier.csv"), r => figure(One(r)), column, 1e-7);
     }
+
+    [Fact]
+    public void What_several_channels_draw_from_a_rail() => Check.Computed(
+        Reference.Read("rail-current.csv"),
+        r => RailCurrent.MeanOf((int)r["n"], ElectricCurrent.FromAmperes(r["I_p"]), ElectricCurrent.FromAmperes(r["besides"])),
+        "mean");
 
     [Fact]
     public void Two_rails_that_share_the_primary()

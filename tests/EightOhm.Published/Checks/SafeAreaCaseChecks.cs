@@ -1,3 +1,4 @@
+using EightOhm.SafeAreas;
 using EightOhm.OutputStages;
 using EightOhm.Devices;
 using EightOhm.Protection;
@@ -62,7 +63,7 @@ public class SafeAreaCaseChecks
         Assert.Equal(1.134, pairs.OnePairFewer!.Use, 0.001);
         Assert.Equal(4, PairCount.Decide(area, Load(1, 45), 80.degC, SafeArea.Dc).Pairs);
         // A pulse that rides on the average heat of the ideal stage's worst level, 25 W each, starts 21 K warmer: three pairs are no longer enough.
-        var riding = PairCount.Decide(area, Load(1, 45), 80.degC, 100.ms, rideOnHeat: true);
+        var riding = PairCount.Decide(area, Load(1, 45), 80.degC, 100.ms, rideOnAverage: true);
         Assert.Equal(4, riding.Pairs);
         Assert.Equal(1.087, riding.OnePairFewer!.Use, 0.001);
     }
@@ -84,15 +85,15 @@ public class SafeAreaCaseChecks
         var steep = limiter.Against(pulse, [Load(3, 60)], 25.degC, 25.degC);
         Assert.False(steep.Passes);
         Assert.Equal(0.930, steep.TightestMargin, 0.001);
-        Assert.StartsWith("Does not pass: the limiter cuts into 4 Ω at 60°", steep.Says, StringComparison.Ordinal);
-        // A sense junction on the hot sink cuts into music at 45° as well.
+        Assert.StartsWith("Does not pass: the limiter acts within the load line of 4 Ω at 60°", steep.Says, StringComparison.Ordinal);
+        // With its sense junction on the hot sink it acts within music at 45° as well.
         var warm = limiter.Against(pulse, [Load(3, 45)], 25.degC, 85.degC);
         Assert.False(warm.Passes);
         Assert.Equal(0.761, warm.TightestMargin, 0.001);
         Assert.False(limiter.Against(area.For(80.degC, SafeArea.Dc), [Load(3, 0)], 25.degC, 25.degC).Passes);
     }
 
-    private static SafeArea Area(double left) => new(PowerTransistorCard.Parse(Card.Replace("\"secondBreakdownLeft\": \"0 %\"", $"\"secondBreakdownLeft\": \"{left * 100} %\"", StringComparison.Ordinal)));
+    private static SafeArea Area(double left) => new(Transistor.Parse(Card.Replace("\"secondBreakdownLeft\": \"0 %\"", $"\"secondBreakdownLeft\": \"{left * 100} %\"", StringComparison.Ordinal)));
 
     private static Duration? Pulse(double seconds) => seconds > 0 ? seconds.s : SafeArea.Dc;
 

@@ -1,3 +1,5 @@
+using EightOhm.SafeAreas;
+using EightOhm.Devices;
 using EightOhm.OutputStages;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
@@ -31,8 +33,8 @@ public class SafeAreaChecks
     [Fact]
     public void Beyond_it_heat_alone_would_allow_too_much()
     {
-        Assert.True(SafeAreaLimits.ByHeat(200.W, 100.V) > 1.9.A); // MJL3281A: 1 A at 100 V
-        Assert.True(SafeAreaLimits.ByHeat(250.W, 80.V) > 3.1.A); // MJ15022: 2 A at 80 V
+        Assert.True(SafeAreaLimits.ByDissipation(200.W, 100.V) > 1.9.A); // MJL3281A: 1 A at 100 V
+        Assert.True(SafeAreaLimits.ByDissipation(250.W, 80.V) > 3.1.A); // MJ15022: 2 A at 80 V
     }
 
     [Fact]
@@ -64,7 +66,7 @@ public class SafeAreaChecks
     {
         var rows = Reference.Read("safe-area-pieces.csv");
         Check.Computed(rows, r => SafeAreaLimits.Between(Volts(r["V"]), Volts(r["V_1"]), Amperes(r["I_1"]), Volts(r["V_2"]), Amperes(r["I_2"])), "between");
-        Check.Computed(rows, r => SafeAreaLimits.ByHeat(Power.FromWatts(r["P"]), Volts(r["V"])), "by_heat");
+        Check.Computed(rows, r => SafeAreaLimits.ByDissipation(Power.FromWatts(r["P"]), Volts(r["V"])), "by_heat");
         Check.Computed(rows, r => SafeAreaLimits.PowerDeratingFactor(Celsius(r["T_J"]), Celsius(r["T_C"]), Celsius(r["T_ref"])), "k_th");
         Check.Computed(rows, r => SafeAreaLimits.SecondBreakdownLeft(SafeAreaLimits.PowerDeratingFactor(Celsius(r["T_J"]), Celsius(r["T_C"]), Celsius(r["T_ref"])), r["k_SB"]), "k_2");
         Check.Computed(rows, r => SafeAreaLimits.HalfPeriod(Frequency.FromHertz(r["f"])), "half");
@@ -74,7 +76,7 @@ public class SafeAreaChecks
     {
         var P = watts.W;
         var V_CE = volts.V;
-        Check.Check(() => SafeAreaLimits.ByHeat(P, V_CE), printed, source, $"{QuantityFormat.Short(P)} at {QuantityFormat.Short(V_CE)}");
+        Check.Check(() => SafeAreaLimits.ByDissipation(P, V_CE), printed, source, $"{QuantityFormat.Short(P)} at {QuantityFormat.Short(V_CE)}");
     }
 
     private static void Implied(double watts, double limit, string printed, Source source)

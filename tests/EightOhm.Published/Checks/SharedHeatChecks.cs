@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
 using EightOhm.Thermal;

@@ -50,7 +50,7 @@ public class SupplyChecks
         var rows = Reference.Read("transformer.csv");
         Check.Computed(rows, r => Transformer.Regulation(Volts(r["V_NL"]), Volts(r["V"])), "r_T", 1e-8);
         Check.Computed(rows, r => Transformer.NoLoadVoltage(Volts(r["V"]), Part(r["r_T"])), "V_NL");
-        Check.Computed(rows, r => Transformer.NoLoadRail(Volts(r["V"]), Part(r["r_T"]), r["m"], Volts(r["V_D"])), "rail");
+        Check.Computed(rows, r => Transformer.NoLoadRail(Volts(r["V"]), Part(r["r_T"]), Part(r["m"] - 1), Volts(r["V_D"])), "rail");
         Check.Computed(rows, r => Transformer.PrimaryCurrent(ElectricApparentPower.FromVoltamperes(r["S"]), Volts(r["V_m"])), "I");
         Check.Computed(rows, r => Transformer.GreatestRail(Volts(r["V"]), Volts(r["V_od"]), Part(r["r_T"]), Part(r["x"])), "greatest");
     }
@@ -94,14 +94,14 @@ public class SupplyChecks
         Check.Check(() => Snubber.Resistance(line, lineC), "100 Ohm", Source.Secondhand("Microwave communication question 71600, curioustab.com", "500 nH/m and 50 pF/m: the characteristic impedance"));
         var V = 90.V;
         var f_s = 115.kHz;
-        Check.Check(() => Snubber.Heat(C_s, V, f_s), "0.3 W", Source.Secondhand("Question 683682, electronics.stackexchange.com", "10 Ω and 330 pF on a switch node"));
+        Check.Check(() => Snubber.PowerDissipation(C_s, V, f_s), "0.3 W", Source.Secondhand("Question 683682, electronics.stackexchange.com", "10 Ω and 330 pF on a switch node"));
         Frequency before = 10.MHz, after = 5.MHz;
         Check.TradeFact(() => Snubber.WhatRings(three, before, after), "1 nF");
         var rows = Reference.Read("snubber.csv");
         Check.Computed(rows, r => Snubber.RingFrequency(Henries(r["L"]), Farads(r["C"])), "f");
         Check.Computed(rows, r => Snubber.Resistance(Henries(r["L"]), Farads(r["C"])), "R");
         Check.Computed(rows, r => Snubber.WhatRings(Farads(r["C_a"]), Frequency.FromHertz(r["f"]), Frequency.FromHertz(r["f_2"])), "C_found");
-        Check.Computed(rows, r => Snubber.Heat(Farads(r["C_s"]), Volts(r["V"]), Frequency.FromHertz(r["f_r"])), "P");
+        Check.Computed(rows, r => Snubber.PowerDissipation(Farads(r["C_s"]), Volts(r["V"]), Frequency.FromHertz(r["f_r"])), "P");
         foreach (var r in rows.Rows)
             Assert.Equal(r["zeta"], Snubber.Damping(Henries(r["L"]), Farads(r["C"]), Ohms(r["R"]), Farads(r["C_s"])), 1e-9);
     }

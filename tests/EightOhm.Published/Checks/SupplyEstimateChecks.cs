@@ -55,7 +55,7 @@ public class SupplyEstimateChecks
         var I = 10.mA;
         var source = Sedra("Ex 3.9, p. 181");
         Check.Check(() => PeakRectifier.HalfWaveReservoir(V_p, R, f, V_r), "83.3 uF", source);
-        Check.Check(() => PeakRectifier.ConductionAngle(V_r, V_p).Radians, "0.2", source, "radians");
+        Check.Check(() => PeakRectifier.ConductionAngle(V_p, V_r).Radians, "0.2", source, "radians");
         Check.Check(() => PeakRectifier.HalfWaveMean(I, V_p, V_r), "324 mA", source);
         Check.Check(() => PeakRectifier.HalfWavePeak(I, V_p, V_r), "638 mA", source);
         Check.Against(() => PeakRectifier.HalfWavePeak(I, V_p, V_r), PeakRectifier.HalfWaveMean(I, V_p, V_r), "the mean while it conducts taken for the peak", "638 mA", source);

@@ -1,6 +1,7 @@
 using System.Reflection;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
+using EightOhm.OutputStages;
 using EightOhm.Thermal;
 using UnitsNet;
 

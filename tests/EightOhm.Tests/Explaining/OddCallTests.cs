@@ -16,9 +16,7 @@ public class OddCallTests
 {
     private const int Draws = 20;
 
-    private static readonly string[] Rooms = [.. new[] { typeof(Load), typeof(ClassB), typeof(RectifierSupply), typeof(PlateFinSink), typeof(DcDetector) }.Select(t => t.Namespace!)];
-
-    private static readonly MethodBase[] All = [.. typeof(Load).Assembly.GetExportedTypes().Where(t => Rooms.Contains(t.Namespace) && !typeof(Delegate).IsAssignableFrom(t)).SelectMany(Calls)];
+    private static readonly MethodBase[] All = [.. Rooms.Types.Where(t => !typeof(Delegate).IsAssignableFrom(t)).SelectMany(Calls)];
 
     public static TheoryData<string> Names => [.. All.Select(Name).Distinct()];
 
@@ -81,7 +79,7 @@ public class OddCallTests
 /// <summary>Ordinary things of the power side, by their own constructors and factories.</summary>
 internal static class Things
 {
-    private static readonly PowerTransistorCard Card = PowerTransistorCard.Load(Cards.Output);
+    private static readonly Transistor Card = Transistor.Load(Cards.Output);
 
     private static readonly Dictionary<Type, MethodBase[]> Makers = [];
 
@@ -91,7 +89,7 @@ internal static class Things
     {
         if (Nullable.GetUnderlyingType(type) is { } inner)
             return random.Next(2) == 0 ? null : Make(inner, name, random);
-        if (type == typeof(PowerTransistorCard))
+        if (type == typeof(Transistor))
             return Card;
         if (type.IsEnum)
             return Enum.GetValues(type).GetValue(random.Next(Enum.GetValues(type).Length));
@@ -128,7 +126,7 @@ internal static class Things
     {
         if (depth > 4 || type.IsByRef)
             return false;
-        if (type == typeof(PowerTransistorCard) || type.IsEnum || type == typeof(bool) || type == typeof(string) || Inputs.Has(type, ""))
+        if (type == typeof(Transistor) || type.IsEnum || type == typeof(bool) || type == typeof(string) || Inputs.Has(type, ""))
             return true;
         if ((Nullable.GetUnderlyingType(type) ?? Item(type)) is { } inner)
             return Can(inner, depth + 1);

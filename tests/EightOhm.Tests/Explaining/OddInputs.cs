@@ -63,6 +63,7 @@ internal static class OddInputs
         ArgumentOutOfRangeException out_of_range => !string.IsNullOrEmpty(out_of_range.ParamName) && out_of_range.Message.Contains("must", StringComparison.Ordinal),
         // A list that is empty or does not fit another is refused by ours with words of its own; UnitsNet's and the runtime's are not meant.
         ArgumentException { ParamName: not null } => refusal.GetType() == typeof(ArgumentException) && refusal.TargetSite?.DeclaringType?.Assembly == typeof(Guard).Assembly,
+        ShortfallException shortfall => shortfall.Message.Contains("is short by", StringComparison.Ordinal),
         InvalidOperationException => refusal.GetType() == typeof(InvalidOperationException) && refusal.Message.Length > 30,
         _ => false,
     };

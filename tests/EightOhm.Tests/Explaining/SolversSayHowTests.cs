@@ -8,10 +8,8 @@ namespace EightOhm.Tests.Explaining;
 /// <summary>Explain never shows a bare number: each public function of the rooms that gives a quantity or a result shows its steps, names its equation, or says how it works.</summary>
 public class SolversSayHowTests
 {
-    private static readonly string[] NoRooms = ["Quantities", "Explaining", "Numerics", "Record", "Json", "Teaching", "Samples"];
-
-    private static readonly MethodInfo[] All = [.. typeof(FormulaSteps).Assembly.GetExportedTypes()
-        .Where(IsOfARoom)
+    // Teaching asks questions; it computes nothing.
+    private static readonly MethodInfo[] All = [.. Rooms.Types.Where(IsOfARoom)
         .SelectMany(t => t.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly))
         .Where(m => !m.IsSpecialName && m.GetBaseDefinition() == m && !m.IsDefined(typeof(CompilerGeneratedAttribute)) && m.Name != nameof(Equals))];
 
@@ -53,6 +51,5 @@ public class SolversSayHowTests
     // A node that is put into a network is no result.
     private static bool IsPartOf(MethodInfo m) => m.Name is "Add" or "Node";
 
-    private static bool IsOfARoom(Type type) => type.Assembly == typeof(FormulaSteps).Assembly && type.Namespace is { } space
-        && space.StartsWith("EightOhm.", StringComparison.Ordinal) && !Array.Exists(NoRooms, r => space == $"EightOhm.{r}" || space.StartsWith($"EightOhm.{r}.", StringComparison.Ordinal));
+    private static bool IsOfARoom(Type type) => Rooms.Holds(type) && type.Namespace != typeof(EightOhm.Teaching.Exercise).Namespace;
 }

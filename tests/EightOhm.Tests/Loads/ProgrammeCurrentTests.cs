@@ -71,8 +71,8 @@ public class ProgrammeCurrentTests
         var box = new BoxedDriver(5.8.Ohm, 0.5.mH, 45.Hz, 3, 0.6);
         var asks = box.Asks("a box", 40.V);
         Assert.Equal("a box at 40 V peak: 6.845 A, 2.901 Ω to a transistor", asks.ToString());
-        Assert.Equal(box.WorstProgrammeCurrent(40.V), asks.MusicDissipation);
-        Assert.Null(new PhaseLoad(4.Ohm, 45.deg).Asks("4 Ω", 38.V).MusicDissipation);
+        Assert.Equal(box.WorstProgrammeCurrent(40.V), asks.WorstProgrammeCurrent);
+        Assert.Null(new PhaseLoad(4.Ohm, 45.deg).Asks("4 Ω", 38.V).WorstProgrammeCurrent);
         Assert.Throws<RefusedValueException>(() => box.Asks("a box", 0.V));
     }
 

@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;
@@ -10,7 +11,7 @@ public class DriversTests
     [Fact]
     public void Ten_millivolts_of_mismatch()
     {
-        var (V_T, R) = (EmitterBias.ThermalVoltage(55.degC), 272.5.mOhm);
+        var (V_T, R) = (Junction.ThermalVoltage(55.degC), 272.5.mOhm);
         Assert.Equal(18.4e-3, CurrentSharing.Spread(10.mV, 103.8.mA, R, V_T).Amperes, 0.05e-3);
         Assert.Equal(35.5e-3, CurrentSharing.Spread(10.mV, 3.16.A, R, V_T).Amperes, 0.05e-3);
         Assert.Equal(18.4e-3, CurrentSharing.Difference(10.mV, 103.8.mA, R, V_T).Amperes, 0.1e-3);

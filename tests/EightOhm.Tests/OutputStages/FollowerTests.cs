@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using CsCheck;
 using EightOhm.OutputStages;
 using EightOhm.Quantities;
@@ -8,14 +9,14 @@ namespace EightOhm.Tests.OutputStages;
 /// <summary>What every follower stage does, whatever its parts.</summary>
 public class FollowerTests
 {
-    private static readonly Gen<FollowerDevice> Devices =
+    private static readonly Gen<LargeSignalModel> Devices =
         from decade in Gen.Double[-14, -10]
         from celsius in Gen.Double[0, 120]
         from inside in Gen.Double[0, 0.3]
         from gain in Gen.Double[20, 500]
         from knee in Gen.Double[0.5, 20]
         from droops in Gen.Bool
-        select new FollowerDevice
+        select new LargeSignalModel
         {
             SaturationCurrent = ElectricCurrent.FromAmperes(Math.Pow(10, decade)),
             Junction = celsius.degC,
@@ -54,8 +55,8 @@ public class FollowerTests
             var curve = stage.BiasedAt(idle).Transfer(50.V, 101);
             for (var i = 0; i < 101; i++)
             {
-                Assert.Equal(-curve.Input[i], curve.Input[100 - i], 1e-9);
-                Assert.Equal(curve.Gain[i], curve.Gain[100 - i], 1e-9);
+                Assert.Equal(-curve.Transfer.X[i], curve.Transfer.X[100 - i], 1e-9);
+                Assert.Equal(curve.Gain.Y[i], curve.Gain.Y[100 - i], 1e-9);
             }
         }, iter: 60);
 
@@ -64,8 +65,8 @@ public class FollowerTests
         (stage, idle) =>
         {
             var curve = stage.BiasedAt(idle).Transfer(60.V, 151);
-            Assert.All(curve.Gain, g => Assert.InRange(g, 1e-6, 1 - 1e-12));
-            Assert.All(Enumerable.Range(1, 150), i => Assert.True(curve.Input[i] > curve.Input[i - 1]));
+            Assert.All(curve.Gain.Y, g => Assert.InRange(g, 1e-6, 1 - 1e-12));
+            Assert.All(Enumerable.Range(1, 150), i => Assert.True(curve.Transfer.X[i] > curve.Transfer.X[i - 1]));
         }, iter: 60);
 
     [Fact]
@@ -95,7 +96,7 @@ public class FollowerTests
             ElectricPotential[] biases = [.. new[] { 5e-3, 20e-3, 21e-3, 22e-3, 23e-3, 100e-3, 0.5, 0.01 }.Select(i => stage.BiasedAt(i.A).BiasVoltage)];
             var together = stage.DistortionAt(biases, 20.V, 5, 256);
             for (var k = 0; k < biases.Length; k++)
-                Assert.Equal(stage.DistortionAt([biases[k]], 20.V, 5, 256).Thd[0], together.Thd[k], 1e-12);
+                Assert.Equal(stage.DistortionAt([biases[k]], 20.V, 5, 256).Thd.Y[0], together.Thd.Y[k], 1e-12);
         }, iter: 20);
 
     [Fact]

@@ -1,3 +1,4 @@
+using EightOhm.SafeAreas;
 using CsCheck;
 using EightOhm.OutputStages;
 using EightOhm.Devices;
@@ -73,10 +74,11 @@ public class LimiterTests
         Assert.Contains("must fall while the voltage rises", Assert.Throws<RefusedValueException>(() => VoltageCurrentLimiter.Through(220.Ohm, 0.22.Ohm, 0.V, 3.A, 46.V, 4.A)).Message, StringComparison.Ordinal);
 
     [Fact]
-    public void Too_small_an_emitter_resistor_is_refused_and_the_least_one_works()
+    public void Too_small_an_emitter_resistor_is_told_by_how_much_and_the_least_one_works()
     {
-        var refused = Assert.Throws<RefusedValueException>(() => VoltageCurrentLimiter.Through(220.Ohm, 0.1.Ohm, 0.V, 4.65.A, 46.V, 2.56.A));
-        Assert.Contains("R_E must be 141 mΩ or more", refused.Message, StringComparison.Ordinal);
+        var shortfall = Assert.Throws<ShortfallException>(() => VoltageCurrentLimiter.Through(220.Ohm, 0.1.Ohm, 0.V, 4.65.A, 46.V, 2.56.A));
+        Assert.StartsWith("The emitter resistor R_E is short by 40.6", shortfall.Message, StringComparison.Ordinal);
+        Assert.Contains("these points need 141 mΩ and it is 100 mΩ", shortfall.Message, StringComparison.Ordinal);
         var least = VoltageCurrentLimiter.Through(220.Ohm, 0.1411.Ohm, 0.V, 4.65.A, 46.V, 2.56.A);
         Assert.Equal(4.65, least.CurrentAt(0.V).Amperes, 9);
         Assert.Equal(2.56, least.CurrentAt(46.V).Amperes, 9);
@@ -92,7 +94,7 @@ public class LimiterTests
     [Fact]
     public void A_verdict_says_where_and_why_it_does_not_pass()
     {
-        var area = new SafeArea(PowerTransistorCard.Load(Cards.Output)).For(80.degC, 100.ms);
+        var area = new SafeArea(Transistor.Load(Cards.Output)).For(80.degC, 100.ms);
         LoadEllipse[] loads = [new(46.V, 37.95.V, 4.Ohm, 45.deg, 0.22.Ohm, 3)];
         var good = tern.Against(area, loads, 25.degC, 25.degC);
         Assert.StartsWith("Passes: the tightest is the safe area: passes, 1.05 at 62.", good.Says, StringComparison.Ordinal);

@@ -10,7 +10,7 @@ public sealed class KilledSaveTests : IDisposable
     private const int Kills = 50;
     private readonly TestFolder _folder = new();
 
-    public KilledSaveTests() => _folder.Open().Given("n", 1, NumberedState.Note(1));
+    public KilledSaveTests() => _folder.Open().Target("n", 1, NumberedState.Note(1));
 
     public void Dispose() => _folder.Dispose();
 
@@ -23,7 +23,7 @@ public sealed class KilledSaveTests : IDisposable
             Assert.Equal(["tern.json", "tern.json.part"], _folder.Names);
             Assert.Equal(i + 1, WholeState());
             Assert.Equal(["tern.json"], _folder.Names);
-            _folder.Open().Given("n", i + 2, NumberedState.Note(i + 2));
+            _folder.Open().Target("n", i + 2, NumberedState.Note(i + 2));
         }
     }
 
@@ -71,13 +71,13 @@ public sealed class KilledSaveTests : IDisposable
         {
             files.InWrite = i % 2 == 0;
             files.Refuses = true;
-            Assert.Throws<IOException>(() => record.Given("n", 99 + i));
+            Assert.Throws<IOException>(() => record.Target("n", 99 + i));
             Assert.Equal(1, record.Get<int>("n"));
             Assert.Equal(before, _folder.Text);
             files.Refuses = false;
         }
 
-        Assert.Equal(99, record.Given("n", 99));
+        Assert.Equal(99, record.Target("n", 99));
         Assert.Equal(["tern.json"], _folder.Names);
     }
 
@@ -85,9 +85,9 @@ public sealed class KilledSaveTests : IDisposable
     public void Another_process_recomputes_the_rules_without_their_lambdas()
     {
         var record = _folder.Open();
-        record.Given("P", 100.W);
-        record.Given("R_L", 8.Ohm);
-        record.Let("V", (UnitsNet.Power P, UnitsNet.ElectricResistance R_L) => Maths.Sqrt(P * R_L));
+        record.Target("P", 100.W);
+        record.Target("R_L", 8.Ohm);
+        record.Derive("V", (UnitsNet.Power P, UnitsNet.ElectricResistance R_L) => Maths.Sqrt(P * R_L));
         using var other = SaverProcess.Start("set", _folder.File, "P", "120.1 W");
         var lines = other.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         other.WaitForExit();

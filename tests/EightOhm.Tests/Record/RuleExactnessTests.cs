@@ -43,9 +43,9 @@ public sealed class RuleExactnessTests
         where TR : struct
     {
         using var folder = new TestFolder();
-        folder.Open().Given("x", first(1));
-        folder.Open().Given("y", second(2));
-        folder.Open().Let("z", rule);
+        folder.Open().Target("x", first(1));
+        folder.Open().Target("y", second(2));
+        folder.Open().Derive("z", rule);
         // Only what the file says is left of the rule now.
         var stored = folder.Open().EntryOf("z").Expression!;
         var rebuilt = new Rule(stored);

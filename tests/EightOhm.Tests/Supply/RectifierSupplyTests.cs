@@ -84,8 +84,8 @@ public class RectifierSupplyTests
             Assert.Equal(current, charge / (wave.Time.Count - 1), 1e-4 * current);
             Assert.Equal(1, (lost + taken) / given, 1e-4);
             Assert.Equal(current, at.LoadMean.Amperes, 1e-9 * current);
-            Assert.True(at.Trough < at.Mean && at.Mean < at.Crest);
-            Assert.InRange(at.Crest.Volts, 0, (emf * Math.Sqrt(2)) - drop);
+            Assert.True(at.Minimum < at.Mean && at.Mean < at.Maximum);
+            Assert.InRange(at.Maximum.Volts, 0, (emf * Math.Sqrt(2)) - drop);
         }, iter: 100);
     }
 

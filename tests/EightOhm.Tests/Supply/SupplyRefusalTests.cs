@@ -31,10 +31,16 @@ public class SupplyRefusalTests
     [InlineData(59.8)]
     [InlineData(60)]
     [InlineData(1000)]
-    public void A_load_that_the_winding_cannot_feed_is_refused_with_what_it_can(double amperes)
+    public void A_load_that_the_winding_cannot_feed_is_told_with_what_is_missing(double amperes)
     {
-        var refusal = Refused("load", () => Small.SteadyState(RailCurrent.Constant(amperes.A)));
-        Assert.Contains("stiffer winding", refusal.Message);
+        var shortfall = Assert.Throws<ShortfallException>(() => Small.SteadyState(RailCurrent.Constant(amperes.A)));
+        Assert.Contains("stiffer winding", shortfall.Message);
+        // Into a rail of 0 V: the mean of √2·35·sin less 1.6 V while positive, over 0.5 Ω.
+        double peak = 35 * Math.Sqrt(2), begins = Math.Asin(1.6 / peak), most = 2 / Math.PI * ((peak * Math.Cos(begins)) - (1.6 * ((Math.PI / 2) - begins))) / 0.5;
+        if (shortfall.By is ElectricCurrent missing)
+            Assert.Equal(amperes - most, missing.Amperes, 1e-9);
+        else
+            Assert.True(amperes < most && ((ElectricPotential)shortfall.By).Volts > 0);
     }
 
     [Fact]
@@ -51,9 +57,10 @@ public class SupplyRefusalTests
     [Fact]
     public void Bursts_that_cannot_be_are_refused()
     {
-        Refused("length", () => Dual.Burst(0.7.A, 10.A, 0.1.ms, 1.kHz));
-        Refused("peak", () => Dual.Burst(0.7.A, 1000.A, 200.ms, 1.kHz));
-        Refused("losses", () => Dual.LargestBurst(0.7.A, 8.Ohm, 20.ms, 60.V, 1, 1.kHz));
+        Refused("length", () => Dual.Burst(0.7.A, 1, 10.A, 0.1.ms, 1.kHz));
+        Refused("channels", () => Dual.Burst(0.7.A, 0, 10.A, 20.ms, 1.kHz));
+        Assert.Contains("below zero", Assert.Throws<ShortfallException>(() => Dual.Burst(0.7.A, 1, 1000.A, 200.ms, 1.kHz)).Message);
+        Assert.Contains("leave nothing for the load", Assert.Throws<ShortfallException>(() => Dual.LargestBurst(0.7.A, 8.Ohm, 20.ms, 60.V, 1, 1.kHz)).Message);
         Refused("channels", () => Dual.LargestBurst(0.7.A, 8.Ohm, 20.ms, 5.V, 0, 1.kHz));
     }
 

@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using EightOhm.Thermal;
@@ -5,7 +6,7 @@ using UnitsNet;
 
 namespace EightOhm.Tests.Thermal;
 
-/// <summary>Idle current on a thermal network: at rest, after a burst, past the current of no return.</summary>
+/// <summary>Idle current on a thermal network: at rest, after a burst, past the runaway threshold.</summary>
 public class BiasTrackingTests
 {
     private static readonly ElectricPotential Rail = 46.V;
@@ -15,7 +16,7 @@ public class BiasTrackingTests
     public void At_rest_nothing_moves()
     {
         var run = Stage(sensorAtSink: true).Follow(300.s, []);
-        Assert.All(run.Amperes, i => Assert.Equal(Idle.Amperes, i, 1e-9));
+        Assert.All(run.IdleCurrent.Y, i => Assert.Equal(Idle.Amperes, i, 1e-9));
         Assert.Null(run.RanAwayAt);
     }
 
@@ -24,8 +25,8 @@ public class BiasTrackingTests
     {
         var stage = Stage(sensorAtSink: true);
         var run = stage.Follow(900.s, [HeatProfile.Burst(stage.Junctions[0], 0.W, 30.W, 60.s, 180.s)]);
-        var after = Enumerable.Range(0, run.Seconds.Count).First(k => run.Seconds[k] > 184);
-        Assert.InRange(run.Amperes[after] / Idle.Amperes, 1.02, 1.5);
+        var after = Enumerable.Range(0, run.IdleCurrent.Seconds.Count).First(k => run.IdleCurrent.Seconds[k] > 184);
+        Assert.InRange(run.IdleCurrent.Y[after] / Idle.Amperes, 1.02, 1.5);
         Assert.Equal(1, run.Last / Idle, 0.02);
         Assert.True(run.Greatest > Idle && run.Least.Amperes > 0.9 * Idle.Amperes);
         Assert.Contains("a transistor", run.ToString(), StringComparison.Ordinal);
@@ -46,16 +47,16 @@ public class BiasTrackingTests
     }
 
     [Fact]
-    public void Past_the_current_of_no_return_it_runs_away_and_before_it_it_comes_back()
+    public void Past_the_runaway_threshold_it_runs_away_and_before_it_it_comes_back()
     {
-        // The junction alone on 3.58 K/W, which the spreader does not follow.
+        // The junction alone on 4 K/W, which the spreader does not follow.
         var net = new ThermalNetwork(35.degC);
         var junction = net.Node("junction", 5.J_per_K);
-        net.Link(junction, net.Ambient, 3.58.K_per_W);
-        var stage = new BiasTracking(net, [junction], junction, Rail, Idle, 0.2725.Ohm, 2.1.mV_per_K, 0.mV_per_K);
-        var V_T = EmitterBias.ThermalVoltage(stage.Design["junction"]);
-        var back = Runaway.RunawayThresholdCurrent(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, V_T, Idle);
-        Assert.True(Runaway.LoopGain(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, 0.Ohm, V_T, Idle) < 1);
+        net.Link(junction, net.Ambient, 4.K_per_W);
+        var stage = new BiasTracking(net, [junction], new BiasSensor(junction, 0.mV_per_K), Rail, Idle, 0.2725.Ohm, 2.1.mV_per_K);
+        var V_T = Junction.ThermalVoltage(stage.Design["junction"]);
+        var back = Runaway.RunawayThresholdCurrent(Rail, 4.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, stage.Design["junction"], Idle);
+        Assert.True(Runaway.LoopGain(Rail, 4.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, 0.Ohm, V_T, Idle) < 1);
 
         // Heated from outside until the current is a little less, or a little more, then left alone.
         NodeTemperatures Heated(double share) => net.Steady(new Heat(junction, share * (Rail * back)));
@@ -78,8 +79,8 @@ public class BiasTrackingTests
         // With that lag the drive of the heat and of the lag are just taken up at the current of gain one.
         var error = (2.1.mV_per_K * lag) + (2.1.mV_per_K * (3.58.K_per_W * (Rail * (one - Idle))));
         Assert.Equal(one.Amperes, BiasDrift.Current(error, Idle, 0.2725.Ohm, V_T).Amperes, 1e-6);
-        Assert.Throws<RefusedValueException>(() => Runaway.RunawayThresholdCurrent(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, V_T, 0.4.A));
-        Assert.Throws<RefusedValueException>(() => Runaway.RunawayThresholdCurrent(Rail, 1.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, V_T, Idle));
+        Assert.Throws<RefusedValueException>(() => Runaway.RunawayThresholdCurrent(Rail, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, 55.degC, 0.8.A));
+        Assert.Throws<RefusedValueException>(() => Runaway.RunawayThresholdCurrent(Rail, 1.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, 55.degC, Idle));
     }
 
     [Fact]
@@ -96,9 +97,9 @@ public class BiasTrackingTests
     public void What_cannot_be_tracked_is_refused()
     {
         var stage = Stage(sensorAtSink: true);
-        Assert.Throws<RefusedValueException>(() => new BiasTracking(stage.Network, [], stage.Sensor, Rail, Idle, 0.27.Ohm, 2.1.mV_per_K, 2.1.mV_per_K));
-        Assert.Throws<ArgumentException>(() => new BiasTracking(stage.Network, stage.Junctions, stage.Network.Ambient, Rail, Idle, 0.27.Ohm, 2.1.mV_per_K, 2.1.mV_per_K));
-        Assert.Throws<RefusedValueException>(() => new BiasTracking(stage.Network, stage.Junctions, stage.Sensor, Rail, Idle, 0.Ohm, 2.1.mV_per_K, 2.1.mV_per_K));
+        Assert.Throws<RefusedValueException>(() => new BiasTracking(stage.Network, [], new BiasSensor(stage.Sensor, 2.1.mV_per_K), Rail, Idle, 0.27.Ohm, 2.1.mV_per_K));
+        Assert.Throws<ArgumentException>(() => new BiasTracking(stage.Network, stage.Junctions, new BiasSensor(stage.Network.Ambient, 2.1.mV_per_K), Rail, Idle, 0.27.Ohm, 2.1.mV_per_K));
+        Assert.Throws<RefusedValueException>(() => new BiasTracking(stage.Network, stage.Junctions, new BiasSensor(stage.Sensor, 2.1.mV_per_K), Rail, Idle, 0.Ohm, 2.1.mV_per_K));
         Assert.Throws<RefusedValueException>(() => stage.Follow(0.s, []));
         Assert.Throws<RefusedValueException>(() => new SpreaderSplit(1.V, 0.6.V, 2.1.mV_per_K, 2));
     }
@@ -111,6 +112,6 @@ public class BiasTrackingTests
         net.Link(housing, sink, 0.35.K_per_W);
         net.Link(sink, net.Ambient, 0.9.K_per_W);
         net.Link(sensor, sink, 2.K_per_W);
-        return new BiasTracking(net, [junction], sensorAtSink ? sensor : housing, Rail, Idle, 0.2725.Ohm, 2.1.mV_per_K, factor * 2.1.mV_per_K);
+        return new BiasTracking(net, [junction], new BiasSensor(sensorAtSink ? sensor : housing, factor * 2.1.mV_per_K), Rail, Idle, 0.2725.Ohm, 2.1.mV_per_K);
     }
 }

@@ -51,8 +51,8 @@ public class LadderTests
         var net = new ThermalNetwork(25.degC);
         var junction = net.Add(Module.ToLadder(), "junction", net.Ambient);
         var run = net.Transient(10.s, [HeatProfile.Constant(junction, 1000.W)], points: 200);
-        for (var i = 1; i < run.Seconds.Count; i++)
-            Assert.Equal(1000 * Module.At(run.Seconds[i].s).Si, run.Celsius("junction")[i] - 25, 1e-9);
+        for (var i = 1; i < run.Of("junction").Count; i++)
+            Assert.Equal(1000 * Module.At(run.Of("junction").Seconds[i].s).Si, run.Of("junction").Y[i] - 25, 1e-9);
         Assert.Equal(["junction", "junction, layer 2", "junction, layer 3", "junction, layer 4", "junction, layer 5"], net.Nodes.Select(n => n.Name));
     }
 

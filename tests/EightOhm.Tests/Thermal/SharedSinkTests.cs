@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using EightOhm.Quantities;
 using EightOhm.Thermal;
 using UnitsNet;

@@ -50,7 +50,7 @@ public class ThermalNetworkTests
         var run = _net.Transient(2e4.s, [HeatProfile.Constant(_junction, 20.W)], points: 10);
         Assert.Equal(rest["junction"].DegreesCelsius, run.Last["junction"].DegreesCelsius, 1e-9);
         var on = _net.Transient(100.s, [HeatProfile.Constant(_junction, 20.W)], rest);
-        Assert.All(on.Celsius("case"), t => Assert.Equal(rest["case"].DegreesCelsius, t, 1e-9));
+        Assert.All(on.Of("case").Y, t => Assert.Equal(rest["case"].DegreesCelsius, t, 1e-9));
     }
 
     [Fact]
@@ -60,7 +60,7 @@ public class ThermalNetworkTests
         var coarse = _net.Transient(100.s, [heat], points: 2);
         var fine = _net.Transient(100.s, [heat], points: 5000);
         Assert.Equal(fine.Last["junction"].Kelvins, coarse.Last["junction"].Kelvins, 1e-9);
-        Assert.Contains(71.7, coarse.Seconds);
+        Assert.Contains(71.7, coarse.Of("case").Seconds);
         var chosen = _net.Transient([50.s, 100.s], [heat]);
         Assert.Equal(fine.Last["sink"].Kelvins, chosen.Last["sink"].Kelvins, 1e-9);
     }
@@ -69,7 +69,7 @@ public class ThermalNetworkTests
     public void The_junction_is_hot_before_the_sink_knows()
     {
         var run = _net.Transient(1.s, [HeatProfile.Constant(_junction, 40.W)], points: 100);
-        Assert.True(run.Celsius("junction")[20] - 35 > 30);
+        Assert.True(run.Of("junction").Y[20] - 35 > 30);
         Assert.True(run.Peak("sink").DegreesCelsius - 35 < 0.05);
         Assert.Equal(run.Peak("junction"), run.Hottest);
     }

@@ -1,0 +1,43 @@
+using EightOhm.Display.Tables;
+using EightOhm.Record;
+
+namespace EightOhm.Cli.Sheets;
+
+/// <summary>How the requirements of a run stand: failures first, and counted in words.</summary>
+/// <param name="requirements">The requirements of all records, in the order they were made.</param>
+internal sealed class ComplianceSheet(IEnumerable<Requirement> requirements)
+{
+    private readonly List<Requirement> rows = [.. requirements.OrderBy(Rank)];
+
+    public Table Table => WithoutEmptyColumns(RecordTables.Compliance(rows));
+
+    public bool AllMet => rows.All(r => r.State == RequirementState.Met);
+
+    /// <summary>One sentence: "31 met, 4 not met, 2 cannot be told."</summary>
+    public string Tally => rows.Count == 0
+        ? "The record holds no requirements."
+        : string.Join(", ", rows.GroupBy(Rank).OrderBy(g => g.Key == 3 ? -1 : g.Key).Select(g => $"{g.Count()} {Word(g.Key)}")) + ".";
+
+    // What is to be mended first comes first.
+    private static int Rank(Requirement requirement) => requirement.State switch
+    {
+        RequirementState.NotMet => 0,
+        RequirementState.CannotTell => 1,
+        RequirementState.Stale => 2,
+        _ => 3,
+    };
+
+    private static string Word(int rank) => rank switch { 0 => "not met", 1 => "cannot be told", 2 => "stale", _ => "met" };
+
+    // Where no requirement holds over conditions, nothing says where.
+    private static Table WithoutEmptyColumns(Table table)
+    {
+        var kept = Enumerable.Range(0, table.Headings.Count).Where(i => table.Rows.Count == 0 || table.Rows.Any(r => r[i].Length > 0)).ToList();
+        return table with
+        {
+            Headings = [.. kept.Select(i => table.Headings[i])],
+            Rows = [.. table.Rows.Select(IReadOnlyList<string> (r) => [.. kept.Select(i => r[i])])],
+            Figures = [.. table.Figures.Where(kept.Contains).Select(f => kept.IndexOf(f))],
+        };
+    }
+}

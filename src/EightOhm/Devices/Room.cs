@@ -1,0 +1,1 @@
+[assembly: EightOhm.Room("Devices", "transistors from their cards")]

@@ -1,0 +1,1 @@
+[assembly: EightOhm.Room("Feedback", "fraction, loop gain, errors, slew rate")]

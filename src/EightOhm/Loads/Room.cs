@@ -1,0 +1,1 @@
+[assembly: EightOhm.Room("Loads", "loudspeakers and cables as the amplifier sees them")]

@@ -1,0 +1,1 @@
+[assembly: EightOhm.Room("Noise", "thermal, shot and flicker noise, bandwidths, weighting, budgets")]

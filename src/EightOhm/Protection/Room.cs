@@ -1,0 +1,1 @@
+[assembly: EightOhm.Room("Protection", "limiters, dc faults, relays, mute")]

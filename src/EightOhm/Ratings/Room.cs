@@ -1,0 +1,1 @@
+[assembly: EightOhm.Room("Ratings", "what a specification says: levels, ratings, audits of sheets")]

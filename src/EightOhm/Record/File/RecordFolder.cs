@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+
+namespace EightOhm.Record;
+
+/// <summary>The folder in which <see cref="DesignRecord.Open(string)"/> looks: the working directory, unless a runner says otherwise.</summary>
+/// <remarks>One for the process, because a notebook's cells run on threads of their own.</remarks>
+public static class RecordFolder
+{
+    private static volatile string? _chosen;
+    private static volatile string? _parts;
+    private static ImmutableList<DesignRecord> _opened = [];
+
+    /// <summary>The folder in force.</summary>
+    public static string Current => _chosen ?? Directory.GetCurrentDirectory();
+
+    /// <summary>The records opened in the folder chosen, the last one last: a runner changes the very record that a cell is at work with.</summary>
+    public static IReadOnlyList<DesignRecord> Opened => _opened;
+
+    /// <summary>Chooses another folder until the returned object is disposed.</summary>
+    /// <param name="path">The folder.</param>
+    /// <param name="parts">Where the cards of its records' parts are, if not beside them: a runner works on copies of the records alone.</param>
+    public static IDisposable Use(string path, string? parts = null)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        var before = (_chosen, _parts);
+        (_chosen, _parts) = (Path.GetFullPath(path), parts is null ? null : Path.GetFullPath(parts));
+        _opened = [];
+        return new Closing(() =>
+        {
+            (_chosen, _parts) = before;
+            _opened = [];
+        });
+    }
+
+    // Only a runner that chose a folder asks; elsewhere a record must not be kept alive.
+    internal static void Tell(DesignRecord record)
+    {
+        if (_chosen is { } folder && Path.GetDirectoryName(record.Path) == folder)
+            ImmutableInterlocked.Update(ref _opened, list => list.Add(record));
+    }
+
+    // The folder from which the parts of a record count.
+    internal static string PartsOf(string record) => Path.GetDirectoryName(record) is { } folder && (folder != _chosen || _parts is null) ? folder : _parts ?? Current;
+}

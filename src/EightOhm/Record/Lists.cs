@@ -1,9 +1,0 @@
-namespace EightOhm.Record;
-
-internal static class Lists
-{
-    /// <summary>"P", "P and R_L", "P, R_L and V".</summary>
-    public static string And(IReadOnlyList<string> items) => items.Count < 2
-        ? string.Concat(items)
-        : $"{string.Join(", ", items.Take(items.Count - 1))} and {items[^1]}";
-}

@@ -1,0 +1,130 @@
+using EightOhm.Quantities;
+
+namespace EightOhm.Record;
+
+/// <content>Requirements, and what a run could not answer.</content>
+public sealed partial class DesignRecord
+{
+    /// <summary>Asks a limit of an entry: <c>record.Require("junction", "T_j").AtMost("T_jmax")</c>. One requirement for a label: a repeated one replaces it.</summary>
+    /// <param name="label">The requirement in words; a name in braces is filled with the value in force: "clip power into {R_L}".</param>
+    /// <param name="entry">The entry's symbol; it need not be there yet.</param>
+    /// <returns>What takes the limit; without one nothing is required.</returns>
+    /// <exception cref="RecordException">The label is empty, or the name is not a symbol.</exception>
+    public RequirementDraft Require(string label, string entry)
+    {
+        label = CheckedLabel(label);
+        entry = EntryNames.Check(entry);
+        return new((low, high) =>
+        {
+            lock (_gate)
+                return Ask(new(label, entry, null, Limits(label, _content.Find(entry)?.Kind, low, high)));
+        });
+    }
+
+    /// <summary>All requirements against the present values, in the order they were made.</summary>
+    public IReadOnlyList<Requirement> Compliance()
+    {
+        lock (_gate)
+        {
+            Look();
+            return [.. _content.Clauses.Select(new Judgement(_content, _evaluation).Of)];
+        }
+    }
+
+    /// <summary>Some requirements against the present values, in the order they were made.</summary>
+    /// <param name="names">Labels as they were written, or symbols of entries with a requirement on them.</param>
+    /// <exception cref="RecordException">A name is neither.</exception>
+    public IReadOnlyList<Requirement> Compliance(params string[] names)
+    {
+        ArgumentNullException.ThrowIfNull(names);
+        lock (_gate)
+        {
+            foreach (var name in names)
+            {
+                if (!_content.Clauses.Any(c => c.Entry == name || c.Label == name))
+                    throw new RecordException($"Nothing is required of {name}. Write record.Require(\"in words\", \"{name}\").AtMost(…) first.");
+            }
+
+            Look();
+            return [.. _content.Clauses.Where(c => names.Contains(c.Entry, StringComparer.Ordinal) || names.Contains(c.Label, StringComparer.Ordinal)).Select(new Judgement(_content, _evaluation).Of)];
+        }
+    }
+
+    /// <summary>Says of entries and requirements that a run could not answer them: what hangs on them has no answer either, until they are written again.</summary>
+    /// <param name="names">Symbols or labels; they need not be there yet.</param>
+    /// <param name="reason">Why, a sentence: "short by 3.2 V: …".</param>
+    public void NoAnswer(IEnumerable<string> names, string reason)
+    {
+        ArgumentNullException.ThrowIfNull(names);
+        ArgumentException.ThrowIfNullOrWhiteSpace(reason);
+        lock (_gate)
+        {
+            string[] all = [.. names.Select(n => Words.Clean(n.Normalize())!).Distinct(StringComparer.Ordinal)];
+            if (all.Length > 0)
+                Commit(_content.WithoutAnswer(all, Words.Clean(reason)!), all);
+        }
+    }
+
+    /// <summary>Takes an entry and the requirements on it, or one requirement, out of the record.</summary>
+    /// <param name="name">The entry's symbol, or the requirement's label as it was written.</param>
+    /// <exception cref="RecordException">There is no such thing, or another entry comes from it.</exception>
+    public void Remove(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        lock (_gate)
+        {
+            if (_content.Find(name.Normalize()) is null && _content.Clauses.Any(c => c.Label == name))
+            {
+                Commit(_content.WithoutClause(name));
+                return;
+            }
+
+            var slot = Known(name);
+            var users = _content.UsersOf(slot.Name).Select(u => _content.Find(u)!).OrderBy(s => s.Order).Select(s => s.Name).ToList();
+            if (users.Count > 0)
+                throw new RecordException($"{string.Join(", ", users)} {(users.Count == 1 ? "comes" : "come")} from {slot.Name}; remove {(users.Count == 1 ? "it" : "them")} first.");
+            Commit(_content.Without(slot.Name), [slot.Name, .. _content.OnAll]);
+        }
+    }
+
+    // Keeps a requirement, whatever made its value, and says how it stands.
+    internal Requirement Ask(Clause clause)
+    {
+        lock (_gate)
+        {
+            if (!_content.Clauses.Contains(clause) || _content.Unanswered.ContainsKey(clause.Label))
+                Commit(_content.With(clause));
+            Look();
+            return new Judgement(_content, _evaluation).Of(clause);
+        }
+    }
+
+    private static string CheckedLabel(string label)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(label);
+        return Words.Clean(label.Trim())!;
+    }
+
+    // The limits of a requirement on a value of some kind; null while nobody knows of what kind.
+    private LimitPair Limits(string label, QuantityKind? kind, RequirementLimit? low, RequirementLimit? high)
+    {
+        var pair = new LimitPair(Node(low), Node(high));
+        foreach (var node in new[] { pair.Low, pair.High }.OfType<LimitNode>())
+        {
+            if ((node.Entry is { } name ? _content.Find(name)?.Kind : node.Kind) is { } limit && kind is not null && limit.Type != kind.Type)
+                throw new RecordException($"{label}: the value is {KindNames.Of(kind)}, but its limit{(node.Origin is null ? "" : $", {node.Origin},")} is {KindNames.Of(limit)}. Give the limit in the value's own kind.");
+        }
+
+        return pair;
+
+        LimitNode? Node(RequirementLimit? limit)
+        {
+            if (limit is null)
+                return null;
+            if (limit.Lambda is not { } lambda)
+                return new() { Entry = limit.EntryName, Kind = limit.Constant?.Kind, Constant = limit.Constant?.Value };
+            var rule = Built($"the limit of \"{label}\"", lambda);
+            return new() { Kind = QuantityKinds.Of(lambda.ReturnType), Rule = rule };
+        }
+    }
+}

@@ -1,0 +1,1 @@
+[assembly: EightOhm.Room("Samples", "curves and waveforms of quantities, which every room, table and figure shares")]

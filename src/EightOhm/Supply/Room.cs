@@ -1,0 +1,1 @@
+[assembly: EightOhm.Room("Supply", "mains, rectifier, reservoirs, rails, switching on and off")]

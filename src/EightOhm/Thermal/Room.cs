@@ -1,0 +1,1 @@
+[assembly: EightOhm.Room("Thermal", "heat paths, networks, sinks, tracking and runaway")]

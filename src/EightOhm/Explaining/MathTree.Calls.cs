@@ -33,7 +33,10 @@ internal sealed partial class MathTree
     private CallNode Named(MethodCallExpression call)
     {
         var name = Formula(call) is { } formula ? FormulaName(formula) : PlainName(call.Method.Name);
-        return new CallNode(name, [.. call.Arguments.Select(Of)], Owner(call.Object));
+        // What reads as a method of its first argument in code reads so on paper.
+        return call.Object is null && call.Method.IsDefined(typeof(System.Runtime.CompilerServices.ExtensionAttribute), false) && Owner(call.Arguments[0]) is { } first
+            ? new CallNode(name, [.. call.Arguments.Skip(1).Select(Of)], first)
+            : new CallNode(name, [.. call.Arguments.Select(Of)], Owner(call.Object));
     }
 
     private MathNode? Owner(Expression? owner)

@@ -63,7 +63,7 @@ internal static class ObjectWords
         }
     }
 
-    // "ClassBStage" is a class B stage.
+    // "OutputRating" is an output rating.
     private static string Words(string name)
     {
         var plain = name.Split('`')[0];

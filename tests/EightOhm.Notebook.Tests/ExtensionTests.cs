@@ -220,7 +220,7 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
         Assert.Matches("(?s)sink +43 °C.*junction +66.6 °C.*ambient +35 °C", rest["text/plain"]);
         var layers = await cells.Shown("new FosterImpedance((0.08.K_per_W, 1.2.ms), (0.17.K_per_W, 11.ms)).ToLadder()");
         Assert.Contains("to the next", layers["text/plain"], StringComparison.Ordinal);
-        var chart = await cells.Shown(Network + "Charts.WarmUp(net.Transient(600.s, [HeatProfile.Burst(j1, 5.W, 60.W, 60.s, 180.s)]))");
+        var chart = await cells.Shown(Network + "Charts.WarmUp(net.Transient(600.s, [HeatProfile.Burst(j1, 60.W, 60.s, 180.s, rest: 5.W)]))");
         Assert.Contains("junction reaches", chart["text/plain"], StringComparison.Ordinal);
         var profile = await cells.Shown(Network + "HeatProfile.Constant(j1, 5.W)");
         Assert.All(new[] { rest, layers, chart, profile }, shown => Assert.DoesNotContain("dni-", shown["text/html"], StringComparison.Ordinal));

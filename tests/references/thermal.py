@@ -140,15 +140,20 @@ def periodic():
         one = march(numpy.zeros(len(r)))
         return march(one / -numpy.expm1(-period / tau), told=True)
 
-    for k, v, vp, load, n, f in [(1, 46, 2 * 46 / numpy.pi, 4, 3, 20), (1, 46, 30, 8, 2, 100), (0, 60, 20, 4, 1, 5), (1, 46, 2 * 46 / numpy.pi, 4, 3, 1000)]:
+    for k, v, vp, load, phi, re, n, f in [(1, 46, 2 * 46 / numpy.pi, 4, 0, 0, 3, 20), (1, 46, 30, 8, 0, 0, 2, 100), (0, 60, 20, 4, 0, 0, 1, 5), (1, 46, 2 * 46 / numpy.pi, 4, 0, 0, 3, 1000),
+                                          (1, 46, 38, 4, 45, 0.22, 3, 20), (1, 46, 38, 4, 0, 0.22, 3, 20), (1, 46, 38, 4, -60, 0.22, 3, 20), (0, 50, 30, 6, 30, 0.33, 2, 50)]:
         half = 0.5 / f
 
         def power(t, mid):
-            s = vp * numpy.sin(2 * numpy.pi * f * t) if mid < half else 0.0
-            return (v - s) * s / load / n
+            # From the current's zero: the side conducts for half a period, the voltage runs phi ahead.
+            if mid > half:
+                return 0.0
+            w = 2 * numpy.pi * f * t
+            i = vp / load * numpy.sin(w)
+            return (v - vp * numpy.sin(w + numpy.radians(phi)) - i / n * re) * i / n
 
-        rows.append((k, v, vp, load, n, f, peak(k, 1 / f, power, [half])))
-    write("periodic-sine.csv", ["set", "V", "V_p", "R", "n", "f", "peak"], rows,
+        rows.append((k, v, vp, load, phi, re, n, f, peak(k, 1 / f, power, [half])))
+    write("periodic-sine.csv", ["set", "V", "V_p", "Z", "phi_deg", "R_E", "n", "f", "peak"], rows,
           "Peak rise of a transistor's junction above its case while a class-B stage plays a sine for ever: integrated in time from the start that repeats", SCRIPT)
 
     rows = [(k, p, on, off, rest, peak(k, on + off, lambda t, mid: p if mid < on else rest, [on]))
@@ -235,7 +240,7 @@ def runaway():
           "Runaway: loop gain by differences, current of unity loop gain by root finding, greatest lag by maximisation", SCRIPT)
     # The threshold with V_T at the junction's own temperature: the transistor's current is followed in time from a little below and a little above, and bisected.
     rows = []
-    for v, theta, tc, r, t, i in [(46, 4.0, 2.1e-3, 0.2725, 52, 0.1038), (46, 6.0, 2.1e-3, 0.2725, 55, 0.1038), (60, 5, 2e-3, 0.15, 80, 0.03), (35, 12, 2.2e-3, 0.33, 40, 0.04)]:
+    for v, theta, tc, r, t, i in [(46, 4.0, 2.1e-3, 0.2725, 52, 0.1038), (46, 5.0, 2.1e-3, 0.2725, 60, 0.1038), (60, 5, 2e-3, 0.15, 80, 0.03), (35, 12, 2.2e-3, 0.33, 40, 0.04)]:
         def settled(warm):
             # The exponential law V_BE = V_g + (V_0 - V_g)*T/T_q + V_T*ln(I/I_q), whose V_g gives the fall tc at I_q; heat drives the junction until it is back or past 300 C.
             tq = t + 273.15

@@ -78,7 +78,11 @@ public sealed class NotebookReader
         {
             var notes = _interpreter.Read(position, out var seen);
             var functions = new List<Closure>();
-            var held = _interpreter.Held(_interpreter.VariablesOf(position).Aggregate(default(Value), _interpreter.Values.Union), functions);
+            // What it leaves: its own variables, and what it put into others' objects.
+            var left = _interpreter.VariablesOf(position)
+                .Concat(_interpreter.Heap.All.Where(o => o.ChangedIn.Contains(position)).Select(o => _interpreter.Values.Of(new ObjectAtom(o.Id))))
+                .Aggregate(default(Value), _interpreter.Values.Union);
+            var held = _interpreter.Held(left, functions);
             return new(position, null, tree.GetRoot())
             {
                 Reads = Named(seen),

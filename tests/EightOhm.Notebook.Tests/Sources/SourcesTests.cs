@@ -31,9 +31,10 @@ public sealed class SourcesTests
     private static async Task Check(string expected, string cells)
     {
         var test = new Case(cells.Split("---"));
-        Assert.Equal(expected, test.Found("y"));
-        var truth = await test.True("y");
+        var readings = test.Read();
+        Assert.Equal(expected, Case.Found(readings, "y"));
+        var truth = await test.True();
         if (!expected.Contains('*', StringComparison.Ordinal))
-            Assert.Subset(test.FoundToTheInputs("y").ToHashSet(), truth.Split(' ', StringSplitOptions.RemoveEmptyEntries).ToHashSet());
+            Assert.Subset(Case.FoundToTheInputs(readings, "y").ToHashSet(), truth.GetValueOrDefault("y") ?? []);
     }
 }

@@ -86,7 +86,7 @@ public sealed partial record StageDissipation
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <returns>The mean rail at the stage's mains.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the supply's line does not reach the current.</exception>
-    [Worked("the rail at which the supply gives the mean current that the sine then draws: repeated until it holds")]
+    [Worked("the supply's rail at the mean current that the sine draws")]
     public ElectricPotential RailAt(ElectricPotential V_p, ElectricResistance Z) =>
         ElectricPotential.FromVolts(new Supplied(this).Known(Guard.NotNegative(V_p) / Guard.Positive(Z)));
 

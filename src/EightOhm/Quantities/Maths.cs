@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace EightOhm.Quantities;
 
-/// <summary>The functions of the board: roots, logarithms, powers of ten, sums and resistances in parallel, for quantities and numbers.</summary>
+/// <summary>The functions of formulas: roots, logarithms, powers of ten, sums and resistances in parallel, for quantities and numbers.</summary>
 public static class Maths
 {
     /// <summary>The voltage whose square this is.</summary>

@@ -43,6 +43,7 @@ public sealed record ExponentialDiode
     /// <summary>The voltage of all in series at a current.</summary>
     /// <param name="current">0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The current is negative.</exception>
+    [Worked("n·V_T·ln(I/I_s + 1), times the number in series", Source = "Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 3")]
     public ElectricPotential At(ElectricCurrent current) =>
         ElectricPotential.FromVolts(Slope * Exponential.Log1p(Guard.NotNegative(current, nameof(current)) / Saturation));
 }

@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using MathNet.Numerics.LinearAlgebra;
 using UnitsNet;
@@ -60,6 +61,7 @@ public sealed class CauerLadder
     /// <summary>The same seen from the junction as a sum of exponentials.</summary>
     /// <remarks>By the singular values of the bidiagonal matrix √(1/(R·C)) whose square is the ladder's symmetric matrix.</remarks>
     /// <exception cref="InvalidOperationException">The singular values were not found.</exception>
+    [Worked("the modes of the ladder: singular values of the square root of its symmetric form")]
     public FosterImpedance ToFoster()
     {
         var n = Rungs.Count;

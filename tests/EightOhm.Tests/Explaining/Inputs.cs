@@ -117,7 +117,7 @@ internal static class Inputs
             return Of(type, name, random);
         var item = type.IsArray ? type.GetElementType() : type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) ? type.GetGenericArguments()[0] : null;
         if (item is null)
-            throw new InvalidOperationException($"{formula.DeclaringType!.Name}.{formula.Name} takes a {type.Name} named {name}: add a line for it to tests/EightOhm.Tests/Working/Inputs.cs.");
+            throw new InvalidOperationException($"{formula.DeclaringType!.Name}.{formula.Name} takes a {type.Name} named {name}: add a line for it to tests/EightOhm.Tests/Explaining/Inputs.cs.");
         var list = Array.CreateInstance(item, random.Next(1, 6));
         for (var i = 0; i < list.Length; i++)
             list.SetValue(One(formula, item, name, random), i);

@@ -8,7 +8,9 @@ namespace EightOhm.Thermal;
 /// <summary>A layer of a device: what it stores, and the resistance to the next layer (or to the case).</summary>
 /// <param name="C">Heat capacity; greater than 0 J/K.</param>
 /// <param name="R">To the next layer; greater than 0 K/W.</param>
-public readonly record struct LadderRung(HeatCapacity C, ThermalResistance R);
+public readonly record struct LadderRung(
+    [property: Symbol("C"), Called("heat capacity")] HeatCapacity C,
+    [property: Symbol("R"), Called("to the next layer")] ThermalResistance R);
 
 /// <summary>Heat through layers in a row, from the junction to where the temperature is held: each layer is a thing with mass and has a temperature.</summary>
 /// <remarks>This is the form to which a sink may be joined. Both forms: M. E. Van Valkenburg, Introduction

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using EightOhm.Cli.Notebooks;
 using EightOhm.Notebook;
 using EightOhm.Notebook.Sources;
@@ -8,18 +7,15 @@ namespace EightOhm.Cli.WhatIf;
 /// <summary>The cell graphs of a run's notebooks, each read when it is first asked for: most runs need none.</summary>
 internal sealed class NotebookGraphs
 {
-    private readonly ConcurrentDictionary<NotebookFile, Lazy<NotebookGraph>> graphs = new();
+    private readonly Dictionary<NotebookFile, NotebookGraph> graphs = [];
     private readonly Lazy<CellReferences> references = new(CellReferences.OfThisProcess);
 
-    public NotebookGraph Of(NotebookFile notebook) => graphs.GetOrAdd(notebook, n => new(() => Read(n))).Value;
-
-    /// <summary>Reads several notebooks side by side: compiling their cells is most of it.</summary>
-    public void Read(IEnumerable<NotebookFile> notebooks) => Parallel.ForEach(notebooks, notebook => Of(notebook));
-
-    private NotebookGraph Read(NotebookFile notebook)
+    public NotebookGraph Of(NotebookFile notebook)
     {
+        if (graphs.TryGetValue(notebook, out var known))
+            return known;
         var cells = notebook.Cells.Where(c => c.IsCode && !string.IsNullOrWhiteSpace(c.Source)).ToList();
-        return new NotebookGraph(cells, CellGraph.Read(cells.Select(c => c.Source), references.Value, NotebookExtension.Script));
+        return graphs[notebook] = new NotebookGraph(cells, CellGraph.Read(cells.Select(c => c.Source), references.Value, NotebookExtension.Script));
     }
 }
 

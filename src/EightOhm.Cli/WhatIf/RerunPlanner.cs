@@ -20,7 +20,15 @@ internal sealed class RerunPlanner(NotebookFolder folder, RecordCopy copy, Noteb
             return RunPlan.All(fault);
 
         var moved = set.Where(s => s.Before != s.Now).Select(s => s.Name).ToList();
-        return new RunPlan(Cells(moved), $"those that hang on {string.Join(", ", set.Select(s => s.Name))}, with the cells that these need");
+        try
+        {
+            return new RunPlan(Cells(moved), $"those that hang on {string.Join(", ", set.Select(s => s.Name))}, with the cells that these need");
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            // The reading of cells is help, not a condition: without it everything runs.
+            return RunPlan.All($"the cells could not be read for what hangs on what ({e.GetType().Name})");
+        }
     }
 
     // A later notebook may move what an earlier one shows: round the folder until nothing new has moved.
@@ -28,7 +36,6 @@ internal sealed class RerunPlanner(NotebookFolder folder, RecordCopy copy, Noteb
     {
         var entries = copy.Records.SelectMany(record => After(record, moved)).ToHashSet();
         var cells = new HashSet<(string, int)>();
-        graphs.Read(folder.Notebooks);
         for (var known = -1; known != entries.Count;)
         {
             known = entries.Count;

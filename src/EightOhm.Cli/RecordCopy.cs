@@ -26,6 +26,12 @@ internal sealed class RecordCopy
     /// <summary>The records at home as they are kept.</summary>
     public IReadOnlyList<DesignRecord> Kept => [.. read.Keys.Order(StringComparer.Ordinal).Select(name => DesignRecord.Load(Path.Combine(home, name)))];
 
+    /// <summary>The record files at home.</summary>
+    public IEnumerable<string> HomeFiles => Files(home);
+
+    /// <summary>The record files of this run.</summary>
+    public IEnumerable<string> RunFiles => Files(folder);
+
     /// <summary>Copies the records, or refuses one that is damaged.</summary>
     public static RecordCopy Make(string home, string folder)
     {
@@ -64,7 +70,7 @@ internal sealed class RecordCopy
         foreach (var record in holders.Count > 0 ? holders : records.TakeLast(1))
         {
             // A rule that has no answer says so itself, and says it again when something moves.
-            record.NoAnswer(end.Lost.Where(name => !(record.Entries.FirstOrDefault(e => e.Name == name) is { State: EntryState.NoAnswer })), end.Cause);
+            record.NoAnswer(end.Lost.Where(name => !(record.Entries.FirstOrDefault(e => e.Name == name) is { State: EntryState.NoAnswer })), end.Reason);
         }
     }
 

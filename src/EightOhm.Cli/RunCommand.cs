@@ -14,7 +14,7 @@ internal sealed class RunCommand : Command
 
     private readonly Option<string[]> set = new("--set")
     {
-        Description = "Changes a given entry of the record before the run; with nothing after the sign it is again what the chapter says. May be repeated.",
+        Description = "Moves an input of the record (target, choice, assumption, part) for this run, and shows what moves with it; with nothing after the sign it is again what the chapter says. May be repeated.",
         HelpName = "name=value with unit",
         DefaultValueFactory = _ => [],
     };
@@ -31,6 +31,11 @@ internal sealed class RunCommand : Command
         Description = "Writes the outputs into the notebooks, and the record, too.",
     };
 
+    private readonly Option<bool> full = new("--full")
+    {
+        Description = "With --set: runs every cell, also those that do not hang on what was set.",
+    };
+
     private readonly Option<string> limit = new("--limit")
     {
         Description = "The longest that a cell may take, in seconds.",
@@ -44,6 +49,7 @@ internal sealed class RunCommand : Command
         Arguments.Add(notebooks);
         Options.Add(set);
         Options.Add(output);
+        Options.Add(full);
         Options.Add(save);
         Options.Add(limit);
     }
@@ -51,6 +57,7 @@ internal sealed class RunCommand : Command
     public RunRequest Request(ParseResult parsed) => new(
         parsed.GetValue(notebooks)!,
         parsed.GetValue(set)!,
+        parsed.GetValue(full),
         parsed.GetValue(output)!,
         parsed.GetValue(save),
         Limit(parsed.GetValue(limit)!));

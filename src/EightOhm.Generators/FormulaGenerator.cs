@@ -8,7 +8,7 @@ using Microsoft.CodeAnalysis.Text;
 
 namespace EightOhm.Generators;
 
-/// <summary>Writes, beside each <c>[Formula]</c> method or property, its board: the same expressions as expression trees.</summary>
+/// <summary>Writes, beside each <c>[Formula]</c> method or property, its steps: the same expressions as expression trees.</summary>
 [Generator(LanguageNames.CSharp)]
 public sealed class FormulaGenerator : IIncrementalGenerator
 {
@@ -17,22 +17,22 @@ public sealed class FormulaGenerator : IIncrementalGenerator
     /// <inheritdoc/>
     public void Initialize(IncrementalGeneratorInitializationContext context)
     {
-        var boards = context.SyntaxProvider.ForAttributeWithMetadataName(
+        var written = context.SyntaxProvider.ForAttributeWithMetadataName(
             Attribute,
             static (node, _) => node is MethodDeclarationSyntax or PropertyDeclarationSyntax,
-            static (found, _) => BoardWriter.Write(found));
-        context.RegisterSourceOutput(boards, static (output, board) =>
+            static (found, _) => StepsWriter.Write(found));
+        context.RegisterSourceOutput(written, static (output, steps) =>
         {
-            foreach (var problem in board.Problems)
+            foreach (var problem in steps.Problems)
                 output.ReportDiagnostic(problem);
-            if (board.Code is not null)
-                output.AddSource(board.FileName, SourceText.From(board.Code, Encoding.UTF8));
+            if (steps.Code is not null)
+                output.AddSource(steps.FileName, SourceText.From(steps.Code, Encoding.UTF8));
         });
     }
 }
 
-/// <summary>The code of one board, or what stands in its way.</summary>
-internal sealed class BoardCode(string fileName, string? code, ImmutableArray<Diagnostic> problems)
+/// <summary>The code of one formula's steps, or what stands in its way.</summary>
+internal sealed class StepsCode(string fileName, string? code, ImmutableArray<Diagnostic> problems)
 {
     public string FileName { get; } = fileName;
 

@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using EightOhm.Thermal;
 using UnitsNet;
@@ -10,7 +11,7 @@ namespace EightOhm.Benchmarks;
 public class ThermalBenchmarks
 {
     private readonly FosterImpedance _device = new((0.08.K_per_W, 1.2.ms), (0.17.K_per_W, 11.ms), (0.33.K_per_W, 70.ms), (0.25.K_per_W, 500.ms));
-    private readonly PeriodicHeat _sine = PeriodicHeat.ClassBSine(46.V, 29.28.V, 4.Ohm, 3, 20.Hz);
+    private readonly PeriodicHeat _sine = new StageDissipation(46.V, 3, 0.Ohm).OverPeriod(29.28.V, 4.Ohm, 0.deg, 20.Hz);
     private readonly PlateFinSink _sink = new(300.mm, 100.mm, 40.mm, 2.mm, 24, 0.85);
     private readonly ThermalNetwork _net = new(35.degC);
     private readonly BiasTracking _tracking;
@@ -29,8 +30,8 @@ public class ThermalBenchmarks
             _net.Link(housing, sink, 0.35.K_per_W);
             return junction;
         }).ToArray();
-        _tracking = new BiasTracking(_net, junctions, sensor, 46.V, 103.8.mA, 0.2725.Ohm, 2.1.mV_per_K, 2.1.mV_per_K);
-        _music = [.. junctions.Select(j => HeatProfile.Burst(j, 5.W, 18.W, 60.s, 180.s))];
+        _tracking = new BiasTracking(_net, junctions, new BiasSensor(sensor, 2.1.mV_per_K), 46.V, 103.8.mA, 0.2725.Ohm, 2.1.mV_per_K);
+        _music = [.. junctions.Select(j => HeatProfile.Burst(j, 18.W, 60.s, 180.s, rest: 5.W))];
     }
 
     [Benchmark]

@@ -12,7 +12,7 @@ public sealed class AnswerTests : IDisposable
     // A solver that reaches its target up to 150 W.
     private const string Solve =
         "ElectricPotential Rail(Power P) => P < 150.W ? Sqrt(P * 8.Ohm) : throw new ShortfallException(\"The rail\", 3.2.V, \"it sags\", \"Take a larger transformer.\");\n" +
-        "amp.Compute(\"before\", 1.V);\n" +
+        "amp.Derive(\"before\", (Power P) => 2.0 * P);\n" +
         "var V_rail = amp.Compute(\"V_rail\", Rail(P));\n" +
         "amp.Require(\"the rail\", \"V_rail\").AtMost(\"V_max\");";
 
@@ -99,7 +99,7 @@ public sealed class AnswerTests : IDisposable
     {
         shop.Notebook(
             "a",
-            "int x = 1; var list = new List<int> { 1 };\nint Fail() => throw new InvalidOperationException(\"no\");\nvoid Change(ref int y) => y++;",
+            "int x = 1; var list = new List<int> { 1 };\nint Fail() => x < 0 ? 1 : throw new InvalidOperationException(\"no\");\nvoid Change(ref int y) => y++;",
             code,
             "Console.Write($\"used {x} {list.Count}\");");
 

@@ -51,7 +51,7 @@ public sealed class BadInputTests : IDisposable
 
     [Fact]
     public Task An_unknown_option_is_refused_with_the_options_allowed() =>
-        RefusedAsync(shop.Notebook("a", "1"), ["--colour"], "'--colour'", "[--set] [--out] [--save] [--limit]");
+        RefusedAsync(shop.Notebook("a", "1"), ["--colour"], "'--colour'", "[--set] [--out] [--full] [--save] [--limit]");
 
     [Fact]
     public Task An_out_folder_below_a_file_is_refused()

@@ -7,11 +7,11 @@ internal static class Child
 {
     public static Process Start(params string[] args)
     {
-        // Tests that run in the background of a shell inherit an interruption that is ignored; the program must see it as from a terminal.
+        // Tests that run in the background of a shell inherit signals that are ignored; the program must see them as from a terminal.
         var start = new ProcessStartInfo(OperatingSystem.IsLinux() ? "env" : "dotnet") { RedirectStandardOutput = true, RedirectStandardError = true };
         if (OperatingSystem.IsLinux())
         {
-            start.ArgumentList.Add("--default-signal=INT");
+            start.ArgumentList.Add("--default-signal=INT,TERM,HUP");
             start.ArgumentList.Add("dotnet");
         }
 

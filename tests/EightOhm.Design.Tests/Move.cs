@@ -38,8 +38,8 @@ internal sealed record Move(string Name, double Factor, Action<DesignFolder> App
             // A count moves by one; a temperature by its degrees.
             int count => factor > 1 ? count + 1 : Math.Max(1, count - 1),
             Temperature t => Temperature.FromDegreesCelsius(t.DegreesCelsius * factor),
-            { } value => entry.Kind.FromSi(entry.Kind.ToSi(value) * factor),
-            null => throw new InvalidOperationException($"{entry.Name} has no value to move."),
+            { } value when entry.Kind is { } kind => kind.FromSi(kind.ToSi(value) * factor),
+            _ => throw new InvalidOperationException($"{entry.Name} has no value to move."),
         };
         return QuantityFormat.Short(moved, 6);
     }

@@ -17,7 +17,7 @@ internal sealed class Generated
     private Generated(string source)
     {
         Source = source;
-        var before = CSharpCompilation.Create("snippet", [CSharpSyntaxTree.ParseText(source, Options, "Snippet.cs")], References, new(OutputKind.DynamicallyLinkedLibrary, nullableContextOptions: NullableContextOptions.Enable));
+        var before = Plain(source);
         var driver = CSharpGeneratorDriver.Create([new FormulaGenerator().AsSourceGenerator()], parseOptions: Options)
             .RunGeneratorsAndUpdateCompilation(before, out _compilation, out _);
         Problems = driver.GetRunResult().Diagnostics;
@@ -30,7 +30,7 @@ internal sealed class Generated
 
     public ImmutableArray<Diagnostic> Problems { get; }
 
-    /// <summary>What the compiler says of the source and the boards together.</summary>
+    /// <summary>What the compiler says of the source and the steps together.</summary>
     public IEnumerable<string> Errors => _compilation.GetDiagnostics().Where(d => d.Severity == DiagnosticSeverity.Error).Select(d => d.ToString());
 
     /// <summary>The text that a problem points at.</summary>
@@ -39,7 +39,29 @@ internal sealed class Generated
     public static Generated From(string source) => new(source);
 
     /// <summary>A formula with this body, over doubles a, b, c, a resistance R, a power P and a list of doubles.</summary>
-    public static Generated Body(string body) => new(
+    public static Generated Body(string body) => new(Room(body));
+
+    /// <summary>The same formula, compiled and loaded as a program that has no generator does it.</summary>
+    public static System.Reflection.Assembly WithoutGenerator(string body)
+    {
+        using var stream = new MemoryStream();
+        Assert.True(Plain(Room(body)).Emit(stream).Success);
+        return System.Reflection.Assembly.Load(stream.ToArray());
+    }
+
+    /// <summary>Compiles and loads the source with its steps.</summary>
+    public System.Reflection.Assembly Load()
+    {
+        Assert.Empty(Errors);
+        using var stream = new MemoryStream();
+        Assert.True(_compilation.Emit(stream).Success);
+        return System.Reflection.Assembly.Load(stream.ToArray());
+    }
+
+    private static CSharpCompilation Plain(string source) =>
+        CSharpCompilation.Create("snippet", [CSharpSyntaxTree.ParseText(source, Options, "Snippet.cs")], References, new(OutputKind.DynamicallyLinkedLibrary, nullableContextOptions: NullableContextOptions.Enable));
+
+    private static string Room(string body) =>
         $$"""
         using System;
         using System.Collections.Generic;
@@ -53,16 +75,8 @@ internal sealed class Generated
         {
             [Formula("a textbook, ch. 1")]
             public static double F(double a, double b, double c, ElectricResistance R, Power P, IReadOnlyList<double> parts) {{body}}
+            private const double half = 0.5;
             public static double G(double x, double y = 2) => x * y;
         }
-        """);
-
-    /// <summary>Compiles and loads the source with its boards.</summary>
-    public System.Reflection.Assembly Load()
-    {
-        Assert.Empty(Errors);
-        using var stream = new MemoryStream();
-        Assert.True(_compilation.Emit(stream).Success);
-        return System.Reflection.Assembly.Load(stream.ToArray());
-    }
+        """;
 }

@@ -31,9 +31,7 @@ public class RefusalTests
     [InlineData("=> $\"{a}\".Length;", "$\"{a}\"")]
     [InlineData("=> G(x: a);", "x: a")]
     [InlineData("=> 2 * G(a);", "G(a)")]
-    [InlineData("=> a % b;", "a % b")]
-    [InlineData("=> a == b ? a : c;", "a == b")]
-    [InlineData("=> !(a > b) ? a : c;", "!(a > b)")]
+    [InlineData("=> ~(int)a;", "~(int)a")]
     [InlineData("=> a = b;", "a = b")]
     [InlineData("=> a++;", "a++")]
     [InlineData("=> double.TryParse(\"1\", out var x) ? x : a;", "out var x")]
@@ -43,6 +41,17 @@ public class RefusalTests
     [InlineData("{ var x = a switch { _ => b }; return x; }", "a switch { _ => b }")]
     [InlineData("{ if (a is 1) return b; return c; }", "a is 1")]
     public void An_expression_that_cannot_be_shown_is_an_error_where_it_stands(string body, string marked) => Refuses("EOHM002", body, marked);
+
+    [Theory]
+    [InlineData("=> parts.Count / 2;", "parts.Count / 2", "write parts.Count / 2.0")]
+    [InlineData("=> a * (1 / parts.Count);", "1 / parts.Count", "write 1.0 / parts.Count")]
+    [InlineData("=> Math.Pow(a, 1 / 6);", "1 / 6", "write 1 / 6.0")]
+    [InlineData("{ var n = parts.Count; if (n / n > b) return a; return c; }", "n / n", "write n / (double)n")]
+    public void A_division_of_whole_numbers_is_an_error_that_says_what_to_write(string body, string marked, string instead)
+    {
+        Refuses("EOHM005", body, marked);
+        Assert.Contains(Generated.Body(body).Problems, p => p.GetMessage(null).EndsWith(instead, StringComparison.Ordinal));
+    }
 
     [Theory]
     [InlineData("public static class Room { [Formula(\"a textbook, ch. 1\")] public static double F(double a) => a; }", "Room")]

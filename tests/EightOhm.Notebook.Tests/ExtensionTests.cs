@@ -89,7 +89,7 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
     public async Task A_gain_put_into_a_formula_stands_once_with_its_decibels()
     {
         var shown = await cells.Shown("Explain(() => LoopErrors.AtSummingNode(1.uV, 20.ratio))");
-        Assert.Contains("with A_CL = 20 (26.02 dB)", shown["text/plain"], StringComparison.Ordinal);
+        Assert.Contains("where A_CL = 20 (26.02 dB)", shown["text/plain"], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -114,6 +114,31 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
         var shown = await cells.Shown("Explain(() => HeatPath.Junction(40.degC, 20.W, new[] { 0.83.K_per_W, 0.4.K_per_W }))");
         Assert.Contains("θ_JA = Σ[θ in parts] θ = 0.83 K/W + 0.4 K/W = 1.23 K/W", shown["text/plain"], StringComparison.Ordinal);
         Assert.Contains("T_J = T_a + rise = 40 °C + 24.6 K = 64.6 °C", shown["text/plain"], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Explain(() => Pow(64.0, 1.0 / 6) * 3.V)", "64^(1/6) · 3 V = 6 V")]
+    [InlineData("Explain(() => (-10).degC + (1.5).K)", "−10 °C + 1.5 K = −8.5 °C")]
+    [InlineData("Explain(() => (-6).dB * 2.V)", "0.5012 · 2 V = 1.002 V")]
+    [InlineData("int n = 3; Explain(() => n == 3 ? 2.V : 3.V)", "2 V\ncase: if n = 3; here 3 = 3; other cases do not apply")]
+    public async Task Signs_brackets_quotients_and_conditions_stand_in_a_shown_expression(string cell, string text) =>
+        Assert.Equal(text, (await cells.Shown(cell))["text/plain"]);
+
+    [Theory]
+    [InlineData("-6.dB", "write (-6).dB")]
+    [InlineData("Explain(() => -6.dB * 2)", "write (-6).dB")]
+    [InlineData("Explain(() => 1 / 6 * 3.V)", "1 / 6 divides whole numbers and drops the rest. Write 1 / 6.0.")]
+    [InlineData("int pairs = 3; Explain(() => pairs / 2 * 3.V)", "Write pairs / 2.0.")]
+    public async Task What_would_silently_be_another_number_is_refused_with_what_to_write(string cell, string advice) =>
+        Assert.Contains(advice, await cells.Complaint(cell), StringComparison.Ordinal);
+
+    [Fact]
+    public async Task A_formula_of_a_cell_says_that_it_has_no_steps()
+    {
+        await cells.Done("public static class Mine { [Formula(\"a textbook, ch. 1\")] public static double Twice(double x) => 2 * x; }");
+        var complaint = await cells.Complaint("Explain(() => Mine.Twice(3))");
+        Assert.Contains("Mine.Twice is marked [Formula], but its steps were not written", complaint, StringComparison.Ordinal);
+        Assert.Contains("Explain(() => …)", complaint, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -195,7 +220,7 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
         Assert.Matches("(?s)sink +43 °C.*junction +66.6 °C.*ambient +35 °C", rest["text/plain"]);
         var layers = await cells.Shown("new FosterImpedance((0.08.K_per_W, 1.2.ms), (0.17.K_per_W, 11.ms)).ToLadder()");
         Assert.Contains("to the next", layers["text/plain"], StringComparison.Ordinal);
-        var chart = await cells.Shown(Network + "Charts.WarmUp(net.Transient(600.s, [HeatProfile.Burst(j1, 5.W, 60.W, 60.s, 180.s)]))");
+        var chart = await cells.Shown(Network + "Charts.WarmUp(net.Transient(600.s, [HeatProfile.Burst(j1, 60.W, 60.s, 180.s, rest: 5.W)]))");
         Assert.Contains("junction reaches", chart["text/plain"], StringComparison.Ordinal);
         var profile = await cells.Shown(Network + "HeatProfile.Constant(j1, 5.W)");
         Assert.All(new[] { rest, layers, chart, profile }, shown => Assert.DoesNotContain("dni-", shown["text/html"], StringComparison.Ordinal));

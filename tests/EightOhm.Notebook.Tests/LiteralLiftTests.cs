@@ -6,12 +6,26 @@ public sealed class LiteralLiftTests
 {
     [Theory]
     [InlineData("Explain(() => Sqrt(100.W * 8.Ohm))", "Explain(() => Sqrt(EightOhm.Quantities.Literals.get_W(100) * EightOhm.Quantities.Literals.get_Ohm(8)))")]
-    [InlineData("tern.Let(\"V\", (Power P) => Sqrt(P * 4.7.kOhm))", "tern.Let(\"V\", (Power P) => Sqrt(P * EightOhm.Quantities.Literals.get_kOhm(4.7)))")]
+    [InlineData("tern.Derive(\"V\", (Power P) => Sqrt(P * 4.7.kOhm))", "tern.Derive(\"V\", (Power P) => Sqrt(P * EightOhm.Quantities.Literals.get_kOhm(4.7)))")]
     [InlineData("Explain(() => -3.dB * 2)", "Explain(() => -EightOhm.Quantities.Literals.get_dB(3) * 2)")]
+    [InlineData("Explain(() => T + (-10).degC)", "Explain(() => T + EightOhm.Quantities.Literals.get_degC((-10)))")]
+    [InlineData("Explain(() => (1.5).V / R)", "Explain(() => EightOhm.Quantities.Literals.get_V((1.5)) / R)")]
+    [InlineData("Explain(() => (2 * 1.5).V)", "Explain(() => EightOhm.Quantities.Literals.get_V((2 * 1.5)))")]
     public void Literals_inside_a_lambda_argument_become_calls_of_their_getters(string cell, string lifted) =>
         Assert.Equal(lifted, LiteralLift.Rewrite(cell));
 
     [Theory]
+    [InlineData("Explain(() => Pow(Ra, 1.0/6))", "Explain(() => Pow(Ra, EightOhm.Explaining.FormulaSteps.Kept(1.0)/6))")]
+    [InlineData("Explain(() => (1 / 6.0).V)", "Explain(() => EightOhm.Quantities.Literals.get_V((EightOhm.Explaining.FormulaSteps.Kept(1) / 6.0)))")]
+    [InlineData("Explain(() => x * (2 + 1) / (4 * 1.0/3))", "Explain(() => x * (2 + 1) / (EightOhm.Explaining.FormulaSteps.Kept(4) * 1.0/3))")]
+    [InlineData("Explain(() => x + 1.0 / 2 / 3)", "Explain(() => x + EightOhm.Explaining.FormulaSteps.Kept(1.0) / 2 / 3)")]
+    public void A_quotient_of_numbers_keeps_its_numbers_apart(string cell, string lifted) =>
+        Assert.Equal(lifted, LiteralLift.Rewrite(cell));
+
+    [Theory]
+    [InlineData("xs.Where(x => x is > 1.0 / 3)")]
+    [InlineData("xs.Select(x => { const double third = 1.0 / 3; return x * third; })")]
+    [InlineData("var third = 1.0 / 3;")]
     [InlineData("var P = 100.W;")]
     [InlineData("Explain(() => Sqrt(P * R_L))")]
     [InlineData("xs.Select(x => x.W)")]

@@ -19,12 +19,23 @@ internal sealed record CellEnd(CellPlace Place, NoticeKind Kind, string Says, in
         ? first.Cause
         : $"{(Kind == NoticeKind.NoAnswer ? "had no answer" : "failed")} in {Place.InBook}: {Says}";
 
+    /// <summary>Why, as the record says it of an entry: "chapter 05, cell 36: short by 3.2 V".</summary>
+    public string Reason => First is { } first
+        ? first.Reason
+        : $"{Place.InBook}{(Kind == NoticeKind.NoAnswer ? "" : " failed")}: {Says}";
+
     /// <summary>One paragraph for the console.</summary>
     public string OnConsole =>
         $"{Place.InFile}{(Line is { } n ? string.Create(CultureInfo.InvariantCulture, $", line {n}") : "")}: {Says}";
 
-    public static CellEnd Of(CellPlace place, CellFailure failure, IReadOnlyCollection<string> lost) =>
-        new(place, failure.Kind == FailureKind.NoAnswer ? NoticeKind.NoAnswer : NoticeKind.Failed, failure.Message, failure.Line, lost, null);
+    /// <param name="place">The cell.</param>
+    /// <param name="failure">Why it did not come to its end.</param>
+    /// <param name="lost">What it did not write.</param>
+    /// <param name="before">The cells that gave nothing before: what the record says that it has from them is no new cause.</param>
+    public static CellEnd Of(CellPlace place, CellFailure failure, IReadOnlyCollection<string> lost, IEnumerable<CellEnd> before) =>
+        failure.Kind == FailureKind.NoAnswer && before.FirstOrDefault(b => failure.Message.Contains(b.Reason, StringComparison.Ordinal)) is { } cause
+            ? new(place, NoticeKind.NotCalculated, failure.Message, failure.Line, lost, cause.First ?? cause)
+            : new(place, failure.Kind == FailureKind.NoAnswer ? NoticeKind.NoAnswer : NoticeKind.Failed, failure.Message, failure.Line, lost, null);
 
     public static CellEnd Skipped(CellPlace place, CellNeed need, IReadOnlyCollection<string> lost) =>
         new(place, NoticeKind.NotCalculated, $"it needs {need.Name}, which {need.Lost.Cause}", null, lost, need.Lost.First ?? need.Lost);

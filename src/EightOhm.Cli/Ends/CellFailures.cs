@@ -13,7 +13,7 @@ internal static class CellFailures
         var failed = events.OfType<CommandFailed>().LastOrDefault();
         var error = events.OfType<ErrorProduced>().LastOrDefault();
         if (failed is null)
-            return error is null ? null : new CellFailure(FailureKind.Failed, null, error.Message);
+            return error is null ? null : new CellFailure(FailureKind.Failed, null, null, error.Message);
 
         var diagnostics = events.OfType<DiagnosticsProduced>().SelectMany(d => d.Diagnostics)
             .Where(d => d.Severity == DiagnosticSeverity.Error).ToList();
@@ -22,18 +22,18 @@ internal static class CellFailures
 
         return failed.Exception is { } exception
             ? FromException(exception)
-            : new CellFailure(FailureKind.Failed, null, failed.Message);
+            : new CellFailure(FailureKind.Failed, null, null, failed.Message);
     }
 
     private static CellFailure FromCompiler(
         List<Microsoft.DotNet.Interactive.Diagnostic> diagnostics, string otherwise)
     {
         if (diagnostics.Count == 0)
-            return new CellFailure(FailureKind.Failed, null, otherwise);
+            return new CellFailure(FailureKind.Failed, null, null, otherwise);
 
         var first = diagnostics[0];
         var others = diagnostics.Skip(1).Select(d => $"\n  line {d.LinePositionSpan.Start.Line + 1}: {Words(d)}");
-        return new CellFailure(FailureKind.Failed, first.LinePositionSpan.Start.Line + 1, Words(first) + string.Concat(others));
+        return new CellFailure(FailureKind.Failed, first.LinePositionSpan.Start.Line + 1, null, Words(first) + string.Concat(others));
     }
 
     private static string Words(Microsoft.DotNet.Interactive.Diagnostic d) =>
@@ -49,7 +49,8 @@ internal static class CellFailures
         }
 
         var kind = FailureKinds.Of(exception);
-        return new CellFailure(kind, LineOf(exception), Words(exception, kind));
+        var (line, reached) = LinesOf(exception);
+        return new CellFailure(kind, line, reached, Words(exception, kind));
     }
 
     private static string Words(Exception exception, FailureKind kind)
@@ -62,14 +63,14 @@ internal static class CellFailures
             : $"{exception.GetType().Name}: {exception.Message}";
     }
 
-    /// <summary>The innermost frame that belongs to the cell being run (a function may come from an earlier cell).</summary>
-    private static int? LineOf(Exception exception)
+    /// <summary>The innermost frame that belongs to the cell being run (a function may come from an earlier cell), and the outermost.</summary>
+    private static (int? Line, int? Reached) LinesOf(Exception exception)
     {
         var frames = new StackTrace(exception, fNeedFileInfo: true).GetFrames()
             .Select(f => (Cell: CellOf(f), Line: f.GetFileLineNumber()))
             .Where(f => f.Cell is not null && f.Line > 0)
             .ToList();
-        return frames.Count == 0 ? null : frames.First(f => f.Cell == frames[^1].Cell).Line;
+        return frames.Count == 0 ? (null, null) : (frames.First(f => f.Cell == frames[^1].Cell).Line, frames[^1].Line);
     }
 
     /// <summary>Scripts compile each cell into a class "Submission#n", which holds its functions and lambdas.</summary>

@@ -40,9 +40,11 @@ internal sealed class CellNames
     /// <summary>The entries whose values it takes from a record.</summary>
     public HashSet<string> Reads { get; }
 
-    /// <summary>The entries that it writes into a record and the labels of its requirements, without those written before a line that failed.</summary>
-    public IReadOnlyCollection<string> NotWritten(int? line) =>
-        [.. writes.Where(w => line is not { } failed || w.EndsOn >= failed).Select(w => w.Name).Distinct(StringComparer.Ordinal)];
+    /// <summary>The entries that it writes into a record and the labels of its requirements, where they stand as they are.</summary>
+    public IEnumerable<string> Writes => writes.Select(w => w.Name);
+
+    /// <summary>Those of them that are written when the cell has come to a line.</summary>
+    public IEnumerable<string> WrittenBefore(int line) => writes.Where(w => w.EndsOn < line).Select(w => w.Name);
 
     public static CellNames Of(string source) => new(CellCode.Parse(source));
 

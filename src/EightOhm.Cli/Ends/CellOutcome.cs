@@ -10,8 +10,9 @@ internal readonly record struct CellOutcome(JsonArray Outputs, CellFailure? Fail
 /// <summary>Why a cell did not come to its end.</summary>
 /// <param name="Kind">Whether the design has no answer, or the cell's code is wrong.</param>
 /// <param name="Line">Line within the cell, from 1; null where the host cannot tell.</param>
+/// <param name="Reached">The line that the cell itself had come to, which may call what failed; null where the host cannot tell.</param>
 /// <param name="Message">The compiler's or the library's own words.</param>
-internal sealed record CellFailure(FailureKind Kind, int? Line, string Message);
+internal sealed record CellFailure(FailureKind Kind, int? Line, int? Reached, string Message);
 
 /// <summary>What a cell's failure means.</summary>
 internal enum FailureKind

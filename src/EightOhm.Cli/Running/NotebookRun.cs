@@ -36,18 +36,23 @@ internal sealed class NotebookRun(NotebookFile notebook, NotebookKernel? kernel,
             if (!runs)
                 continue;
 
-            var end = run.Links.Need(place, run.Log.Ends) is { } need
-                ? CellEnd.Skipped(place, need, run.Links.Lost(place, null))
+            var end = run.Needs.Missing(place, run.Log.Ends) is { } need
+                ? Skip(place, count, need)
                 : await RunAsync(place, count, cancellation);
             if (end is null)
                 continue;
-            if (end.Kind == NoticeKind.NotCalculated)
-                cell.SetOutputs(count, [end.Output()]);
             run.Log.Add(end);
             run.Lost(end);
         }
 
         progress.End(notebook);
+    }
+
+    private CellEnd Skip(CellPlace place, int count, CellNeed need)
+    {
+        var end = CellEnd.Skipped(place, need, run.Needs.Lost(place, null));
+        place.Cell.SetOutputs(count, [end.Output()]);
+        return end;
     }
 
     // Null when the cell ran to its end.
@@ -56,7 +61,7 @@ internal sealed class NotebookRun(NotebookFile notebook, NotebookKernel? kernel,
         var outcome = await OutcomeAsync(place, count, cancellation);
         if (outcome.Failure is { Kind: FailureKind.Cancelled })
             cancellation.ThrowIfCancellationRequested();
-        var end = outcome.Failure is { } failure ? CellEnd.Of(place, failure, run.Links.Lost(place, failure.Line)) : null;
+        var end = outcome.Failure is { } failure ? CellEnd.Of(place, failure, run.Needs.Lost(place, failure.Reached), run.Log.Ends) : null;
         if (end is not null)
             outcome.Outputs.Add((System.Text.Json.Nodes.JsonNode)end.Output());
         place.Cell.SetOutputs(count, outcome.Outputs);

@@ -28,7 +28,9 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
         using var entered = copy.Enter();
         var set = SetValues.Apply(copy.Records, request.Settings);
         var log = new RunLog();
-        var run = new RunContext(new RunPlan(null, ""), new SyntaxLinks(), log, copy.Lose, request.Limit);
+        var graphs = new NotebookGraphs();
+        var plan = new RerunPlanner(folder, copy, graphs).Make(set, request.Full);
+        var run = new RunContext(plan, new CellNeeds(graphs), log, copy.Lose, request.Limit);
         await new NotebookRuns(console, folder, kernels, run).ExecuteAsync(cancellation);
 
         var saves = request.Save && !log.HasFailures;
@@ -48,7 +50,11 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
         new BookWriter(book.New).Write(content);
         using var saved = new SavedFiles();
         if (saves)
+        {
+            KeptOutputs.Stamp(folder, copy, areKept: set.Count == 0 && log.Ends.Count == 0);
             Save(folder, copy, saved);
+        }
+
 
         // From here on an interruption comes too late: it takes milliseconds, and half of it would be worse than all.
         cancellation.ThrowIfCancellationRequested();
@@ -70,8 +76,8 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
 
     private static IEnumerable<string> Notes(RunRequest request, RunContext run, bool saves, OutFolder book)
     {
-        if (run.Plan.Says.Length > 0)
-            yield return run.Plan.Says;
+        if (run.Plan.Says(run.Log.Ran, run.Log.All) is { } which)
+            yield return which;
         if (request.Save && !saves)
             yield return "A cell failed: the notebooks and the record were left as they were, and the book shows this run.";
         else if (request.Save && request.Settings.Count > 0)

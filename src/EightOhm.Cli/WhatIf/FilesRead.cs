@@ -9,20 +9,20 @@ namespace EightOhm.Cli.WhatIf;
 internal static class FilesRead
 {
     /// <summary>A fingerprint of these files and of the records.</summary>
-    /// <param name="folder">The notebooks and their folder.</param>
-    /// <param name="records">The folder of the records: the notebooks' own, or that of a run's copies.</param>
-    /// <param name="names">The names of the record files.</param>
-    public static string Fingerprint(NotebookFolder folder, string records, IEnumerable<string> names)
+    /// <param name="notebook">The notebook, whose folder its files' names start from.</param>
+    /// <param name="records">The record files.</param>
+    public static string Fingerprint(NotebookFile notebook, IEnumerable<string> records)
     {
-        var kept = names.Order(StringComparer.Ordinal).Select(name => (Name: name, Path: Path.Combine(records, name)));
-        var others = Named(folder).Select(path => (Name: Path.GetRelativePath(folder.Folder, path), Path: path));
+        var home = Path.GetDirectoryName(notebook.Path)!;
+        var kept = records.Order(StringComparer.Ordinal).Select(path => (Name: Path.GetFileName(path), Path: path));
+        var others = Named(notebook, home).Select(path => (Name: Path.GetRelativePath(home, path), Path: path));
         return NotebookStamp.Fingerprint(kept.Concat(others).SelectMany(f => new[] { f.Name, Hash(f.Path) }));
     }
 
     // A name may be built from pieces: a folder named stands for the files in it.
-    private static IEnumerable<string> Named(NotebookFolder folder)
+    private static IEnumerable<string> Named(NotebookFile notebook, string home)
     {
-        var pieces = folder.Notebooks.SelectMany(n => n.Cells).Where(c => c.IsCode)
+        var pieces = notebook.Cells.Where(c => c.IsCode)
             .SelectMany(c => CellCode.Parse(c.Source).DescendantTokens())
             .Where(t => t.IsKind(SyntaxKind.StringLiteralToken) || t.IsKind(SyntaxKind.InterpolatedStringTextToken) || t.IsKind(SyntaxKind.SingleLineRawStringLiteralToken))
             .Select(t => t.ValueText)
@@ -31,21 +31,21 @@ internal static class FilesRead
         var found = new SortedSet<string>(StringComparer.Ordinal);
         foreach (var piece in pieces)
         {
-            var path = Path.GetFullPath(piece, folder.Folder);
+            var path = Path.GetFullPath(piece, home);
             if (File.Exists(path))
                 found.Add(path);
             if (piece.Contains('/', StringComparison.Ordinal) && Path.GetDirectoryName(path) is { } below && Directory.Exists(below)
-                && Path.GetRelativePath(folder.Folder, below) is var way && way != "." && !way.StartsWith("..", StringComparison.Ordinal))
+                && Path.GetRelativePath(home, below) is var way && way != "." && !way.StartsWith("..", StringComparison.Ordinal))
             {
                 found.UnionWith(Directory.GetFiles(below));
             }
         }
 
-        return found.Where(f => Path.GetDirectoryName(f) != folder.Folder || !IsOurs(f));
+        return found.Where(f => Path.GetDirectoryName(f) != home || !IsOurs(f));
     }
 
     // Records count by their own, and notebooks by their code.
     private static bool IsOurs(string path) => path.EndsWith(".ipynb", StringComparison.OrdinalIgnoreCase) || RecordCopy.IsRecord(path);
 
-    private static string Hash(string path) => File.Exists(path) ? Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(path))) : "";
+    private static string Hash(string path) => Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(path)));
 }

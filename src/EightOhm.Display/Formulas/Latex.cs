@@ -12,24 +12,28 @@ public static class Latex
         NumberNode n => Number(n.Text),
         NameNode n => Name(n.Text),
         InfixNode n => $"{In(n.Left, MathText.LeftNeed(n))} {Sign(n.Sign)} {In(n.Right, MathText.RightNeed(n))}",
-        NegatedNode n => $"-{In(n.Inner, 3)}",
+        WordsNode n => Words(n.Text),
+        NegatedNode n => $"-{In(n.Inner, MathText.NegatedNeed(n))}",
+        NotNode n => $"\\text{{not }} {In(n.Inner, 5)}",
         FractionNode n => $"\\frac{{{Write(n.Over)}}}{{{Write(n.Under)}}}",
         RootNode n => $"\\sqrt{{{Write(n.Inner)}}}",
         PowerNode n => $"{(MathText.NeedsBrackets(n) ? $"\\left({Write(n.Base)}\\right)" : Write(n.Base))}^{{{Write(n.Exponent)}}}",
-        CallNode n => $"{Name(n.Name)}\\left({string.Join(", ", n.Arguments.Select(Write))}\\right)",
-        SumNode n => $"\\sum_{{{Write(n.Item)} \\in {Write(n.Items)}}} {In(n.Term, 3)}",
+        CallNode n => $"{(n.Owner is null ? "" : $"{In(n.Owner, 5)}.")}{Name(n.Name)}\\left({string.Join(", ", n.Arguments.Select(Write))}\\right)",
+        SumNode n => $"\\sum_{{{Write(n.Item)} \\in {Write(n.Items)}}} {In(n.Term, MathText.TermNeed(n))}",
         CasesNode n => $"\\begin{{cases}}{string.Join("\\\\ ", n.Cases.Select(c => $"{Write(c.Value)} & {(c.When is null ? "\\text{otherwise}" : $"\\text{{if }} {Write(c.When)}")}"))}\\end{{cases}}",
         _ => throw new ArgumentException($"No LaTeX for a {node?.GetType().Name}.", nameof(node)),
     };
 
-    /// <summary>The whole working as aligned LaTeX lines.</summary>
+    /// <summary>The whole working as LaTeX lines, between double dollar signs.</summary>
     /// <param name="explanation">The working.</param>
     public static string Write(Explanation explanation)
     {
         ArgumentNullException.ThrowIfNull(explanation);
-        var lines = explanation.Where.Concat(explanation.Lines).Select(l => string.Join(" = ", l.Parts().Select(Write)));
-        return $"$$\\begin{{gathered}}{string.Join("\\\\ ", lines)}\\end{{gathered}}$$";
+        return ExplanationLatex.Write(explanation);
     }
+
+    /// <summary>The words as LaTeX text.</summary>
+    internal static string Words(string text) => $"\\text{{{Escaped(text)}}}";
 
     private static string In(MathNode node, int need) => node.Binding < need ? $"\\left({Write(node)}\\right)" : Write(node);
 
@@ -40,7 +44,8 @@ public static class Latex
         "≤" => "\\le",
         "≥" => "\\ge",
         "∥" => "\\parallel",
-        "and" or "or" => $"\\text{{ {sign} }}",
+        "≠" => "\\ne",
+        "and" or "or" or "mod" => $"\\text{{ {sign} }}",
         _ => sign,
     };
 
@@ -59,7 +64,13 @@ public static class Latex
             : $"{parts[0]} \\times 10^{{{string.Concat(parts[1].Select(c => c == '⁻' ? '-' : (char)('0' + "⁰¹²³⁴⁵⁶⁷⁸⁹".IndexOf(c, StringComparison.Ordinal))))}}}";
     }
 
-    private static string Escaped(string text) => string.Concat(text.Select(c => c is '%' or '_' or '&' or '#' or '$' or '{' or '}' ? $"\\{c}" : c.ToString()));
+    private static string Escaped(string text) => string.Concat(text.Select(c => c switch
+    {
+        '%' or '_' or '&' or '#' or '$' or '{' or '}' => $"\\{c}",
+        '^' or '~' => $"\\{c}{{}}",
+        '\\' => "\\textbackslash{}",
+        _ => c.ToString(),
+    }));
 
     private static string Name(string name)
     {

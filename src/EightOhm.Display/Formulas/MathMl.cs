@@ -18,12 +18,14 @@ public static class MathMl
         NumberNode n => Number(n.Text),
         NameNode n => Name(n.Text),
         InfixNode n => $"<mrow>{In(n.Left, MathText.LeftNeed(n))}{Sign(n.Sign)}{In(n.Right, MathText.RightNeed(n))}</mrow>",
-        NegatedNode n => $"<mrow><mo>−</mo>{In(n.Inner, 3)}</mrow>",
+        WordsNode n => $"<mtext>{Text(n.Text).Replace(" ", "&#xA0;", StringComparison.Ordinal)}</mtext>",
+        NegatedNode n => $"<mrow><mo>−</mo>{In(n.Inner, MathText.NegatedNeed(n))}</mrow>",
+        NotNode n => $"<mrow><mtext>not&#xA0;</mtext>{In(n.Inner, 5)}</mrow>",
         FractionNode n => $"<mfrac><mrow>{Unseen(n.Over, MathText.OverNeed(n))}</mrow><mrow>{Hidden("/")}{Unseen(n.Under, 4)}</mrow></mfrac>",
-        RootNode n => $"<msqrt><mrow>{Hidden("√(")}{Inner(n.Inner)}{Hidden(")")}</mrow></msqrt>",
+        RootNode n => $"<msqrt><mrow>{(MathText.RootBrackets(n) ? $"{Hidden("√(")}{Inner(n.Inner)}{Hidden(")")}" : $"{Hidden("√")}{Inner(n.Inner)}")}</mrow></msqrt>",
         PowerNode n => $"<msup><mrow>{Base(n)}</mrow><mrow>{Hidden("^")}{Unseen(n.Exponent, 5)}</mrow></msup>",
-        CallNode n => $"<mrow>{Name(n.Name)}<mo>(</mo>{string.Join("<mo>,</mo>", n.Arguments.Select(Inner))}<mo>)</mo></mrow>",
-        SumNode n => $"<mrow><munder><mo>Σ</mo><mrow>{Hidden("[")}{Inner(n.Item)}<mtext>&#xA0;in&#xA0;</mtext>{Inner(n.Items)}{Hidden("]")}</mrow></munder>{In(n.Term, 3)}</mrow>",
+        CallNode n => $"<mrow>{(n.Owner is null ? "" : $"{In(n.Owner, 5)}<mo>.</mo>")}{Name(n.Name)}<mo>(</mo>{string.Join("<mo>,</mo>", n.Arguments.Select(Inner))}<mo>)</mo></mrow>",
+        SumNode n => $"<mrow><munder><mo>Σ</mo><mrow>{Hidden("[")}{Inner(n.Item)}<mtext>&#xA0;in&#xA0;</mtext>{Inner(n.Items)}{Hidden("]")}</mrow></munder>{In(n.Term, MathText.TermNeed(n))}</mrow>",
         CasesNode n => Cases(n),
         _ => throw new ArgumentException($"No MathML for a {node?.GetType().Name}.", nameof(node)),
     };
@@ -65,7 +67,7 @@ public static class MathMl
     // One letter is a variable, a word is a name and stands upright.
     private static string Identifier(string stem) => stem.Length == 1 ? $"<mi>{Text(stem)}</mi>" : $"<mi mathvariant=\"normal\">{Text(stem)}</mi>";
 
-    private static string Sign(string sign) => sign is "and" or "or" ? $"<mtext>&#xA0;{sign}&#xA0;</mtext>" : $"<mo>{Text(sign)}</mo>";
+    private static string Sign(string sign) => sign is "and" or "or" or "mod" ? $"<mtext>&#xA0;{sign}&#xA0;</mtext>" : $"<mo>{Text(sign)}</mo>";
 
     private static string Hidden(string text) => $"<mpadded width=\"0\" height=\"0\" depth=\"0\"><mphantom><mtext>{Text(text)}</mtext></mphantom></mpadded>";
 

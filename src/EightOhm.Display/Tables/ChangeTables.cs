@@ -74,7 +74,7 @@ public static class ChangeTables
         ArgumentNullException.ThrowIfNull(change);
         return change.Cures.Count == 0
             ? Dash
-            : string.Join("; ", change.Cures.Take(CuresShown).Select(c => $"{(c.MustGrow ? "more" : "less")} {MathText.Name(c.Name)} ({QuantityFormat.Short(Math.Abs(c.Sensitivity))} {c.Unit})"));
+            : string.Join("; ", change.Cures.Take(CuresShown).Select(c => $"{(c.MustGrow ? "more" : "less")} {MathText.Name(c.Name)} ({Engineering.Number(Math.Abs(c.Sensitivity), 2)} {c.Unit})"));
     }
 
     /// <summary>The way from a moved input to a result; a dash where none leads to it.</summary>

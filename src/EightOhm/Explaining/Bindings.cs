@@ -8,6 +8,9 @@ internal sealed class Bindings(ImmutableDictionary<ParameterExpression, object> 
 {
     public static readonly Bindings None = new(ImmutableDictionary<ParameterExpression, object>.Empty);
 
+    public static Bindings Of(IReadOnlyList<ParameterExpression> parameters, IReadOnlyList<object> values) =>
+        parameters.Zip(values).Aggregate(None, (known, p) => known.With(p.First, p.Second));
+
     public Bindings With(ParameterExpression parameter, object value) => new(values.SetItem(parameter, value));
 
     /// <summary>The value of an expression; the same operations as the compiled line, so the same bits.</summary>

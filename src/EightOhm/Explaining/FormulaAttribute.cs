@@ -1,7 +1,7 @@
 namespace EightOhm.Explaining;
 
 /// <summary>Marks a formula of the trade: an ordinary typed method or property whose working can be shown.</summary>
-/// <remarks>What is shown is the code that computes: the build writes a board of the same expressions beside it. See docs/formulas.md.</remarks>
+/// <remarks>What is shown is the code that computes: the build writes its steps, the same expressions, beside it. See docs/formulas.md.</remarks>
 /// <param name="source">Where the formula stands: author, title, edition, page or equation; or "common practice, no source".</param>
 [AttributeUsage(AttributeTargets.Method | AttributeTargets.Property)]
 public sealed class FormulaAttribute(string source) : Attribute
@@ -32,11 +32,24 @@ public sealed class SolvesAttribute(string balance) : Attribute
     public string Balance { get; } = balance;
 }
 
-/// <summary>Written by the build: names the member whose board a method returns.</summary>
+/// <summary>Says of a solver that has no equation to show how its result came: what was looked for and by what method.</summary>
+/// <remarks>Where the solver tells its steps by <see cref="SolverTrace.Note"/>, they are shown with it.</remarks>
+/// <param name="how">What was looked for and the method, such as "the level of greatest dissipation: a scan, then golden section".</param>
+[AttributeUsage(AttributeTargets.Method | AttributeTargets.Property)]
+public sealed class WorkedAttribute(string how) : Attribute
+{
+    /// <summary>What was looked for and the method.</summary>
+    public string How { get; } = how;
+
+    /// <summary>Where the method stands, if anywhere; empty when it is only what the words say.</summary>
+    public string Source { get; init; } = "";
+}
+
+/// <summary>Written by the build: names the member whose steps a method returns.</summary>
 /// <param name="member">The member's name.</param>
 /// <param name="parameters">Its parameter types.</param>
 [AttributeUsage(AttributeTargets.Method)]
-public sealed class BoardOfAttribute(string member, params Type[] parameters) : Attribute
+public sealed class StepsOfAttribute(string member, params Type[] parameters) : Attribute
 {
     /// <summary>The member's name.</summary>
     public string Member { get; } = member;

@@ -2,10 +2,17 @@ using System.Linq.Expressions;
 
 namespace EightOhm.Explaining;
 
-/// <summary>Finds the formulas that an expression calls, in the order it is read; of cases only the one that holds.</summary>
+/// <summary>Finds the formulas and solvers that an expression calls, in the order it is read; of cases only the one that holds.</summary>
 internal sealed class FormulaCalls(Bindings bound) : ExpressionVisitor
 {
     public List<Expression> Found { get; } = [];
+
+    public static IReadOnlyList<Expression> In(Expression body, Bindings bound)
+    {
+        var finder = new FormulaCalls(bound);
+        finder.Visit(body);
+        return finder.Found;
+    }
 
     public override Expression? Visit(Expression? node)
     {
@@ -20,6 +27,7 @@ internal sealed class FormulaCalls(Bindings bound) : ExpressionVisitor
 
     protected override Expression VisitConditional(ConditionalExpression node)
     {
+        Visit(node.Test);
         Visit((bool)bound.Value(node.Test) ? node.IfTrue : node.IfFalse);
         return node;
     }

@@ -1,9 +1,9 @@
 namespace EightOhm.Explaining;
 
-/// <summary>A formula as it stands on the board, apart from how it is written down (text, MathML, LaTeX).</summary>
+/// <summary>A formula as it stands on paper, apart from how it is written down (text, MathML, LaTeX).</summary>
 public abstract record MathNode
 {
-    /// <summary>How tightly the node binds: −2 or, −1 and, 0 equation or condition, 1 sum or sign, 2 in parallel, 3 product or quotient, 4 power, 5 a single thing.</summary>
+    /// <summary>How tightly the node binds: −2 or, −1 and, 0 equation, condition or mod, 1 sum or sign, 2 in parallel, 3 product or quotient, 4 power, 5 a single thing.</summary>
     public virtual int Binding => 5;
 }
 
@@ -20,8 +20,12 @@ public sealed record NumberNode(string Text, bool Spaced = false) : MathNode
 /// <param name="Text">The name as it is in the code.</param>
 public sealed record NameNode(string Text) : MathNode;
 
+/// <summary>Words: what an object is, a text, an answer that is no number.</summary>
+/// <param name="Text">The words.</param>
+public sealed record WordsNode(string Text) : MathNode;
+
 /// <summary>Two things with a sign between them: a sum, a product, an equation, a condition.</summary>
-/// <param name="Sign">The sign: +, −, ·, ∥, =, &lt;, ≤, &gt;, ≥, and, or.</param>
+/// <param name="Sign">The sign: +, −, ·, ∥, mod, =, ≠, &lt;, ≤, &gt;, ≥, and, or.</param>
 /// <param name="Left">What stands before it.</param>
 /// <param name="Right">What stands after it.</param>
 public sealed record InfixNode(string Sign, MathNode Left, MathNode Right) : MathNode
@@ -36,6 +40,14 @@ public sealed record NegatedNode(MathNode Inner) : MathNode
 {
     /// <inheritdoc/>
     public override int Binding => 1;
+}
+
+/// <summary>A condition that does not hold.</summary>
+/// <param name="Inner">The condition.</param>
+public sealed record NotNode(MathNode Inner) : MathNode
+{
+    /// <inheritdoc/>
+    public override int Binding => 0;
 }
 
 /// <summary>A quotient.</summary>
@@ -63,7 +75,8 @@ public sealed record PowerNode(MathNode Base, MathNode Exponent) : MathNode
 /// <summary>A function of arguments: ln(x), cos(φ), another formula by its name.</summary>
 /// <param name="Name">The function's name.</param>
 /// <param name="Arguments">Its arguments.</param>
-public sealed record CallNode(string Name, IReadOnlyList<MathNode> Arguments) : MathNode;
+/// <param name="Owner">The object that it belongs to; null for a function of its arguments alone.</param>
+public sealed record CallNode(string Name, IReadOnlyList<MathNode> Arguments, MathNode? Owner = null) : MathNode;
 
 /// <summary>A sum of a term over a list.</summary>
 /// <param name="Item">The name of an item.</param>

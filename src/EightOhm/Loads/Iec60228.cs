@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -31,6 +32,7 @@ public static class Iec60228
     /// <param name="A">Nominal cross-section, one of <see cref="CrossSections"/>.</param>
     /// <param name="make">Class of the conductor.</param>
     /// <exception cref="ArgumentOutOfRangeException">The cross-section is not in the table.</exception>
+    [Worked("the highest resistance of the conductor class and area, read from the standard's table", Source = "IEC 60228")]
     public static ElectricResistance PerKilometre(Area A, ConductorClass make)
     {
         foreach (var row in Table)

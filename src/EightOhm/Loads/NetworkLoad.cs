@@ -21,6 +21,7 @@ public abstract class NetworkLoad : Load
     /// <summary>The greatest current that any signal of bounded voltage drives, in either direction.</summary>
     /// <param name="V_max">The greatest voltage of either sign; 0 V or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is negative.</exception>
+    [Worked("the bound of the voltage times ∫|y(t)|dt, y the admittance as an impulse response", Source = "A. V. Oppenheim & A. S. Willsky, Signals and Systems, 2nd ed., sec. 2.3 (bounded input, bounded output)")]
     public ElectricCurrent WorstProgrammeCurrent(ElectricPotential V_max) => OutputCurrent.WorstProgramme(V_max, AbsoluteArea);
 
     /// <summary>The current after a step of the voltage from 0 V, with nothing stored before.</summary>
@@ -28,6 +29,7 @@ public abstract class NetworkLoad : Load
     /// <param name="V">The step; either sign.</param>
     /// <param name="t">Time since the step; 0 s or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The time is negative.</exception>
+    [Worked("the step response of the network, from its poles")]
     public ElectricCurrent StepCurrent(ElectricPotential V, Duration t) => V * ImpulseArea.StepPerVolt(Network, Guard.NotNegative(t).Seconds).S;
 
     /// <summary>This load at the end of a cable.</summary>

@@ -66,6 +66,7 @@ public static partial class AWeighting
     /// <param name="f_H">The upper edge; not below the lower one, at most 1 GHz, which is as good as no edge.</param>
     /// <exception cref="ArgumentOutOfRangeException">The band is upside down or out of range.</exception>
     [RecordName("a-weighting.white-noise-bandwidth")]
+    [Worked("∫A²df over the band, by Gauss-Legendre quadrature in panels along which the poles lie evenly", Source = "IEC 61672-1, annex E: the response")]
     public static Frequency WhiteNoiseBandwidth(Frequency f_L, Frequency f_H)
     {
         CheckBand(f_L, f_H);

@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -47,6 +48,7 @@ public sealed record NoiseBudget
     /// <summary>The share of a contribution in the square of the total (in noise power); all shares make 100 %.</summary>
     /// <param name="name">The contribution's name.</param>
     /// <exception cref="ArgumentException">There is no contribution of that name.</exception>
+    [Worked("the square of the contribution over the square of the total")]
     public Ratio ShareOf(string name)
     {
         var part = Ranked.FirstOrDefault(p => string.Equals(p.Name, name, StringComparison.Ordinal))

@@ -45,6 +45,7 @@ public static partial class ClassAB
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">The law was not solved; the message gives the last state.</exception>
     [RecordName("class-ab.mean-of-both")]
+    [Worked("the mean over a quarter of the sine of both sides' currents, by Gauss-Legendre quadrature of the SideCurrents law")]
     public static ElectricCurrent MeanOfBoth(ElectricCurrent I_p, ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T) =>
         ElectricCurrent.FromAmperes(Law(I_Q, R, V_T).OverSine(Guard.NotNegative(I_p).Amperes).Sum);
 
@@ -56,6 +57,7 @@ public static partial class ClassAB
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">The law was not solved; the message gives the last state.</exception>
     [RecordName("class-ab.mean-of-squares")]
+    [Worked("the mean over a quarter of the sine of both sides' squared currents, by Gauss-Legendre quadrature of the SideCurrents law")]
     public static SquaredCurrent MeanOfSquares(ElectricCurrent I_p, ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T) =>
         new(Law(I_Q, R, V_T).OverSine(Guard.NotNegative(I_p).Amperes).Squares);
 

@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using EightOhm.Samples;
 using UnitsNet;
@@ -27,6 +28,7 @@ public sealed class DistortionOverBias
     /// <summary>One harmonic over the fundamental, signed.</summary>
     /// <param name="n">Its number; 2 up to the highest asked for.</param>
     /// <exception cref="ArgumentOutOfRangeException">That harmonic was not asked for.</exception>
+    [Worked("that harmonic of each idle current")]
     public Curve<ElectricCurrent, Ratio> Harmonic(int n)
     {
         Guard.Between(n, 2, Each[0].Length + 1);

@@ -83,6 +83,7 @@ public static partial class Drivers
     /// <param name="h_FE">Current gain of an output transistor at its own collector current, above 0 everywhere.</param>
     /// <param name="I_D">Standing current of the driver; 0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the gain not above 0 at some current.</exception>
+    [Worked("the base currents of the output devices over a half-wave by Gauss-Legendre quadrature, gain drooping with current")]
     public static DriverLoad At(ElectricPotential V, ElectricPotential V_p, ElectricResistance Z, Angle phi, int n, Func<ElectricCurrent, double> h_FE, ElectricCurrent I_D)
     {
         ArgumentNullException.ThrowIfNull(h_FE);

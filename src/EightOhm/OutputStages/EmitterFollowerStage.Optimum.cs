@@ -1,4 +1,5 @@
 using EightOhm.Devices;
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using EightOhm.Numerics;
 using MathNet.Numerics;
@@ -16,6 +17,7 @@ public sealed partial record EmitterFollowerStage
     /// <summary>The bias that makes the gain at zero and far out equal: V_T/I_q = R_E + r_int, by the closed form, for the outputs alone.</summary>
     /// <remarks>A dip of the gain remains in between; base currents, drivers and source are left aside.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">There is no emitter resistor, so that no finite current does it.</exception>
+    [Worked("the idle current at which the gains are equal: in closed form for the outputs alone, for the whole stage a bracketed root search over the logarithm of the current")]
     public FollowerBias EqualGainBias()
     {
         Guard.Positive(EmitterResistor, "R_E", "Without an emitter resistor the gain rises with the current everywhere, and no bias makes it equal.");
@@ -26,6 +28,7 @@ public sealed partial record EmitterFollowerStage
     /// <param name="at">The output voltage; greater than 0 V. Both polarities are taken, by their mean.</param>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
     /// <exception cref="InvalidOperationException">No bias between 1/1000 and 1000 times the closed form does it; the message says what was found.</exception>
+    [Worked("the idle current at which the gains are equal: in closed form for the outputs alone, for the whole stage a bracketed root search over the logarithm of the current")]
     public FollowerBias EqualGainBias(ElectricPotential at)
     {
         var volts = Guard.Positive(at).Volts;
@@ -51,6 +54,7 @@ public sealed partial record EmitterFollowerStage
     /// <param name="highest">The highest harmonic counted; 2 to 1000.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">The solver did not converge; the message gives its last state.</exception>
+    [Worked("the idle current of least distortion: a scan over the logarithm of the current, then golden section")]
     public BiasChoice LeastDistortionBias(ElectricPotential level, ElectricCurrent? upTo = null, int highest = 10)
     {
         Guard.Positive(level);

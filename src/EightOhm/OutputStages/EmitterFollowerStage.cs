@@ -1,4 +1,5 @@
 using EightOhm.Devices;
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -71,6 +72,7 @@ public sealed partial record EmitterFollowerStage
     /// <summary>The stage at an idle current.</summary>
     /// <param name="idle">What the emitter resistor of one output device carries while the output current is zero; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">The current is not positive, or so small that the drivers would be off.</exception>
+    [Worked("the bias voltage that makes each junction carry its idle current, from the exponential law")]
     public FollowerBias BiasedAt(ElectricCurrent idle)
     {
         Guard.Positive(idle);
@@ -83,6 +85,7 @@ public sealed partial record EmitterFollowerStage
     /// <summary>The stage at a bias voltage.</summary>
     /// <param name="bias">The voltage between the two bases of the first stage; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive, or gives an idle current below 1e-18 A or above 1 kA.</exception>
+    [Worked("the currents at rest from the equations of all junctions, by Newton's method")]
     public FollowerBias BiasedBy(ElectricPotential bias)
     {
         Guard.Positive(bias);

@@ -60,6 +60,7 @@ public sealed record FollowerBias
     /// <summary>The output voltage at an input voltage.</summary>
     /// <param name="input">At the middle of the bias, before the source's impedance; any sign.</param>
     /// <exception cref="InvalidOperationException">The solver did not converge; the message gives its last state.</exception>
+    [Worked("the output at which the equations of all junctions hold, by Newton's method")]
     public ElectricPotential OutputFor(ElectricPotential input)
     {
         var solver = new FollowerSolver(Stage.Equations(), 1);
@@ -71,16 +72,19 @@ public sealed record FollowerBias
     /// <summary>The input voltage that an output voltage asks for.</summary>
     /// <param name="output">Across the load; any sign.</param>
     /// <exception cref="InvalidOperationException">The solver did not converge; the message gives its last state.</exception>
+    [Worked("the input at which the equations of all junctions hold, by Newton's method")]
     public ElectricPotential InputFor(ElectricPotential output) => Curve([output.Volts]).Transfer[0].X;
 
     /// <summary>The incremental gain dv_out/dv_in at an output voltage, from the slopes of the solved equations.</summary>
     /// <param name="output">Across the load; any sign.</param>
     /// <exception cref="InvalidOperationException">The solver did not converge; the message gives its last state.</exception>
+    [Worked("the slope of the solved equations at that output")]
     public Gain GainAt(ElectricPotential output) => Curve([output.Volts]).Gain[0].Y;
 
     /// <summary>The incremental output resistance at an output voltage: R_L·(1/A − 1).</summary>
     /// <param name="output">Across the load; any sign.</param>
     /// <exception cref="InvalidOperationException">The solver did not converge; the message gives its last state.</exception>
+    [Worked("R_L·(1/A − 1), A the slope of the solved equations at that output")]
     public ElectricResistance OutputResistanceAt(ElectricPotential output) => Crossover.OutputResistance(GainAt(output), Stage.Load);
 
     /// <summary>Transfer and incremental gain over the output voltage, from −over to +over.</summary>
@@ -88,6 +92,7 @@ public sealed record FollowerBias
     /// <param name="points">How many points, both ends and zero among them when odd; 2 to 100 001.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">The solver did not converge; the message gives its last state.</exception>
+    [Worked("the equations of all junctions solved at each output, by Newton's method")]
     public GainCurve Transfer(ElectricPotential over, int points = 401)
     {
         Guard.Positive(over);
@@ -104,6 +109,7 @@ public sealed record FollowerBias
     /// <param name="samples">Samples of the period; a multiple of 4, at least 4 times the highest harmonic.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">The solver did not converge; the message gives its last state.</exception>
+    [Worked("the solved transfer over one cycle of the sine, its Fourier series")]
     public FollowerHarmonics Harmonics(ElectricPotential level, int highest = 10, int samples = 4096)
     {
         var over = Stage.DistortionAt([BiasVoltage], level, highest, samples);

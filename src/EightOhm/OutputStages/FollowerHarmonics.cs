@@ -42,6 +42,7 @@ public sealed record FollowerHarmonics
     /// <summary>One harmonic over the fundamental, without sign.</summary>
     /// <param name="n">Its number; 2 up to the highest asked for.</param>
     /// <exception cref="ArgumentOutOfRangeException">That harmonic was not asked for.</exception>
+    [Worked("the harmonic of the Fourier series over its fundamental")]
     public Ratio Harmonic(int n) => Ratio.FromDecimalFractions(Math.Abs(Shares[Guard.Between(n, 2, Shares.Count + 1) - 2]));
 
     /// <summary>In one line, with what it leaves out.</summary>

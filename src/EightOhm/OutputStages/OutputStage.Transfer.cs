@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using EightOhm.Thermal;
 using UnitsNet;
@@ -13,6 +14,7 @@ public sealed partial record OutputStage
     /// <returns>The followers, at any bias: <c>.EqualGainBias()</c>, <c>.BiasedAt(I_q)</c>, <c>.LeastDistortionBias(peak)</c>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or a card's table of h_FE does not reach the current asked of it.</exception>
     /// <exception cref="ArgumentException">There are pre-drivers without drivers.</exception>
+    [Worked("the followers of the stage, each device's current gain fitted up to what the level asks of it")]
     public EmitterFollowerStage Transfer(ElectricResistance load, ElectricPotential peak)
     {
         Guard.Positive(load);
@@ -61,6 +63,7 @@ public sealed partial record OutputStage
     /// <param name="design">The temperatures at which the current was set; at idle in this ambient when not given.</param>
     /// <returns>What <see cref="BiasTracking.Follow"/> follows through time; its rail is this stage's without signal, at its mains.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The stage has no idle current, or no resistance in its emitters.</exception>
+    [Worked("the stage on its heat path, its drift the mean of both devices'")]
     public BiasTracking Tracking(ThermalNetwork network, IReadOnlyList<HeatNode> junctions, BiasSensor sensor, NodeTemperatures? design = null)
     {
         Guard.Positive(IdleCurrent, nameof(IdleCurrent), "A stage in class B has no idle current to follow.");

@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Numerics;
 using EightOhm.Quantities;
 using EightOhm.Samples;
@@ -33,6 +34,7 @@ public sealed partial record StageDissipation
     /// <summary>The sine of maximum dissipation into a resistor: the level at which the transistors dissipate most, with the powers there.</summary>
     /// <param name="R">Load, resistive; greater than 0 Ω.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Worked("the level of maximum dissipation, the rail as it is at each: a scan of levels, then golden section")]
     public StagePowers Maximum(ElectricResistance R) => Maximum(R, 0.deg);
 
     /// <summary>The sine of maximum dissipation: the level, from idle to full swing, at which the transistors dissipate most, with the powers there.</summary>
@@ -43,6 +45,7 @@ public sealed partial record StageDissipation
     /// <example><code>var most = stage.Dissipation.AtMains(10.percent).Maximum(4.Ohm, 45.deg).Total;</code></example>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the supply's line does not reach the current of full swing.</exception>
     /// <exception cref="InvalidOperationException">Full swing was not found.</exception>
+    [Worked("the level of maximum dissipation, the rail as it is at each: a scan of levels, then golden section")]
     public StagePowers Maximum(ElectricResistance Z, Angle phi)
     {
         var (rail, z, half, law, resistor) = (new Supplied(this), Z.Ohms, Math.Cos(phi.Radians) / 2, Law, Resistor);
@@ -60,6 +63,7 @@ public sealed partial record StageDissipation
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">Full swing was not found.</exception>
+    [Worked("the level and the instant of greatest dissipation in one transistor: a scan, then golden section, of each")]
     public PeakDissipation Peak(ElectricResistance Z, Angle phi)
     {
         var (rail, z, need) = (new Supplied(this), Z.Ohms, Need(Z, phi));
@@ -75,6 +79,7 @@ public sealed partial record StageDissipation
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, between −90° and 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the swing too small for the power.</exception>
+    [Worked("the stage at the level of a sine that gives the load that power")]
     public StagePowers Sine(Power P, ElectricResistance Z, Angle phi) => At(MusicDissipation.RmsCurrent(P, Z, phi) * Z * Math.Sqrt(2), Z, phi);
 
     /// <summary>The powers of noise-like music that gives the load a power: a Gaussian current, the magnitude and phase of the load as at every frequency.</summary>
@@ -83,6 +88,7 @@ public sealed partial record StageDissipation
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, between −90° and 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or full swing is below 3 times the rms, where clipping would count.</exception>
+    [Worked("supply less load less emitter resistors, both sides' currents averaged over a Gaussian distribution of the level")]
     public NoisePowers Noise(Power P, ElectricResistance Z, Angle phi)
     {
         var (need, rms) = (Need(Z, phi), MusicDissipation.RmsCurrent(P, Z, phi).Amperes);
@@ -106,6 +112,7 @@ public sealed partial record StageDissipation
     /// <returns>A power that repeats for ever, such as <see cref="FosterImpedance.Under"/> takes.</returns>
     /// <example><code>device.Under(stage.Dissipation.OverPeriod(40.V, 4.Ohm, 45.deg, 20.Hz)).Peak</code></example>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Worked("one transistor's dissipation at instants evenly spaced over the period")]
     public PeriodicHeat OverPeriod(ElectricPotential V_p, ElectricResistance Z, Angle phi, Frequency f, int samples = 2000)
     {
         Guard.Positive(f);
@@ -125,6 +132,7 @@ public sealed partial record StageDissipation
     /// <param name="R">Load, resistive; greater than 0 Ω.</param>
     /// <returns>A power that repeats for ever, such as <see cref="FosterImpedance.Under"/> takes.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A sample is beyond the rail, or an input is out of range.</exception>
+    [Worked("one transistor's dissipation at each sample, on the rail of the mean current of the piece")]
     public PeriodicHeat OverPiece(Waveform<ElectricPotential> piece, ElectricResistance R)
     {
         ArgumentNullException.ThrowIfNull(piece);

@@ -86,6 +86,7 @@ public sealed partial record StageDissipation
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <returns>The mean rail at the stage's mains.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the supply's line does not reach the current.</exception>
+    [Worked("the supply's rail at the mean current that the sine draws")]
     public ElectricPotential RailAt(ElectricPotential V_p, ElectricResistance Z) =>
         ElectricPotential.FromVolts(new Supplied(this).Known(Guard.NotNegative(V_p) / Guard.Positive(Z)));
 
@@ -94,6 +95,7 @@ public sealed partial record StageDissipation
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the supply's line does not reach the current.</exception>
     /// <exception cref="InvalidOperationException">The level was not found.</exception>
+    [Worked("the level at which the rail, as it is at that level, is all used: a bracketed root search")]
     public ElectricPotential FullSwing(ElectricResistance Z, Angle phi) => ElectricPotential.FromVolts(Full(new(this), Need(Z, phi), Z.Ohms));
 
     /// <summary>The powers at one level of a sine.</summary>
@@ -101,6 +103,7 @@ public sealed partial record StageDissipation
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the supply's line does not reach the current.</exception>
+    [Worked("supply less load less emitter resistors, both sides' currents averaged over the sine by Gauss-Legendre quadrature")]
     public StagePowers At(ElectricPotential V_p, ElectricResistance Z, Angle phi)
     {
         var (need, level) = (Need(Z, phi), Guard.NotNegative(V_p).Volts);
@@ -132,6 +135,7 @@ public sealed partial record StageDissipation
         private readonly SideCurrentLaw law = stage.Law;
 
         /// <summary>The rail in volts at a mean current, on past the line's last point.</summary>
+        [Worked("supply less load less emitter resistors, both sides' currents averaged over the sine by Gauss-Legendre quadrature")]
         public double At(double mean) => line.AtAmperes(mean);
 
         /// <summary>The rail in volts while the load carries a sine of a peak current, on past the line's last point, for a search.</summary>

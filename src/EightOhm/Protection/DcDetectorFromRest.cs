@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using System.Numerics;
 using EightOhm.Quantities;
 using EightOhm.Numerics;
@@ -19,6 +20,7 @@ public static class DcDetectorFromRest
     /// <param name="poles">1, or 2 equal ones.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [RecordName("dc-detector-from-rest.peak")]
+    [Worked("the greatest output over the beginning of the note, over all phases: a scan, then golden section")]
     public static ElectricPotential Peak(ElectricPotential V_p, Frequency f, Duration tau, int poles)
     {
         Guard.Positive(V_p);
@@ -36,6 +38,7 @@ public static class DcDetectorFromRest
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">No time constant was found; the message gives the last bracket.</exception>
     [RecordName("dc-detector-from-rest.least-tau")]
+    [Worked("the time constant with which the greatest output of a beginning note is the threshold: a bracketed root search")]
     public static Duration LeastTau(ElectricPotential V_p, Frequency f, ElectricPotential V_th, int poles)
     {
         Guard.Between(poles, 1, 2);

@@ -51,6 +51,7 @@ public sealed record DcProtection
     /// <param name="T">The detector's own junction; 25 °C when not given.</param>
     /// <returns>The voltage at the filter's output that trips.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The junction is so hot that no threshold is left.</exception>
+    [Worked("LimiterLocus.SenseVoltage at that junction temperature")]
     public ElectricPotential Threshold(Temperature? T = null) => Guard.Positive(
         LimiterLocus.SenseVoltage(ThresholdAtRoom, Drift, T ?? VoltageCurrentLimiter.RoomTemperature, VoltageCurrentLimiter.RoomTemperature), nameof(T), "So hot a junction conducts by itself: keep it off the heat.");
 
@@ -60,6 +61,7 @@ public sealed record DcProtection
     /// <param name="T">The detector's junction at its hottest; 25 °C when not given.</param>
     /// <returns>The margin.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Worked("the threshold over DcDetectorFromRest.Peak of the note")]
     public double NoteMargin(ElectricPotential V_p, Frequency f, Temperature? T = null) => Threshold(T) / DcDetectorFromRest.Peak(V_p, f, Tau, Poles);
 
     /// <summary>When it trips on a step of dc, from an empty filter.</summary>
@@ -68,6 +70,7 @@ public sealed record DcProtection
     /// <returns>The time without the relay's own.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="ShortfallException">The step is at or below the threshold: it never trips.</exception>
+    [Worked("DcDetector.OnePoleTrip or DcDetector.TwoPoleTrip at the threshold of that temperature")]
     public Duration Trip(ElectricPotential V, Temperature? T = null)
     {
         var threshold = Threshold(T);
@@ -85,6 +88,7 @@ public sealed record DcProtection
     /// <returns>The energy of all coils together.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="ShortfallException">The dc is at or below the threshold.</exception>
+    [Worked("LoudspeakerFault.Heat until the detector has tripped and the relay opened")]
     public Energy CoilEnergy(ElectricPotential V, ElectricResistance R_vc, Duration relay, Temperature? T = null) =>
         LoudspeakerFault.Heat(V, R_vc, Trip(V, T) + Guard.NotNegative(relay));
 
@@ -101,6 +105,7 @@ public sealed record DcProtection
     /// <returns>The verdict, with what is missing on each side.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="ShortfallException">The dc is at or below the threshold.</exception>
+    [Worked("the note held against the threshold at its hottest, the fault at its coldest")]
     public DcVerdict Against(ElectricPotential V_p, Frequency f, ElectricPotential V, ElectricResistance R_vc, Duration relay, Duration mostTime, Energy mostEnergy, Temperature coldest, Temperature hottest)
     {
         if (!(hottest >= coldest))

@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -42,6 +43,7 @@ public sealed record RelayVerdict
     /// <param name="ratedVoltage">The dc voltage up to which the relay breaks, from its datasheet's dc curve (not its ac rating); greater than 0 V.</param>
     /// <param name="ratedCurrent">The dc current that it breaks at that voltage; greater than 0 A.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    [Worked("the arc and the fault current held against the relay's ratings")]
     public static RelayVerdict Judge(ElectricPotential rail, ElectricResistance R_vc, ElectricPotential ratedVoltage, ElectricCurrent ratedCurrent) =>
         new(Guard.Positive(rail), LoudspeakerFault.Current(rail, R_vc), Guard.Positive(ratedVoltage), Guard.Positive(ratedCurrent));
 

@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Numerics;
 using EightOhm.SafeAreas;
 using EightOhm.Quantities;
@@ -21,6 +22,7 @@ public sealed partial record VoltageCurrentLimiter
     /// <param name="upTo">Highest collector-emitter voltage at which the transistor may conduct: with an inductive load it is rail to rail. V_CEO when not given.</param>
     /// <returns>All margins, with what is missing in <see cref="LimiterVerdict.Short"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A load has another emitter resistor, or a value is out of range.</exception>
+    [Worked("the locus held against the safe area at each voltage, and against each load over its half-wave")]
     public LimiterVerdict Against(DeratedArea area, IReadOnlyList<LoadEllipse> loads, Temperature coldest, Temperature hottest, ElectricPotential? upTo = null)
     {
         ArgumentNullException.ThrowIfNull(loads);
@@ -35,6 +37,7 @@ public sealed partial record VoltageCurrentLimiter
     /// <param name="upTo">Highest collector-emitter voltage at which the transistor may conduct; V_CEO when not given.</param>
     /// <returns>The margin; <see cref="LimiterMargin.Most"/> where the limiter allows no current to speak of.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
+    [Worked("the least quotient of the two, over the voltages or over levels and instants: a scan, then golden section")]
     public LimiterMargin MarginTo(DeratedArea area, Temperature T, ElectricPotential? upTo = null)
     {
         ArgumentNullException.ThrowIfNull(area);
@@ -50,6 +53,7 @@ public sealed partial record VoltageCurrentLimiter
     /// <param name="T">The sense junction's temperature: the hottest allows least.</param>
     /// <returns>The margin; 0 where the limiter blocks altogether.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The load has another emitter resistor.</exception>
+    [Worked("the least quotient of the two, over the voltages or over levels and instants: a scan, then golden section")]
     public LimiterMargin MarginTo(LoadEllipse load, Temperature T)
     {
         ArgumentNullException.ThrowIfNull(load);
@@ -74,6 +78,7 @@ public sealed partial record VoltageCurrentLimiter
     /// <param name="T">The sense junction's temperature: the coldest allows most.</param>
     /// <returns>The margin, area over limit; <see cref="LimiterMargin.Most"/> where the limiter blocks.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
+    [Worked("the current of the locus on the whole rail, held against the safe area")]
     public LimiterMargin MarginShorted(DeratedArea area, ElectricPotential rail, Temperature T)
     {
         ArgumentNullException.ThrowIfNull(area);

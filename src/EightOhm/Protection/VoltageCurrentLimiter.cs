@@ -98,6 +98,7 @@ public sealed partial record VoltageCurrentLimiter
     /// <param name="T">The sense junction's temperature; 25 °C when not given.</param>
     /// <returns>0 A where the limiter blocks altogether.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is negative, or the junction so hot that no sense voltage is left.</exception>
+    [Worked("the locus of the sense network at that output voltage: LimiterLocus")]
     public ElectricCurrent CurrentAt(ElectricPotential V, Temperature? T = null)
     {
         var line = Locus(T ?? RoomTemperature);
@@ -109,6 +110,7 @@ public sealed partial record VoltageCurrentLimiter
     /// <param name="T">The sense junction's temperature; 25 °C when not given.</param>
     /// <returns>0 A where the limiter blocks altogether.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is negative, or the junction so hot that no sense voltage is left.</exception>
+    [Worked("the locus of the sense network at that transistor voltage: LimiterLocus")]
     public ElectricCurrent CurrentAtTransistor(ElectricPotential V_CE, Temperature? T = null)
     {
         var line = Locus(T ?? RoomTemperature);

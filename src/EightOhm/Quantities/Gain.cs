@@ -52,8 +52,12 @@ public readonly struct Gain : IEquatable<Gain>, IComparable<Gain>, IComparisonOp
     /// <summary>A gain over a number.</summary>
     public static Gain operator /(Gain a, double divisor) => FromRatio(a.Ratio / divisor);
 
-    /// <summary>The gain with the other sign.</summary>
-    public static Gain operator -(Gain a) => new(-a.Ratio);
+    /// <summary>The same magnitude with the other sign of the ratio: a stage that inverts.</summary>
+    public Gain Inverted => new(-Ratio);
+
+    /// <summary>Refused: -6.dB would be +6 dB turned over, −1.995, not −6 dB.</summary>
+    [Obsolete("For decibels below zero write (-6).dB; C# reads -6.dB as minus (6.dB). For a gain that inverts write gain.Inverted.", error: true)]
+    public static Gain operator -(Gain a) => a.Inverted;
 
     /// <summary>Refused: decibels of a cascade add, ratios of a cascade multiply.</summary>
     [Obsolete("Gains in cascade multiply: write a * b (their decibels then add). For a sum of ratios write Gain.FromRatio(a.Ratio + b.Ratio).", error: true)]

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace EightOhm.Quantities;
 
-/// <summary>The functions of the board: roots, logarithms, powers of ten, sums and resistances in parallel, for quantities and numbers.</summary>
+/// <summary>The functions of formulas: roots, logarithms, powers of ten, sums and resistances in parallel, for quantities and numbers.</summary>
 public static class Maths
 {
     /// <summary>The voltage whose square this is.</summary>
@@ -47,6 +47,11 @@ public static class Maths
     /// <exception cref="ArgumentOutOfRangeException">The square is negative.</exception>
     [RecordName("sqrt")]
     public static ElectricResistance Sqrt(SquaredResistance square) => ElectricResistance.FromOhms(Root(square.Si, "Ω²"));
+
+    /// <summary>The side of a square of an area.</summary>
+    /// <param name="area">Not negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The area is negative.</exception>
+    public static Length Sqrt(Area area) => Length.FromMeters(Root(area.SquareMeters, "m²"));
 
     /// <summary>The square root of a number.</summary>
     /// <param name="number">Not negative.</param>

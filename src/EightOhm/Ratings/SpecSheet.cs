@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -115,10 +116,12 @@ public sealed class SpecSheet
     public SpecSheet BurstPower(string text, string into) => With(SheetForm.BurstPower(Load(into)), text);
 
     /// <summary>Reads the sheet critically: which figures cannot all be true, or what would be needed to tell.</summary>
+    [Worked("each relation between printed figures, checked within the rounding of their digits")]
     public SheetAudit Audit() => SheetAudit.Of(this);
 
     /// <summary>Sheets side by side in common figures: printed where a sheet prints one, else what its other figures make it.</summary>
     /// <param name="sheets">The sheets; at least one.</param>
+    [Worked("the figures of each sheet in common units")]
     public static SheetComparison Compare(params SpecSheet[] sheets) => SheetComparison.Of(sheets);
 
     private static ElectricResistance Load(string into) =>

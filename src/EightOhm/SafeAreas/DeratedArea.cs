@@ -69,11 +69,13 @@ public sealed class DeratedArea
     /// <summary>The current allowed at a voltage; none above V_CEO.</summary>
     /// <param name="V_CE">Collector to emitter; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
+    [Worked("the least of the current, dissipation and second-breakdown lines at that voltage, derated to the case temperature")]
     public ElectricCurrent LimitAt(ElectricPotential V_CE) => ElectricCurrent.FromAmperes(Limit(Guard.Positive(V_CE).Volts));
 
     /// <summary>What sets the current allowed at a voltage.</summary>
     /// <param name="V_CE">Collector to emitter; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
+    [Worked("which of the lines of the safe area is the least at that voltage")]
     public SafeAreaBound BoundAt(ElectricPotential V_CE)
     {
         var v = Guard.Positive(V_CE).Volts;
@@ -88,6 +90,7 @@ public sealed class DeratedArea
     /// <param name="from">The least voltage; greater than 0 V and below V_CEO.</param>
     /// <param name="points">How many points; 2 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Worked("the least of the lines of the safe area at voltages up to that one")]
     public Curve<ElectricPotential, ElectricCurrent> Curve(ElectricPotential from, int points = 121)
     {
         Guard.Positive(from);

@@ -97,6 +97,7 @@ public sealed class LoadEllipse
     /// <param name="level">Share of the greatest peak voltage; above 0, at most 1.</param>
     /// <returns>The trace, which turns back: its points are read in order.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Worked("voltage across the transistor and its current over the half-wave, instant by instant")]
     public Curve<ElectricPotential, ElectricCurrent> Trace(int points = 181, double level = 1)
     {
         Guard.Between(points, 2, 100_000);

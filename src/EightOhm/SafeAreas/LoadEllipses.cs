@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Loads;
 using UnitsNet;
 
@@ -15,6 +16,7 @@ public static class LoadEllipses
     /// <param name="n">Pairs in parallel; 1 or more.</param>
     /// <returns>The half-wave of one transistor.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the rail is too low for the swing and the drop of the emitter resistors.</exception>
+    [Worked("voltage across one transistor and its current over a cycle of the sine")]
     public static LoadEllipse Ellipse(this Load load, ElectricPotential V, ElectricPotential V_p, Frequency f, ElectricResistance R_E, int n)
     {
         ArgumentNullException.ThrowIfNull(load);

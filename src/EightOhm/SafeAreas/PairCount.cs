@@ -50,6 +50,7 @@ public sealed record PairCount(
     /// <param name="rideOnAverage">Whether the pulse starts from the junction that the average dissipation has warmed, instead of the case.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">Not even a hundred pairs are enough.</exception>
+    [Worked("the least number of pairs whose safe-area use and junction temperature stay within limits: counted up from one")]
     public static PairCount Decide(SafeArea area, LoadEllipse load, Temperature T_C, Duration? pulse, Power? averageDissipation = null, Temperature? mostJunction = null, ElectricCurrent? mostEach = null, bool rideOnAverage = false)
     {
         ArgumentNullException.ThrowIfNull(area);

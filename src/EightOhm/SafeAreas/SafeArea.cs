@@ -1,4 +1,5 @@
 using EightOhm.Devices;
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using EightOhm.Thermal;
 using UnitsNet;
@@ -43,6 +44,7 @@ public sealed class SafeArea
     /// a pulse longer than the longest line is dc, one shorter than the shortest line gets that line.</param>
     /// <param name="averageDissipation">Average dissipation of this one transistor, on which a repeated pulse rides; none when not given. Not used for dc.</param>
     /// <exception cref="ArgumentOutOfRangeException">The pulse is not positive, or the case or the junction at the average dissipation is too hot.</exception>
+    [Worked("the lines of the device data for that pulse, derated to the case temperature")]
     public DeratedArea For(Temperature T_C, Duration? pulse, Power? averageDissipation = null)
     {
         if (pulse is { } t)
@@ -61,6 +63,7 @@ public sealed class SafeArea
     /// <param name="T_C">Case temperature; below the card's junction limit.</param>
     /// <param name="averageDissipation">Average dissipation of this one transistor, on which a repeated pulse rides; none when not given.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Worked("the least of the lines of the safe area at that voltage, derated to the case temperature")]
     public ElectricCurrent LimitAt(ElectricPotential V_CE, Duration? pulse, Temperature T_C, Power? averageDissipation = null) => For(T_C, pulse, averageDissipation).LimitAt(V_CE);
 
     /// <inheritdoc/>

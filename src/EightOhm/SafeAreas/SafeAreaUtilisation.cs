@@ -32,6 +32,7 @@ public sealed record SafeAreaUtilisation(
     /// <param name="area">The area, derated.</param>
     /// <param name="load">The load.</param>
     /// <exception cref="ArgumentOutOfRangeException">The transistor sees more than V_CEO.</exception>
+    [Worked("the greatest share of the allowed current over levels and instants: a scan, then golden section, of each")]
     public static SafeAreaUtilisation Of(DeratedArea area, LoadEllipse load)
     {
         ArgumentNullException.ThrowIfNull(area);
@@ -52,6 +53,7 @@ public sealed record SafeAreaUtilisation(
     /// <param name="most">The greatest peak at the load that is played; full swing when not given.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, the greatest peak is above full swing, or the transistor sees more than V_CEO.</exception>
     /// <exception cref="InvalidOperationException">Full swing was not found.</exception>
+    [Worked("the greatest share of the allowed current over levels and instants: a scan, then golden section, of each")]
     public static SafeAreaUtilisation Of(DeratedArea area, OutputStage stage, ElectricResistance Z, Angle phi, ElectricPotential? most = null)
     {
         ArgumentNullException.ThrowIfNull(area);
@@ -60,6 +62,7 @@ public sealed record SafeAreaUtilisation(
     }
 
     /// <inheritdoc cref="Of(DeratedArea, OutputStage, ElectricResistance, Angle, ElectricPotential?)"/>
+    [Worked("the greatest share of the allowed current over levels and instants: a scan, then golden section, of each")]
     public static SafeAreaUtilisation Of(DeratedArea area, StageDissipation stage, ElectricResistance Z, Angle phi, ElectricPotential? most = null)
     {
         ArgumentNullException.ThrowIfNull(area);

@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Numerics;
 using EightOhm.Quantities;
 
@@ -64,6 +65,7 @@ public class Curve<TX, TY>
     /// <returns>The value there.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The place is outside the curve.</exception>
     /// <exception cref="InvalidOperationException">The places do not rise from point to point: such a curve has no one value at a place.</exception>
+    [Worked("read from the points, straight between them")]
     public TY At(TX x)
     {
         for (var i = 1; i < xs.Length; i++)

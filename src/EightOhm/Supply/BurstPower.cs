@@ -64,5 +64,6 @@ public sealed record BurstPower
     /// <summary>Dynamic headroom over a rated power into the same load.</summary>
     /// <param name="rated">Rated continuous power of a channel; greater than 0 W.</param>
     /// <exception cref="ArgumentOutOfRangeException">The power is not positive.</exception>
+    [Worked("DynamicHeadroom.Of the burst power over the rated power")]
     public Gain HeadroomOver(Power rated) => DynamicHeadroom.Of(Power, rated);
 }

@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -16,6 +17,7 @@ public sealed partial class DualRailSupply
     /// <returns>Both rails and the winding.</returns>
     /// <example><code>var at8 = dual.Playing(n_ch, I_pk, 1.kHz, I_small);</code></example>
     /// <inheritdoc cref="SteadyState(RailCurrent, RailCurrent)"/>
+    [Worked("the reservoir's differential equation marched in closed pieces until a period repeats itself")]
     public DualSteadySupply Playing(int channels, ElectricCurrent peak, Frequency signal, ElectricCurrent besides) =>
         SteadyState(RailCurrent.Playing(channels, peak, signal, besides));
 
@@ -26,6 +28,7 @@ public sealed partial class DualRailSupply
     /// <param name="besides">What each rail gives away beside the half-waves, all channels together; 0 A or more.</param>
     /// <returns>The rail to count on.</returns>
     /// <inheritdoc cref="SteadyState(RailCurrent, RailCurrent)"/>
+    [Worked("the settled supply solved at each phase between mains and signal, the lowest of them")]
     public ElectricPotential LowestVoltageAtLoadPeak(int channels, ElectricCurrent peak, Frequency signal, ElectricCurrent besides) =>
         LowestVoltageAtLoadPeak(RailCurrent.Playing(channels, peak, signal, besides));
 
@@ -34,6 +37,7 @@ public sealed partial class DualRailSupply
     /// <returns>The rail from the common point, mean over the ripple.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The current is negative.</exception>
     /// <exception cref="ShortfallException">The current is more than the winding can carry.</exception>
+    [Worked("the mean of the settled rail at that constant current: SteadyState")]
     public ElectricPotential RailAt(ElectricCurrent mean) => Guard.NotNegative(mean) > default(ElectricCurrent)
         ? SteadyState(RailCurrent.Constant(mean)).PositiveMean
         : Peak - Drop;
@@ -43,6 +47,7 @@ public sealed partial class DualRailSupply
     /// <see cref="RailLine.AtMains"/> gives what <c>AtMains(x).Line()</c> would solve anew.</remarks>
     /// <returns>The rail of all channels together; <see cref="RailLine.OfOne"/> makes it that of one channel.</returns>
     /// <example><code>var rail = dual.Line().OfOne(n_ch, I_small);</code></example>
+    [Worked("the settled supply solved at mean currents ever closer towards none, straight between them")]
     public RailLine Line()
     {
         // A constant current that leaves half of the peak is within this.
@@ -75,6 +80,7 @@ public sealed partial class DualRailSupply
     /// <param name="idle">What each rail feeds meanwhile, all channels together: it keeps the rails low and makes the second surge; 0 A or more.</param>
     /// <returns>What <see cref="SoftStart"/> follows and <see cref="InrushPeaks"/> bounds.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Worked("this supply with its impedances referred to the secondary, as the switch closes")]
     public SwitchOn SwitchedOn(ElectricPotential line, ElectricResistance lineResistance, InrushLimiter limiter, Duration bypass, ElectricCurrent idle)
     {
         var turns = Guard.Positive(line) / Half;

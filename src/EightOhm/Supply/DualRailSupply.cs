@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -68,6 +69,7 @@ public sealed partial class DualRailSupply
     /// <summary>Both rails when everything has settled, with the same load on each; of half-waves each rail carries its own half.</summary>
     /// <param name="load">What each rail gives away.</param>
     /// <inheritdoc cref="SteadyState(RailCurrent, RailCurrent)"/>
+    [Worked("the reservoir's differential equation marched in closed pieces until a period repeats itself")]
     public DualSteadySupply SteadyState(RailCurrent load) => SteadyState(load, load);
 
     /// <summary>Both rails when everything has settled.</summary>
@@ -76,6 +78,7 @@ public sealed partial class DualRailSupply
     /// <exception cref="ArgumentOutOfRangeException">Both play at different frequencies or phases, or a low signal shares no period with the mains.</exception>
     /// <exception cref="ShortfallException">The load is more than the winding can carry, or would draw a rail below zero.</exception>
     /// <exception cref="InvalidOperationException">No steady state was found; the message gives the last state.</exception>
+    [Worked("the reservoir's differential equation marched in closed pieces until a period repeats itself")]
     public DualSteadySupply SteadyState(RailCurrent positive, RailCurrent negative)
     {
         ArgumentNullException.ThrowIfNull(positive);
@@ -96,6 +99,7 @@ public sealed partial class DualRailSupply
     /// <param name="load">The half-waves that each rail carries in turn.</param>
     /// <param name="phases">How many phases to try over a half-cycle of the mains; 8 or more.</param>
     /// <inheritdoc cref="SteadyState(RailCurrent, RailCurrent)"/>
+    [Worked("the settled supply solved at each phase between mains and signal, the lowest of them")]
     public ElectricPotential LowestVoltageAtLoadPeak(RailCurrent load, int phases = 40)
     {
         ArgumentNullException.ThrowIfNull(load);
@@ -113,6 +117,7 @@ public sealed partial class DualRailSupply
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="ShortfallException">The burst empties the reservoir, or the rail does not recover.</exception>
     /// <exception cref="InvalidOperationException">No steady state was found at idle.</exception>
+    [Worked("the reservoir's differential equation marched from the settled idle through the burst")]
     public SupplyBurst Burst(ElectricCurrent idle, int channels, ElectricCurrent peak, Duration length, Frequency signal) =>
         new(Idling(idle), Guard.Positive(channels) * Guard.Positive(peak), signal, length);
 
@@ -126,6 +131,7 @@ public sealed partial class DualRailSupply
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="ShortfallException">The losses leave nothing of the rail at idle.</exception>
     /// <exception cref="InvalidOperationException">No such burst was found.</exception>
+    [Worked("the peak voltage at which the burst just clips: a bracketed root search over solved bursts")]
     public BurstPower LargestBurst(ElectricCurrent idle, ElectricResistance load, Duration length, ElectricPotential losses, int channels, Frequency signal) =>
         new(Idling(idle), load, length, losses, channels, signal);
 
@@ -138,6 +144,7 @@ public sealed partial class DualRailSupply
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="ShortfallException">The losses of the budget take the whole rail.</exception>
     /// <exception cref="InvalidOperationException">No such level was found.</exception>
+    [Worked("the peak voltage at which a lasting sine just clips on the rail that it leaves: a bracketed root search over settled supplies")]
     public SteadyClip ClipsAt(SwingBudget budget, int channels, ElectricCurrent besides, Frequency signal) => new(this, budget, channels, besides, signal);
 
     /// <summary>The same supply at another mains: the emf goes with it, the copper stays.</summary>

@@ -70,6 +70,7 @@ public sealed record DualSteadySupply
 
     /// <summary>The positive rail's figures beside the estimates of textbooks and makers.</summary>
     /// <exception cref="ArgumentOutOfRangeException">There is no load on it.</exception>
+    [Worked("the solved figures beside the closed estimates of the PeakRectifier formulas")]
     public SupplyEstimates BesideTextbook() => new(Positive, HalfEmf, Supply.Mains, Supply.Drop, Supply.Reservoir);
 
     internal DualRailSupply Supply { get; init; } = null!;

@@ -38,11 +38,12 @@ public sealed record ExponentialDiode
     public int InSeries { get; }
 
     /// <summary>n·k·T/q of all in series: the voltage that a tenfold current adds, over ln 10.</summary>
-    internal double Slope => InSeries * Emission * Constants.k.JoulesPerKelvin * Junction.Kelvins / Constants.q.Coulombs;
+    internal double Slope => InSeries * Emission * Devices.Junction.ThermalVoltage(Junction).Volts;
 
     /// <summary>The voltage of all in series at a current.</summary>
     /// <param name="current">0 A or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The current is negative.</exception>
+    [Worked("n·V_T·ln(I/I_s + 1), times the number in series", Source = "Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 3")]
     public ElectricPotential At(ElectricCurrent current) =>
         ElectricPotential.FromVolts(Slope * Exponential.Log1p(Guard.NotNegative(current, nameof(current)) / Saturation));
 }

@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -10,6 +11,7 @@ public static class MainsDeviation
     /// <param name="deviation">Mains over nominal, less one; above −100 %.</param>
     /// <returns>A plain factor, such as 0.9 for −10 %.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The deviation leaves no mains.</exception>
+    [Worked("one and the deviation of the mains")]
     public static double Factor(Ratio deviation)
     {
         var factor = 1 + deviation.DecimalFractions;

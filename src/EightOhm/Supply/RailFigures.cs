@@ -59,5 +59,6 @@ public record RailFigures
     /// <summary>The rail's waveform over one cycle of the mains, or over the period that signal and mains share when that is longer.</summary>
     /// <param name="points">How many points; 2 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">Fewer than two points.</exception>
+    [Worked("the solved rail at instants evenly spaced over one cycle")]
     public RailWaveform OverOneCycle(int points = 801) => Solution.Waveform(points);
 }

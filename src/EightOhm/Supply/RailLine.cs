@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Numerics;
 using EightOhm.Quantities;
 using UnitsNet;
@@ -48,6 +49,7 @@ public sealed class RailLine
     /// <param name="mean">Mean current from this rail: Î/π a channel of a class-B sine, and what flows besides; within the range of the points.</param>
     /// <returns>The rail from the common point, mean over the ripple.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The current is outside the points.</exception>
+    [Worked("read from the points of the line, straight between them")]
     public ElectricPotential At(ElectricCurrent mean)
     {
         Guard.Between(mean, ElectricCurrent.FromAmperes(Math.Max(0, (means[0] - besides) / channels)), MaxMean, hint: "The rail is known only over the currents of its points: give it more of them.");

@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -73,6 +74,7 @@ public sealed partial class RectifierSupply
     /// <exception cref="ArgumentOutOfRangeException">A low signal shares no period with the mains.</exception>
     /// <exception cref="ShortfallException">The load is more than the winding can carry, or would draw the rail below zero.</exception>
     /// <exception cref="InvalidOperationException">No steady state was found; the message gives the last state.</exception>
+    [Worked("the reservoir's differential equation marched in closed pieces until a period repeats itself")]
     public SteadySupply SteadyState(RailCurrent load)
     {
         ArgumentNullException.ThrowIfNull(load);
@@ -88,6 +90,7 @@ public sealed partial class RectifierSupply
     /// <param name="load">The half-waves that the rail carries.</param>
     /// <param name="phases">How many phases to try over a half-cycle of the mains; 8 or more.</param>
     /// <inheritdoc cref="SteadyState(RailCurrent)"/>
+    [Worked("the settled supply solved at each phase between mains and signal, the lowest of them")]
     public ElectricPotential LowestVoltageAtLoadPeak(RailCurrent load, int phases = 40)
     {
         ArgumentNullException.ThrowIfNull(load);
@@ -103,6 +106,7 @@ public sealed partial class RectifierSupply
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="ShortfallException">The burst empties the reservoir, or the rail does not recover.</exception>
     /// <exception cref="InvalidOperationException">No steady state was found at idle.</exception>
+    [Worked("the reservoir's differential equation marched from the settled idle through the burst")]
     public SupplyBurst Burst(ElectricCurrent idle, ElectricCurrent peak, Duration length, Frequency signal) => new(Idling(idle), peak, signal, length);
 
     /// <summary>The largest unclipped burst after long idle.</summary>
@@ -114,6 +118,7 @@ public sealed partial class RectifierSupply
     /// <param name="signal">Frequency of the burst; such as 1.kHz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <exception cref="InvalidOperationException">No such burst was found.</exception>
+    [Worked("the peak voltage at which the burst just clips: a bracketed root search over solved bursts")]
     public BurstPower LargestBurst(ElectricCurrent idle, ElectricResistance load, Duration length, ElectricPotential losses, int channels, Frequency signal) =>
         new(Idling(idle), load, length, losses, channels, signal);
 

@@ -41,6 +41,7 @@ public static partial class Snubber
     /// <param name="C">Capacitance of diodes and winding; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">The capacitance is not positive.</exception>
     [RecordName("snubber.usual-capacitance")]
+    [Worked("ten times the capacitance that rings", Source = "common practice, no source")]
     public static ElectricCapacitance UsualCapacitance(ElectricCapacitance C) => 10 * Guard.Positive(C);
 
     /// <summary>The damping ratio of the ring with its snubber: 0 rings for ever, 1 and more does not ring.</summary>
@@ -51,6 +52,7 @@ public static partial class Snubber
     /// <param name="C_s">Snubber capacitor; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [RecordName("snubber.damping")]
+    [Worked("the damping ratio of the least damped pair of poles of the winding with its snubber")]
     public static double Damping(ElectricInductance L, ElectricCapacitance C, ElectricResistance R_s, ElectricCapacitance C_s)
     {
         Guard.Positive(L);

@@ -24,6 +24,7 @@ public sealed record SteadySupply : RailFigures
 
     /// <summary>These figures beside the estimates of textbooks and makers.</summary>
     /// <exception cref="ArgumentOutOfRangeException">There is no load.</exception>
+    [Worked("the solved figures beside the closed estimates of the PeakRectifier formulas")]
     public SupplyEstimates BesideTextbook() => new(this, Secondary, Supply.Mains, Supply.Diode?.At(WindingPeak) ?? Supply.Drop, Supply.Reservoir);
 
     internal ElectricPotential Secondary { get; init; }

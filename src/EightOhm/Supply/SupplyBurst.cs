@@ -68,6 +68,7 @@ public sealed record SupplyBurst
     /// <param name="after">How long to watch after the burst; 0 s or more.</param>
     /// <param name="points">How many points; 2 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Worked("the solved rail at instants evenly spaced over the time")]
     public RailWaveform OverTime(Duration after, int points = 2001)
     {
         Guard.NotNegative(after);

@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -76,12 +77,14 @@ public sealed class SwingBudget
     /// <summary>Holds the budget against rails at their minimum.</summary>
     /// <param name="rails">The rails at the moment of their own peak, at the valley of the ripple, at the mains that counts.</param>
     /// <returns>The verdict, with what is missing in <see cref="SwingVerdict.Short"/>.</returns>
+    [Worked("each loss taken from each rail at its minimum; the nearer one clips first")]
     public SwingVerdict Against(Rails rails) => new(this, rails ?? throw new ArgumentNullException(nameof(rails)));
 
     /// <summary>The peak at which the output clips on a rail: losses that are not resistive held, the emitter resistors' going with the current.</summary>
     /// <param name="rails">The rails at their minimum.</param>
     /// <returns>The lesser of both polarities.</returns>
     /// <exception cref="ShortfallException">The losses take a whole rail.</exception>
+    [Worked("the rails at their minimum less the losses, those of emitter resistors in proportion to the current")]
     public ElectricPotential ClipPeak(Rails rails)
     {
         ArgumentNullException.ThrowIfNull(rails);

@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -41,6 +42,7 @@ public static class Air
     /// <summary>The air's properties at a film temperature.</summary>
     /// <param name="film">From 0 to 120 °C.</param>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside the table.</exception>
+    [Worked("read from the table of air at atmospheric pressure, straight between its rows")]
     public static AirProperties At(Temperature film)
     {
         Guard.Between(film, Coolest, Hottest, "the film temperature", "It is midway between surface and air.");

@@ -75,6 +75,7 @@ public sealed partial class FosterImpedance
     /// <summary>The answer to a power that swings as a sine: the size of the swing in K for 1 W peak, and how far it lags.</summary>
     /// <param name="f">Frequency of that sine of the power, which is not the signal's: a half-wave has many; 0 Hz or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is negative.</exception>
+    [Worked("the complex impedance Σ R/(1 + jωτ) at that frequency")]
     public ThermalSine Sine(Frequency f)
     {
         var w = 2 * Math.PI * Guard.NotNegative(f).Hertz;
@@ -86,6 +87,7 @@ public sealed partial class FosterImpedance
 
     /// <summary>The junction's rise above the far end for a power that repeats for ever, once the beginning is forgotten.</summary>
     /// <param name="heat">One period of the power.</param>
+    [Worked("each exponential under the repeating power in closed form, summed")]
     public JunctionRise Under(PeriodicHeat heat)
     {
         ArgumentNullException.ThrowIfNull(heat);
@@ -97,6 +99,7 @@ public sealed partial class FosterImpedance
     /// product, none as a difference, so all are positive and keep their digits. Terms whose time constants agree to 1 in 10⁹ are taken as one.
     /// The layers are those of the ladder with the same answer, which the device's real layers need not be.</remarks>
     /// <exception cref="InvalidOperationException">Two time constants are too near each other to be told apart.</exception>
+    [Worked("the ladder that has these modes, layer by layer from the junction")]
     public CauerLadder ToLadder() => LadderSynthesis.Of(_r, _tau);
 
     /// <inheritdoc/>

@@ -9,13 +9,13 @@ namespace EightOhm.Thermal;
 public sealed class HeatNode
 {
     internal HeatNode(ThermalNetwork network, string name, int index, double capacity) =>
-        (Network, Name, Index, Capacity) = (network, name, index, Entropy.FromJoulesPerKelvin(capacity));
+        (Network, Name, Index, Capacity) = (network, name, index, HeatCapacity.FromSi(capacity));
 
     /// <summary>Its name.</summary>
     public string Name { get; }
 
     /// <summary>What warms it by a kelvin; 0 J/K for the ambient, whose temperature is held.</summary>
-    public Entropy Capacity { get; }
+    public HeatCapacity Capacity { get; }
 
     internal ThermalNetwork Network { get; }
 
@@ -81,11 +81,11 @@ public sealed class HeatProfile
 
     /// <summary>A power with a burst of another one in it.</summary>
     /// <param name="node">Where the heat flows in.</param>
-    /// <param name="rest">The heat before and after; 0 W or more.</param>
     /// <param name="burst">The heat during the burst; 0 W or more.</param>
     /// <param name="from">When the burst begins; after 0 s.</param>
     /// <param name="to">When it ends; after its begin.</param>
-    public static HeatProfile Burst(HeatNode node, Power rest, Power burst, Duration from, Duration to) =>
+    /// <param name="rest">The heat before and after; 0 W or more, none when not given.</param>
+    public static HeatProfile Burst(HeatNode node, Power burst, Duration from, Duration to, Power rest = default) =>
         new(node, new HeatStep(Duration.Zero, rest), new HeatStep(from, burst), new HeatStep(to, rest));
 
     /// <summary>The power at an instant (from the step on that begins there).</summary>

@@ -64,12 +64,14 @@ public sealed record PlateFinSink
     /// <param name="T_air">The air and the walls around; above 0 K.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input, or the channel at this heat, is outside the correlations' range.</exception>
     /// <exception cref="InvalidOperationException">No rise was found; the message gives the last state.</exception>
+    [Worked("the rise at which air and radiation take the heat: SinkBalance.Rise")]
     public SinkAtHeat At(Power P, Temperature T_air) => new(this, SinkBalance.Rise(P, this, T_air), P, T_air);
 
     /// <summary>The same sink with the number of fins that makes its rise least at a heat, radiation, fin thickness and efficiency included.</summary>
     /// <param name="P">The heat; greater than 0 W.</param>
     /// <param name="T_air">The air and the walls around; above 0 K.</param>
     /// <exception cref="ArgumentOutOfRangeException">The heat is not positive, or no number of fins is inside the correlations' range.</exception>
+    [Worked("the number of fins of least rise: each number tried with SinkBalance.Rise")]
     public PlateFinSink Best(Power P, Temperature T_air)
     {
         Guard.Positive(P);

@@ -156,6 +156,7 @@ public static partial class Runaway
     /// <returns>Both currents, with the junction beside each.</returns>
     /// <example><code>Runaway.Threshold(46.V, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, 52.degC, 103.8.mA, 150.degC)</code></example>
     /// <exception cref="ArgumentOutOfRangeException">The idle current runs away already, or an input is out of range.</exception>
+    [Worked("the two currents at which the loop balances: the resting one and the one past which it runs away")]
     public static RunawayThreshold Threshold(ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R, Temperature T_q, ElectricCurrent I_q, Temperature T_J)
     {
         Guard.Between(T_J, T_q, Destroyed, hint: "The junction limit lies above the junction at idle.");

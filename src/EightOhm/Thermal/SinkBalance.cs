@@ -67,6 +67,7 @@ public static partial class SinkBalance
     /// <param name="sink">The sink.</param>
     /// <param name="T_air">The air; from 0 °C.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input, or the channel at this rise, is outside the correlations' range.</exception>
+    [Worked("the convection law of the sink's channels and its outer faces at that rise")]
     public static Power Convected(TemperatureDelta dT_s, PlateFinSink sink, Temperature T_air)
     {
         var loss = Checked(dT_s, sink, T_air);
@@ -78,6 +79,7 @@ public static partial class SinkBalance
     /// <param name="sink">The sink.</param>
     /// <param name="T_air">The walls around; from 0 °C.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input, or the channel at this rise, is outside the correlations' range.</exception>
+    [Worked("the radiation of the sink's envelope at that rise")]
     public static Power Radiated(TemperatureDelta dT_s, PlateFinSink sink, Temperature T_air) => Power.FromWatts(Checked(dT_s, sink, T_air).Radiated);
 
     internal static SinkLoss Checked(TemperatureDelta dT_s, PlateFinSink sink, Temperature T_air)

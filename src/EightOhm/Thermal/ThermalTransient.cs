@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using EightOhm.Samples;
 using UnitsNet;
@@ -25,6 +26,7 @@ public sealed class ThermalTransient
     /// <summary>The temperature of a node over time.</summary>
     /// <param name="name">The node's name.</param>
     /// <exception cref="ArgumentException">There is no node of that name.</exception>
+    [Worked("the computed instants of that node")]
     public Waveform<Temperature> Of(string name) => new(_seconds,
         NodeTemperatures.Find(_network, name) is { Index: >= 0 } node
             ? [.. _rises[node.Index].Select(r => _network.AmbientTemperature.Kelvins + r - Constants.ZeroCelsius)]
@@ -33,6 +35,7 @@ public sealed class ThermalTransient
     /// <summary>The highest temperature of a node at any of the instants.</summary>
     /// <param name="name">The node's name.</param>
     /// <exception cref="ArgumentException">There is no node of that name.</exception>
+    [Worked("the highest of the computed instants")]
     public Temperature Peak(string name) => NodeTemperatures.Find(_network, name) is { Index: >= 0 } node ? At(_rises[node.Index].Max()) : _network.AmbientTemperature;
 
     private Temperature At(double rise) => Temperature.FromKelvins(_network.AmbientTemperature.Kelvins + rise);

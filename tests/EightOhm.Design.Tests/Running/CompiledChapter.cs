@@ -37,12 +37,13 @@ internal sealed class CompiledChapter
         var usings = NotebookExtension.Script.Split('\n')[0]
             + " using System; using System.Linq; using System.Collections.Generic; using System.Threading.Tasks;";
         CSharpCompilation? previous = null;
+        var faults = new List<string>();
         var compiled = new List<Func<object?[], Task<object?>>>();
         var loader = new AssemblyLoadContext(text.Name, isCollectible: false);
         foreach (var (code, number) in text.Cells.Prepend(usings).Select((c, i) => (c, i)))
         {
             var tree = CSharpSyntaxTree.ParseText(LiteralLift.Rewrite(code), Script);
-            previous = CSharpCompilation.CreateScriptCompilation(
+            var cell = CSharpCompilation.CreateScriptCompilation(
                 $"{text.Name}-{number}",
                 tree,
                 References,
@@ -51,9 +52,14 @@ internal sealed class CompiledChapter
                 previous,
                 typeof(object));
             using var image = new MemoryStream();
-            var result = previous.Emit(image);
+            var result = cell.Emit(image);
             if (result.Diagnostics.Where(d => d.Severity == DiagnosticSeverity.Error).ToList() is { Count: > 0 } errors)
-                throw new InvalidOperationException($"{text.Name}, code cell {number}: {errors[0]}\n{code}");
+            {
+                faults.AddRange(errors.Select(e => $"{text.Name}, code cell {number}: {e}"));
+                continue;
+            }
+
+            previous = cell;
             if (image.Length == 0)
             {
                 compiled.Add(_ => Task.FromResult<object?>(null));
@@ -61,13 +67,13 @@ internal sealed class CompiledChapter
             }
 
             image.Position = 0;
-            var entry = previous.GetEntryPoint(default)!;
+            var entry = cell.GetEntryPoint(default)!;
             var type = loader.LoadFromStream(image).GetType(entry.ContainingType.MetadataName)!;
             compiled.Add(type.GetMethod(entry.MetadataName, BindingFlags.Static | BindingFlags.NonPublic | BindingFlags.Public)!
                 .CreateDelegate<Func<object?[], Task<object?>>>());
         }
 
-        return new(text, compiled);
+        return faults.Count == 0 ? new(text, compiled) : throw new InvalidOperationException(string.Join('\n', faults));
     }
 
     /// <summary>Runs the cells of these numbers, in order, with variables of their own.</summary>

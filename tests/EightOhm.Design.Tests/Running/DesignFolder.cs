@@ -7,8 +7,10 @@ internal sealed class DesignFolder : IDisposable
 {
     private const string RecordFile = "tern-100.json";
 
+    public static IReadOnlyList<ChapterText> Texts { get; } = ChapterText.OfFolder(Source);
+
     private static readonly Lazy<IReadOnlyList<CompiledChapter>> Compiled = new(() =>
-        [.. ChapterText.OfFolder(Source).Select(CompiledChapter.Of)]);
+        [.. Texts.Select(CompiledChapter.Of)]);
 
     private DesignFolder(string path) => Path = path;
 
@@ -18,7 +20,7 @@ internal sealed class DesignFolder : IDisposable
 
     public IReadOnlyList<string> CardFiles => [.. Directory.GetFiles(System.IO.Path.Combine(Path, "cards"), "*.json").Order(StringComparer.Ordinal)];
 
-    private static string Source { get; } = System.IO.Path.Combine(Root(), "notebooks");
+    private static string Source => System.IO.Path.Combine(Root(), "notebooks");
 
     /// <summary>A fresh copy with the record as it is kept beside the chapters.</summary>
     public static DesignFolder Copy() => CopyOf(Source);
@@ -32,7 +34,8 @@ internal sealed class DesignFolder : IDisposable
         Directory.CreateDirectory(System.IO.Path.Combine(path, "cards"));
         foreach (var card in Directory.GetFiles(System.IO.Path.Combine(source, "cards")))
             File.Copy(card, System.IO.Path.Combine(path, "cards", System.IO.Path.GetFileName(card)));
-        File.Copy(System.IO.Path.Combine(source, RecordFile), System.IO.Path.Combine(path, RecordFile));
+        if (File.Exists(System.IO.Path.Combine(source, RecordFile)))
+            File.Copy(System.IO.Path.Combine(source, RecordFile), System.IO.Path.Combine(path, RecordFile));
         return new(path);
     }
 

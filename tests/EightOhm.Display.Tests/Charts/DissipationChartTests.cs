@@ -6,12 +6,12 @@ using UnitsNet;
 
 namespace EightOhm.Display.Tests.ReadyMade;
 
-public class HeatChartTests
+public class DissipationChartTests
 {
-    private static readonly StageDissipation Stage = new(46.V, 3, 0.22.Ohm) { Idle = 103.8.mA };
+    private static readonly StageDissipation Stage = new(46.V, 3, 0.22.Ohm) { IdleCurrent = 103.8.mA };
 
     [Fact]
-    public void Each_phase_is_a_line_from_idle_to_full_swing_with_its_worst_marked()
+    public void Each_phase_is_a_line_from_idle_to_full_swing_with_its_maximum_marked()
     {
         var figure = Charts.Dissipation(Stage, 4.Ohm);
         Assert.Equal(["0°", "30°", "45°", "60°"], figure.Series.Select(s => s.Name));
@@ -23,7 +23,7 @@ public class HeatChartTests
             Assert.InRange(mark.Y, line.Y.Max() * (1 - 1e-9), line.Y.Max() * 1.001);
         }
 
-        Assert.Contains("W at worst", figure.Title, StringComparison.Ordinal);
+        Assert.Contains("at most", figure.Title, StringComparison.Ordinal);
         Assert.Contains("103.8 mA idle a pair", figure.Subtitle, StringComparison.Ordinal);
         Assert.Contains("<figure", FigureHtml.Render(figure), StringComparison.Ordinal);
     }

@@ -26,7 +26,7 @@ public class WarmUpChartTests
     {
         var figure = Charts.IdleCurrent(_run);
         Assert.Equal("set to 103.8 mA", Assert.Single(figure.Limits).Label);
-        Assert.Equal(_run.Seconds.Count, Assert.IsType<LineSeries>(figure.Series[0]).X.Count);
+        Assert.Equal(_run.IdleCurrent.Count, Assert.IsType<LineSeries>(figure.Series[0]).X.Count);
     }
 
     [Fact]
@@ -59,7 +59,7 @@ public class WarmUpChartTests
         net.Link(junction, sink, 1.18.K_per_W);
         net.Link(sink, net.Ambient, 0.9.K_per_W);
         net.Link(sensor, sink, 2.K_per_W);
-        return new BiasTracking(net, [junction], sensor, 46.V, 103.8.mA, 0.2725.Ohm, 2.1.mV_per_K, 2.1.mV_per_K)
-            .Follow(600.s, [HeatProfile.Burst(junction, 0.W, 30.W, 60.s, 180.s)]);
+        return new BiasTracking(net, [junction], new BiasSensor(sensor, 2.1.mV_per_K), 46.V, 103.8.mA, 0.2725.Ohm, 2.1.mV_per_K)
+            .Follow(600.s, [HeatProfile.Burst(junction, 30.W, 60.s, 180.s)]);
     }
 }

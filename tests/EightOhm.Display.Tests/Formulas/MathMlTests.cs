@@ -43,8 +43,31 @@ public partial class MathMlTests
         var html = XElement.Parse(ExplanationHtml.Write(Explain(() => rating.GainFrom(V_in))));
         Assert.Equal(2, html.Descendants("div").Count(d => (string?)d.Attribute("class") == "eo-source"));
         Assert.Single(html.Descendants("li"));
+        Assert.Single(html.Descendants("div"), d => (string?)d.Attribute("class") == "eo-where");
+        Assert.Contains("[1]", html.Descendants("small").First(d => (string?)d.Attribute("class") == "eo-ref").Value, StringComparison.Ordinal);
         Assert.Single(html.Descendants("msqrt"), r => !r.Descendants("mn").Any());
         Assert.Contains("Boylestad & Nashelsky", html.Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Stripped_of_its_tags_a_whole_working_is_its_text()
+    {
+        var (V, Z, phi) = (40.V, 8.Ohm, 60.deg);
+        var (V_drive, R_E, I_s, V_T) = (0.7.V, 0.22.Ohm, 1e-12.A, 25.mV);
+        var rating = new EightOhm.Ratings.OutputRating(100.W, 8.Ohm);
+        var box = new EightOhm.Loads.ResistiveLoad(8.Ohm);
+        var f = 1.kHz;
+        Explanation[] all =
+        [
+            Explain(() => EightOhm.OutputStages.ClassB.Worst(V, Z, phi)), Explain(() => EightOhm.OutputStages.EmitterBias.Current(V_drive, R_E, I_s, V_T)),
+            Explain(() => rating.GainFrom(V)), Explain(() => 2 * box.Magnitude(f)), Explain(() => V > 2 * V),
+        ];
+        foreach (var shown in all)
+        {
+            Assert.Equal(Packed(shown.ToString()), Packed(Stripped(ExplanationHtml.Write(shown))));
+            Assert.All(shown.Sources, source => Assert.Contains(source[..8], Latex.Write(shown), StringComparison.Ordinal));
+            Assert.Equal(shown.Where.Count > 0, Latex.Write(shown).Contains("\\text{where }", StringComparison.Ordinal));
+        }
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using EightOhm.Published.Machine;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using EightOhm.Thermal;
 using UnitsNet;
@@ -62,9 +63,22 @@ public class BiasHeatChecks
         Check.Computed(rows, r => Runaway.GreatestGain(Volts(r["V"]), Theta(r["theta"]), new VoltageDrift(r["tc"]), Ohms(r["R_E"]), Ohms(r["r_int"])), "greatest");
         Check.Computed(rows, r => Runaway.UnityLoopGainCurrent(Runaway.GreatestGain(Volts(r["V"]), Theta(r["theta"]), new VoltageDrift(r["tc"]), Ohms(r["R_E"]), Ohms(r["r_int"])), Ohms(r["R_E"]), Ohms(r["r_int"]), Volts(r["V_T"])), "I_1");
         Check.Computed(rows, r => Runaway.AllowedLag(Amperes(r["I_1"]), Amperes(r["I_q"]), Volts(r["V_T"]), new VoltageDrift(r["tc"])), "lag", 1e-7);
-        Check.Computed(rows, r => Runaway.RunawayThresholdCurrent(Volts(r["V"]), Theta(r["theta"]), new VoltageDrift(r["tc"]), Ohms(r["R_E"] + r["r_int"]), Volts(r["V_T"]), Amperes(r["I_q"])), "I_2");
-        Check.Computed(rows, r => Volts(r["V"]) * (Runaway.Resting(Amperes(r["I_2"]), Volts(r["V"]), Theta(r["theta"]), new VoltageDrift(r["tc"]), Ohms(r["R_E"] + r["r_int"]), Volts(r["V_T"]), Amperes(r["I_q"])).Right / Runaway.Resting(Amperes(r["I_2"]), Volts(r["V"]), Theta(r["theta"]), new VoltageDrift(r["tc"]), Ohms(r["R_E"] + r["r_int"]), Volts(r["V_T"]), Amperes(r["I_q"])).Left), "V");
         Check.Computed(Reference.Read("runaway-resistance.csv"), r => Runaway.AllowedResistance(Volts(r["dP_dI"]), Amperes(r["dI"]), TemperatureDelta.FromKelvins(r["dT"])), "theta");
+    }
+
+    [Fact]
+    public void Runaway_thresholds_with_the_junctions_own_V_T()
+    {
+        var rows = Reference.Read("runaway-threshold.csv");
+        Check.Computed(rows, r => Runaway.RunawayThresholdCurrent(Volts(r["V"]), Theta(r["theta"]), new VoltageDrift(r["tc"]), Ohms(r["R"]), Celsius(r["T_q"]), Amperes(r["I_q"])), "I_2", 1e-6);
+        Check.Computed(rows, r => Volts(r["V"]) * (Runaway.Resting(Amperes(r["I_2"]), Volts(r["V"]), Theta(r["theta"]), new VoltageDrift(r["tc"]), Ohms(r["R"]), Celsius(r["T_q"]), Amperes(r["I_q"])).Right / Runaway.Resting(Amperes(r["I_2"]), Volts(r["V"]), Theta(r["theta"]), new VoltageDrift(r["tc"]), Ohms(r["R"]), Celsius(r["T_q"]), Amperes(r["I_q"])).Left), "V", 1e-6);
+
+        // The case of the trade, 46 V on 3.58 K/W: V_T frozen at the idle junction's gave 963 mA, a junction of 194 °C with the V_T of 55 °C in the sum.
+        var found = Runaway.Threshold(46.V, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, 52.degC, 103.8.mA, 150.degC);
+        Assert.Null(found.Current);
+        Assert.Equal(0.70, found.CurrentAtLimit.Amperes, 0.005);
+        for (var mA = 110; mA < 1600; mA += 10)
+            Assert.True(Runaway.Resting(mA.mA, 46.V, 3.58.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, 52.degC, 103.8.mA) is var balance && balance.Left < balance.Right);
     }
 
     [Fact]
@@ -81,6 +95,8 @@ public class BiasHeatChecks
         Assert.Equal(0.518, 46 * 1.18 * 2.1e-3 / 0.22, 0.0005); // r_e and r_int forgotten: far from ours
         Assert.Contains("no current runs away", Assert.Throws<RefusedValueException>(() => Runaway.UnityLoopGainCurrent(0.9, 0.22.Ohm, 0.0525.Ohm, V_T)).Message, StringComparison.Ordinal);
     }
+
+    private static Temperature Celsius(double t) => Temperature.FromDegreesCelsius(t);
 
     private static ThermalResistance Theta(double r) => r.K_per_W;
 

@@ -20,7 +20,7 @@ public class DissipationCaseChecks
     public void The_worst_heat_with_emitter_resistors()
     {
         Check.Computed(Reference.Read("class-b-stage.csv"), r => ClassB.Worst(Volts(r["V"]), Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"]), "P_worst");
-        var worst = Stage.Worst(R);
+        var worst = Stage.Maximum(R);
         Near(105.27, worst.Total);
         Near(17.54, worst.PerDevice);
         Assert.Equal(28.76, worst.Level.Volts, 0.005);
@@ -38,8 +38,8 @@ public class DissipationCaseChecks
         Assert.Equal(0.2781, 0.25 / (double)ideal.Peak(1.Ohm, 60.deg).Side.Watts, 0.00005);
         Assert.Equal(0, ideal.Peak(1.Ohm, 45.deg).Output.Volts, 1e-3);
         IsNot(ideal.Peak(1.Ohm, 45.deg).Side, 0.25 / 0.707, "the average-equivalent resistor taken for the peak's");
-        Assert.Equal(0.38662, (double)ideal.Worst(1.Ohm, 60.deg).Total.Watts, 0.000005);
-        IsNot(ideal.Worst(1.Ohm, 60.deg).Total, 0.40528, "2/(π²·cos φ) past 50.46°");
+        Assert.Equal(0.38662, (double)ideal.Maximum(1.Ohm, 60.deg).Total.Watts, 0.000005);
+        IsNot(ideal.Maximum(1.Ohm, 60.deg).Total, 0.40528, "2/(π²·cos φ) past 50.46°");
     }
 
     [Fact]
@@ -47,9 +47,9 @@ public class DissipationCaseChecks
     {
         Check.Computed(Reference.Read("class-ab.csv"), r => ClassAB.Heat(Volts(r["V"]), Volts(r["V_p"]), Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"], Amperes(r["I_q"]), Ohms(r["r_int"]), Volts(r["V_T"])), "P_D");
         // 0.0525 Ω of the transistor's own and junctions at 45 °C; at 55 °C it is 106.40 W, without the 0.0525 Ω 106.46 W.
-        var biased = Stage with { Idle = 103.8.mA, InternalResistance = 52.5.mOhm, Junction = 45.degC };
-        Near(106.39, biased.Worst(R).Total);
-        IsNot(biased.Worst(R).Total, 133.9, "class B and the idle heat added");
+        var biased = Stage with { IdleCurrent = 103.8.mA, InternalResistance = 52.5.mOhm, Junction = 45.degC };
+        Near(106.39, biased.Maximum(R).Total);
+        IsNot(biased.Maximum(R).Total, 133.9, "class B and the idle heat added");
     }
 
     [Fact]

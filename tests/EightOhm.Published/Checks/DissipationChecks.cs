@@ -52,9 +52,9 @@ public class DissipationChecks
         Check.Computed(Reference.Read("side-currents.csv"), r => Volts(1) + SideCurrents.Law(Amperes(r["i_off"]), Amperes(r["I_o"]), Amperes(r["I_Q"]), Ohms(r["R"]), Volts(r["V_T"])).Left, "one_and_drop");
         var rows = Reference.Read("class-ab.csv");
         Check.Computed(rows, r => ClassAB.Heat(Volts(r["V"]), Volts(r["V_p"]), Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"], Amperes(r["I_q"]), Ohms(r["r_int"]), Volts(r["V_T"])), "P_D");
-        Check.Computed(rows, r => ClassAB.Heat(Volts(r["V"]), Stage(r).Worst(Ohms(r["Z"]), Degrees(r["phi_deg"])).Level, Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"], Amperes(r["I_q"]), Ohms(r["r_int"]), Volts(r["V_T"])), "P_worst");
+        Check.Computed(rows, r => ClassAB.Heat(Volts(r["V"]), Stage(r).Maximum(Ohms(r["Z"]), Degrees(r["phi_deg"])).Level, Ohms(r["Z"]), Degrees(r["phi_deg"]), Ohms(r["R_E"]), (int)r["n"], Amperes(r["I_q"]), Ohms(r["r_int"]), Volts(r["V_T"])), "P_worst");
         foreach (var r in rows.Rows)
-            Assert.Equal(r["P_worst"], (double)Stage(r).Worst(Ohms(r["Z"]), Degrees(r["phi_deg"])).Total.Watts, 1e-9 * r["P_worst"]);
+            Assert.Equal(r["P_worst"], (double)Stage(r).Maximum(Ohms(r["Z"]), Degrees(r["phi_deg"])).Total.Watts, 1e-9 * r["P_worst"]);
     }
 
     [Fact]
@@ -111,7 +111,7 @@ public class DissipationChecks
 
     private static StageDissipation Stage(ReferenceRow r) => new(Volts(r["V"]), (int)r["n"], Ohms(r["R_E"]))
     {
-        Idle = Amperes(r["I_q"]),
+        IdleCurrent = Amperes(r["I_q"]),
         InternalResistance = Ohms(r["r_int"]),
         Junction = Temperature.FromKelvins(r["V_T"] * 1.602176634e-19 / 1.380649e-23),
     };

@@ -137,10 +137,10 @@ public class FollowerChecks
         foreach (var r in Reference.Read("follower-harmonics.csv").Rows)
         {
             var over = Stage(r).DistortionDriven([V(r["V_b"])], V(r["V_in"]), 10, 1024);
-            Assert.Equal(r["V_1"], over.Fundamental[0], 1e-9);
-            Assert.Equal(1, over.Thd[0] / r["THD"], 1e-8);
+            Assert.Equal(r["V_1"], over.Fundamental.Y[0], 1e-9);
+            Assert.Equal(1, over.Thd.Y[0] / r["THD"], 1e-8);
             for (var h = 2; h <= 10; h++)
-                Assert.Equal(r[$"H{h}"], Math.Abs(over.Harmonics[0][h - 2]), 1e-11);
+                Assert.Equal(r[$"H{h}"], Math.Abs(over.Harmonic(h).Y[0]), 1e-11);
         }
     }
 

@@ -59,7 +59,7 @@ public class SafeAreaCaseChecks
     public void Safe_area_decides_on_three_pairs()
     {
         var pairs = PairCount.Decide(area, Load(1, 45), 80.degC, 100.ms);
-        Assert.Equal((1, 3, 1, 3, "safe area"), (pairs.ByHeat, pairs.BySafeArea, pairs.ByCurrent, pairs.Pairs, pairs.Decides));
+        Assert.Equal((1, 3, 1, 3, "safe area"), (pairs.ByDissipation, pairs.BySafeArea, pairs.ByCurrent, pairs.Pairs, pairs.Decides));
         Assert.Equal(1.134, pairs.OnePairFewer!.Use, 0.001);
         Assert.Equal(4, PairCount.Decide(area, Load(1, 45), 80.degC, SafeArea.Dc).Pairs);
         // A pulse that rides on the average heat of the ideal stage's worst level, 25 W each, starts 21 K warmer: three pairs are no longer enough.

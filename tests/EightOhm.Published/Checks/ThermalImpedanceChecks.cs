@@ -1,4 +1,5 @@
 using EightOhm.Published.Machine;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using EightOhm.Thermal;
 using UnitsNet;
@@ -42,7 +43,7 @@ public class ThermalImpedanceChecks
         foreach (var r in Reference.Read("foster-ladder.csv").Rows)
         {
             var rung = Sets[(int)r["set"]].ToLadder().Rungs[(int)r["rung"]];
-            Near(r["C"], rung.C.JoulesPerKelvin, 1e-12);
+            Near(r["C"], rung.C.Si, 1e-12);
             Near(r["R"], rung.R.Si, 1e-12);
         }
     }
@@ -52,12 +53,12 @@ public class ThermalImpedanceChecks
     {
         foreach (var r in Reference.Read("periodic-sine.csv").Rows)
         {
-            var heat = PeriodicHeat.ClassBSine(r["V"].V, r["V_p"].V, r["R"].Ohm, (int)r["n"], r["f"].Hz, 8000);
+            var heat = new StageDissipation(r["V"].V, (int)r["n"], r["R_E"].Ohm).OverPeriod(r["V_p"].V, r["Z"].Ohm, r["phi_deg"].deg, r["f"].Hz, 8000);
             Near(r["peak"], Sets[(int)r["set"]].Under(heat).Peak.Kelvins, 1e-6);
         }
 
         // Case 15 of the trade: 46 V, 4 Ω, three pairs, 20 Hz, at the worst level.
-        var rise = Sets[1].Under(PeriodicHeat.ClassBSine(46.V, (2 * 46 / Math.PI).V, 4.Ohm, 3, 20.Hz));
+        var rise = Sets[1].Under(new StageDissipation(46.V, 3, 0.Ohm).OverPeriod((2 * 46 / Math.PI).V, 4.Ohm, 0.deg, 20.Hz));
         Assert.Equal(20.76, rise.Peak.Kelvins, 0.005);
         Assert.Equal(14.83, rise.Mean.Kelvins, 0.005);
         Assert.Equal(36.59, rise.PeakPowerForEver.Kelvins, 0.005);
@@ -67,7 +68,7 @@ public class ThermalImpedanceChecks
     public void Junctions_under_bursts()
     {
         foreach (var r in Reference.Read("periodic-burst.csv").Rows)
-            Near(r["peak"], Sets[(int)r["set"]].Under(PeriodicHeat.Bursts(r["P"].W, r["on"].s, r["off"].s, r["rest"].W)).Peak.Kelvins, 1e-9);
+            Near(r["peak"], Sets[(int)r["set"]].Under(PeriodicHeat.Bursts(r["P"].W, r["on"].s, Ratio.FromDecimalFractions(r["on"] / (r["on"] + r["off"])), r["rest"].W)).Peak.Kelvins, 1e-9);
     }
 
     [Fact]
@@ -82,10 +83,10 @@ public class ThermalImpedanceChecks
 
         var rows = Reference.Read("network-transient.csv").Rows;
         var run = network.Transient([.. rows.Select(x => Duration.FromSeconds(x["t"]))],
-            [HeatProfile.Burst(a, 5.W, 40.W, 60.s, 180.s), HeatProfile.Burst(c, 2.5.W, 20.W, 60.s, 180.s)]);
+            [HeatProfile.Burst(a, 40.W, 60.s, 180.s, rest: 5.W), HeatProfile.Burst(c, 20.W, 60.s, 180.s, rest: 2.5.W)]);
         for (var i = 0; i < rows.Count; i++)
             foreach (var name in new[] { "junction 1", "case 1", "junction 2", "sink", "sensor" })
-                Assert.Equal(rows[i][name.Replace(' ', '_')] + 35, run.Celsius(name)[i], 1e-8);
+                Assert.Equal(rows[i][name.Replace(' ', '_')] + 35, run.Of(name).Y[i], 1e-8);
     }
 
     [Fact]
@@ -95,28 +96,28 @@ public class ThermalImpedanceChecks
         var (network, nodes) = TwoTransistors();
         var z = network.Impedance(nodes[0]);
         var run = network.Transient(100.s, [HeatProfile.Constant(nodes[0], 1.W)], points: 50);
-        for (var i = 1; i < run.Seconds.Count; i++)
-            Assert.Equal(run.Celsius("junction 1")[i] - 35, z.At(run.Seconds[i].s).Si, 1e-11);
+        for (var i = 1; i < run.Of("junction 1").Count; i++)
+            Assert.Equal(run.Of("junction 1").Y[i] - 35, z.At(run.Of("junction 1")[i].X).Si, 1e-11);
     }
 
     [Fact]
     public void The_idle_current_of_two_transistors_after_a_burst()
     {
         var (network, nodes) = TwoTransistors();
-        var tracking = new BiasTracking(network, [nodes[0], nodes[2]], nodes[5], 46.V, 103.8.mA, 0.2725.Ohm, 2.1.mV_per_K, 2.1.mV_per_K);
+        var tracking = new BiasTracking(network, [nodes[0], nodes[2]], new BiasSensor(nodes[5], 2.1.mV_per_K), 46.V, 103.8.mA, 0.2725.Ohm, 2.1.mV_per_K);
         HeatProfile[] music = [Music(nodes[0]), Music(nodes[2])];
         foreach (var r in Reference.Read("bias-tracking.csv").Rows)
         {
             // Each instant as the end of a run of its own.
             var run = tracking.Follow(Duration.FromSeconds(r["t"]), music, fineness: 0.01);
-            var i = run.Seconds.Count - 1;
-            Near(r["I"], run.Amperes[i], 5e-5);
-            Assert.Equal(r["junction"] + 35, run.Temperatures.Celsius("junction 1")[i], 1e-3);
-            Assert.Equal(r["sink"] + 35, run.Temperatures.Celsius("sink")[i], 1e-5);
-            Assert.Equal(r["sensor"] + 35, run.Temperatures.Celsius("sensor")[i], 1e-5);
+            var i = run.IdleCurrent.Count - 1;
+            Near(r["I"], run.IdleCurrent.Y[i], 5e-5);
+            Assert.Equal(r["junction"] + 35, run.Temperatures.Of("junction 1").Y[i], 1e-3);
+            Assert.Equal(r["sink"] + 35, run.Temperatures.Of("sink").Y[i], 1e-5);
+            Assert.Equal(r["sensor"] + 35, run.Temperatures.Of("sensor").Y[i], 1e-5);
         }
 
-        static HeatProfile Music(HeatNode node) => HeatProfile.Burst(node, 0.W, 20.W, 60.s, 120.s);
+        static HeatProfile Music(HeatNode node) => HeatProfile.Burst(node, 20.W, 60.s, 120.s);
     }
 
     private static (ThermalNetwork Network, HeatNode[] Nodes) TwoTransistors()

@@ -77,7 +77,7 @@ internal static class Inputs
         [typeof(Gain)] = r => Decades(r, 0.1, 1000).ratio,
         [typeof(ElectricCharge)] = r => ElectricCharge.FromCoulombs(Decades(r, 1e-9, 1)),
         [typeof(Energy)] = r => Decades(r, 1e-3, 1e3).J,
-        [typeof(Entropy)] = r => Decades(r, 1e-2, 1e4).J_per_K,
+        [typeof(HeatCapacity)] = r => Decades(r, 1e-2, 1e4).J_per_K,
         [typeof(SquaredVoltage)] = r => new SquaredVoltage(Decades(r, 1e-12, 1e4)),
         [typeof(SquaredCurrent)] = r => new SquaredCurrent(Decades(r, 1e-18, 1e3)),
         [typeof(SquaredVoltageDensity)] = r => new SquaredVoltageDensity(Decades(r, 1e-20, 1e-14)),
@@ -117,7 +117,7 @@ internal static class Inputs
             return Of(type, name, random);
         var item = type.IsArray ? type.GetElementType() : type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) ? type.GetGenericArguments()[0] : null;
         if (item is null)
-            throw new InvalidOperationException($"{formula.DeclaringType!.Name}.{formula.Name} takes a {type.Name} named {name}: add a line for it to tests/EightOhm.Tests/Working/Inputs.cs.");
+            throw new InvalidOperationException($"{formula.DeclaringType!.Name}.{formula.Name} takes a {type.Name} named {name}: add a line for it to tests/EightOhm.Tests/Explaining/Inputs.cs.");
         var list = Array.CreateInstance(item, random.Next(1, 6));
         for (var i = 0; i < list.Length; i++)
             list.SetValue(One(formula, item, name, random), i);

@@ -8,7 +8,7 @@ public class OddInputTests
 {
     private const int Draws = 400;
 
-    private static readonly MemberInfo[] All = [.. Board.FormulasOf(typeof(Board).Assembly).Where(m => Inputs.For(m, new Random(1)).Count > 0)];
+    private static readonly MemberInfo[] All = [.. FormulaSteps.FormulasOf(typeof(FormulaSteps).Assembly).Where(m => Inputs.For(m, new Random(1)).Count > 0)];
 
     public static TheoryData<string> Formulas => [.. All.Select(Name)];
 

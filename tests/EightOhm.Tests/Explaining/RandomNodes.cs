@@ -29,10 +29,11 @@ internal static class RandomNodes
     {
         InfixNode n => [n.Left, n.Right],
         NegatedNode n => [n.Inner],
+        NotNode n => [n.Inner],
         FractionNode n => [n.Over, n.Under],
         RootNode n => [n.Inner],
         PowerNode n => [n.Base, n.Exponent],
-        CallNode n => n.Arguments,
+        CallNode n => n.Owner is null ? n.Arguments : n.Arguments.Prepend(n.Owner),
         SumNode n => [n.Item, n.Items, n.Term],
         CasesNode n => n.Cases.SelectMany(c => c.When is null ? [c.Value] : new[] { c.Value, c.When }),
         _ => [],
@@ -44,24 +45,25 @@ internal static class RandomNodes
             return leaves;
         var below = Gen.Int[0, depth - 1].SelectMany(d => Node(d, leaves));
         return Gen.OneOf(
-            Gen.Select(Any("+", "−", "·", "∥"), below, below).Select((s, a, b) => (MathNode)new InfixNode(s, a, b)),
+            Gen.Select(Any("+", "−", "·", "∥", "mod"), below, below).Select((s, a, b) => (MathNode)new InfixNode(s, a, b)),
             below.Select(a => (MathNode)new NegatedNode(a)),
             Gen.Select(below, below).Select((a, b) => (MathNode)new FractionNode(a, b)),
             below.Select(a => (MathNode)new RootNode(a)),
             Gen.Select(below, below).Select((a, b) => (MathNode)new PowerNode(a, b)),
             Gen.Select(Any("ln", "f"), below).Select((f, a) => (MathNode)new CallNode(f, [a])),
             Gen.Select(below, below).Select((a, b) => (MathNode)new CallNode("g_2", [a, b])),
+            Gen.Select(Names, below).Select((o, a) => (MathNode)new CallNode("P_D", [a], new NameNode(o))),
             below.Select(a => (MathNode)new SumNode(new NameNode("x"), new NameNode("parts"), a)),
             Gen.Select(below, Condition(depth - 1, below), below).Select((a, c, b) => (MathNode)new CasesNode([(a, c), (b, null)])));
     }
 
     private static Gen<MathNode> Condition(int depth, Gen<MathNode> terms)
     {
-        var compared = Gen.Select(Any("<", "≤", ">", "≥"), terms, terms).Select((s, a, b) => (MathNode)new InfixNode(s, a, b));
+        var compared = Gen.Select(Any("<", "≤", ">", "≥", "=", "≠"), terms, terms).Select((s, a, b) => (MathNode)new InfixNode(s, a, b));
         if (depth <= 0)
             return compared;
         var below = Condition(depth - 1, terms);
-        return Gen.OneOf(compared, Gen.Select(Any("and", "or"), below, below).Select((s, a, b) => (MathNode)new InfixNode(s, a, b)));
+        return Gen.OneOf(compared, below.Select(a => (MathNode)new NotNode(a)), Gen.Select(Any("and", "or"), below, below).Select((s, a, b) => (MathNode)new InfixNode(s, a, b)));
     }
 
     private static Gen<T> Any<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(i => values[i]);

@@ -9,7 +9,7 @@ namespace EightOhm.Tests.Explaining;
 /// <summary>A result does not depend on the units that its inputs are kept in.</summary>
 public class UnitIndependenceTests
 {
-    private static readonly MethodInfo[] Formulas = [.. Board.FormulasOf(typeof(Board).Assembly).OfType<MethodInfo>().Where(m => m.IsStatic && QuantityKinds.Find(m.ReturnType) is not null)];
+    private static readonly MethodInfo[] Formulas = [.. FormulaSteps.FormulasOf(typeof(FormulaSteps).Assembly).OfType<MethodInfo>().Where(m => m.IsStatic && QuantityKinds.Find(m.ReturnType) is not null)];
 
     private static readonly MethodInfo[] Operators = [.. typeof(Algebra).GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly).Where(m => m.Name.StartsWith("op_", StringComparison.Ordinal))];
 

@@ -2,6 +2,7 @@ using EightOhm.Devices;
 using EightOhm.OutputStages;
 using EightOhm.Protection;
 using EightOhm.Quantities;
+using EightOhm.SafeAreas;
 using EightOhm.Tests.Devices;
 using UnitsNet;
 

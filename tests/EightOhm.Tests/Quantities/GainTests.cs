@@ -58,4 +58,15 @@ public class GainTests
         Assert.Equal("−10 (20 dB)", (-10).ratio.ToString());
         Assert.Equal("0", default(Gain).ToString());
     }
+
+    [Fact]
+    public void Decibels_below_zero_are_bracketed_and_an_inverting_gain_is_asked_for()
+    {
+        Assert.Equal(-6, (-6).dB.Decibels, 12);
+        Assert.Equal(0.5012, (-6).dB.Ratio, 4);
+        var stage = 20.dB.Inverted;
+        Assert.Equal(-10, stage.Ratio, 12);
+        Assert.Equal(20, stage.Decibels, 12);
+        Assert.Equal(10, stage.Inverted.Ratio, 12);
+    }
 }

@@ -180,4 +180,15 @@ public sealed class DeriveTests : IDisposable
     }
 
     private static Power Twice(Power p) => p * 2.0;
+
+    [Fact]
+    public void A_quotient_that_a_cell_keeps_is_saved_as_a_quotient_and_a_division_of_whole_numbers_is_refused()
+    {
+        _record.Choose("x_n", 3.0);
+        Assert.Equal(0.5, _record.Derive("x", (double x_n) => x_n * (EightOhm.Explaining.FormulaSteps.Kept(1.0) / 6)));
+        Assert.Equal("x = x_n · 1/6 = 3 · 1/6 = 0.5", _record.Explain("x").ToString());
+        _record.Choose("k", 3);
+        var refused = Assert.Throws<RecordException>(() => _record.Derive("y", (int k) => k / 2 * 1.0)).Message;
+        Assert.Contains("k / 2 divides whole numbers and drops the rest. Write k / 2.0.", refused, StringComparison.Ordinal);
+    }
 }

@@ -111,7 +111,7 @@ public class LoadEllipseTests
             {
                 var area = Area.For(80.degC, dc ? SafeArea.Dc : 100.ms);
                 ElectricPotential Rail(ElectricPotential level) => (50 - (sag * level.Volts / 50)).V;
-                var stage = new StageDissipation(RailLine.Through([(0.A, 50.V), ((50 / 4 / Math.PI).A, (50 - sag).V)], 51.V), 3, 0.22.Ohm);
+                var stage = new StageDissipation(RailLine.Through([(0.A, 50.V), ((12.5 / Math.PI).A, (50 - sag).V), ((17.5 / Math.PI).A, (50 - (1.4 * sag)).V)], 51.V), 3, 0.22.Ohm);
                 var full = stage.FullSwing(4.Ohm, phi.deg).Volts * (1 - 1e-9);
                 var use = SafeAreaUtilisation.Of(area, stage, 4.Ohm, phi.deg);
                 var scan = Enumerable.Range(1, 400).Max(i => UseByTrace(area, Rail((full * i / 400).V), (full * i / 400).V, phi));
@@ -150,7 +150,7 @@ public class LoadEllipseTests
         Assert.Equal("peak current", PairCount.Decide(Area, load, 25.degC, 100.ms, mostEach: 2.A).Decides);
         Assert.Equal(5, PairCount.Decide(Area, load, 25.degC, 100.ms, mostEach: 2.A).ByCurrent);
         var hot = PairCount.Decide(Area, load, 80.degC, 100.ms, averageDissipation: 500.W, mostJunction: 125.degC);
-        Assert.Equal(("average heat", 5), (hot.Decides, hot.Pairs)); // 500 W over 2·5 is 50 W, and 45 K over 0.83 K/W is 54.2 W
+        Assert.Equal(("average dissipation", 5), (hot.Decides, hot.Pairs)); // 500 W over 2·5 is 50 W, and 45 K over 0.83 K/W is 54.2 W
         Assert.Equal(54.2, (double)hot.DissipationAllowed.Watts, 0.05);
         Assert.Contains("Not even 100 pairs", Assert.Throws<InvalidOperationException>(() => PairCount.Decide(Area, load, 80.degC, 100.ms, averageDissipation: 20_000.W)).Message, StringComparison.Ordinal);
     }

@@ -24,7 +24,7 @@ public class BiasTrackingTests
     public void After_a_burst_the_current_is_high_for_a_while_and_comes_back()
     {
         var stage = Stage(sensorAtSink: true);
-        var run = stage.Follow(900.s, [HeatProfile.Burst(stage.Junctions[0], 0.W, 30.W, 60.s, 180.s)]);
+        var run = stage.Follow(900.s, [HeatProfile.Burst(stage.Junctions[0], 30.W, 60.s, 180.s)]);
         var after = Enumerable.Range(0, run.IdleCurrent.Seconds.Count).First(k => run.IdleCurrent.Seconds[k] > 184);
         Assert.InRange(run.IdleCurrent.Y[after] / Idle.Amperes, 1.02, 1.5);
         Assert.Equal(1, run.Last / Idle, 0.02);
@@ -87,7 +87,7 @@ public class BiasTrackingTests
     public void Halving_the_step_quarters_the_error()
     {
         var stage = Stage(sensorAtSink: true);
-        double End(double fineness) => stage.Follow(0.2.s, [HeatProfile.Burst(stage.Junctions[0], 0.W, 30.W, 0.05.s, 0.1.s)], points: 1, fineness: fineness).Last.Amperes;
+        double End(double fineness) => stage.Follow(0.2.s, [HeatProfile.Burst(stage.Junctions[0], 30.W, 0.05.s, 0.1.s)], points: 1, fineness: fineness).Last.Amperes;
         var best = End(5e-4);
         Assert.Equal(best, End(0.02), 1e-4 * best);
         Assert.InRange((End(0.04) - best) / (End(0.02) - best), 3, 5);

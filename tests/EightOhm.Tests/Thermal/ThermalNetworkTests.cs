@@ -56,7 +56,7 @@ public class ThermalNetworkTests
     [Fact]
     public void The_answer_does_not_depend_on_how_finely_it_is_told_and_a_step_between_two_instants_is_kept()
     {
-        var heat = HeatProfile.Burst(_junction, 2.W, 60.W, 33.3.s, 71.7.s);
+        var heat = HeatProfile.Burst(_junction, 60.W, 33.3.s, 71.7.s, rest: 2.W);
         var coarse = _net.Transient(100.s, [heat], points: 2);
         var fine = _net.Transient(100.s, [heat], points: 5000);
         Assert.Equal(fine.Last["junction"].Kelvins, coarse.Last["junction"].Kelvins, 1e-9);

@@ -1,5 +1,6 @@
 using System.Linq.Expressions;
 using System.Reflection;
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 
 namespace EightOhm.Record;
@@ -8,24 +9,7 @@ namespace EightOhm.Record;
 internal static class Operators
 {
     private static readonly (ExpressionType Type, string Sign, int Operands, string Method)[] Table =
-    [
-        (ExpressionType.Add, "+", 2, "op_Addition"),
-        (ExpressionType.Subtract, "-", 2, "op_Subtraction"),
-        (ExpressionType.Multiply, "*", 2, "op_Multiply"),
-        (ExpressionType.Divide, "/", 2, "op_Division"),
-        (ExpressionType.Modulo, "%", 2, "op_Modulus"),
-        (ExpressionType.LessThan, "<", 2, "op_LessThan"),
-        (ExpressionType.LessThanOrEqual, "<=", 2, "op_LessThanOrEqual"),
-        (ExpressionType.GreaterThan, ">", 2, "op_GreaterThan"),
-        (ExpressionType.GreaterThanOrEqual, ">=", 2, "op_GreaterThanOrEqual"),
-        (ExpressionType.Equal, "==", 2, "op_Equality"),
-        (ExpressionType.NotEqual, "!=", 2, "op_Inequality"),
-        (ExpressionType.AndAlso, "&&", 2, ""),
-        (ExpressionType.OrElse, "||", 2, ""),
-        (ExpressionType.Negate, "-", 1, "op_UnaryNegation"),
-        (ExpressionType.UnaryPlus, "+", 1, "op_UnaryPlus"),
-        (ExpressionType.Not, "!", 1, ""),
-    ];
+        [.. FormulaOperator.All.Select(o => (Enum.Parse<ExpressionType>(o.Node), o.Code, o.Operands, o.Method))];
 
     /// <summary>The signs.</summary>
     public static IEnumerable<string> Signs => Table.Select(o => o.Sign).Distinct();

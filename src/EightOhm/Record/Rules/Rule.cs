@@ -1,6 +1,7 @@
 using System.Linq.Expressions;
 using System.Text;
 using System.Text.Json;
+using EightOhm.Explaining;
 using EightOhm.Json;
 
 namespace EightOhm.Record;
@@ -23,9 +24,11 @@ internal sealed class Rule(LambdaExpression lambda)
     public string Json => _json ??= Written(Lambda);
 
     /// <summary>A cell's lambda as any other process will load it: what runs is never the cell's own.</summary>
-    /// <exception cref="RecordException">It uses something outside the vocabulary, or is too deep for a file.</exception>
+    /// <exception cref="RecordException">It uses something outside the vocabulary, divides whole numbers, or is too deep for a file.</exception>
     public static Rule Rebuilt(LambdaExpression lambda)
     {
+        if (WholeDivision.In(lambda.Body) is { } refused)
+            throw new RecordException(refused);
         var text = Written(lambda);
         var parameters = lambda.Parameters.Select(p => Expression.Parameter(p.Type, p.Name)).ToList();
         try

@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using System.Linq.Expressions;
 using System.Reflection;
 using System.Text.Json;
@@ -18,6 +19,7 @@ internal static class RuleWriter
         if (json.CurrentDepth > 2 * Deepest)
             throw new RecordException($"More than {Deepest} operations stand in each other, which is too deep for a rule. Derive a part of it under a name of its own.");
         json.WriteStartObject();
+        expression = FormulaSteps.Unwrapped(expression);
         switch (expression)
         {
             case ParameterExpression parameter:

@@ -50,7 +50,7 @@ public class WorstRequirementTests
         using var folder = new TestFolder();
         var design = Record(folder);
         Ask(design);
-        design.Require("headroom", design.Conditions().Cases("duty", Duty.Rest, Duty.SineOfMaximumDissipation), (Duty duty) => (double)(int)duty).Between(Limit.Of(0.0), Limit.Of((ElectricResistance R_L, ElectricResistance R_4) => R_L / R_4));
+        design.Require("headroom", design.Conditions().Cases("duty", Duty.Rest, Duty.SineOfMaximumDissipation), (Duty duty) => (double)(int)duty).Between(RequirementLimit.Of(0.0), RequirementLimit.Of((ElectricResistance R_L, ElectricResistance R_4) => R_L / R_4));
         var text = folder.Text;
         var again = folder.Open();
         foreach (var (was, now) in design.Compliance().Zip(again.Compliance()))

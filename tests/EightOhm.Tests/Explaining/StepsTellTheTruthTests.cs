@@ -6,12 +6,12 @@ using EightOhm.Explaining;
 
 namespace EightOhm.Tests.Explaining;
 
-/// <summary>What is shown is what computes: each formula's board gives the member's own value, bit for bit.</summary>
-public class BoardsTellTheTruthTests
+/// <summary>What is shown is what computes: each formula's steps gives the member's own value, bit for bit.</summary>
+public class StepsTellTheTruthTests
 {
     private const int Wanted = 200;
 
-    private static readonly MemberInfo[] All = [.. Board.FormulasOf(typeof(Board).Assembly)];
+    private static readonly MemberInfo[] All = [.. FormulaSteps.FormulasOf(typeof(FormulaSteps).Assembly)];
 
     public static TheoryData<string> Formulas => [.. All.Select(Name)];
 
@@ -24,15 +24,15 @@ public class BoardsTellTheTruthTests
 
     [Theory]
     [MemberData(nameof(Formulas))]
-    public void The_last_line_of_the_board_is_the_formulas_own_value_to_the_last_bit(string name)
+    public void The_last_step_is_the_formulas_own_value_to_the_last_bit(string name)
     {
         var formula = All.Single(m => Name(m) == name);
-        var board = Board.Of(formula)!;
+        var steps = FormulaSteps.Of(formula)!;
         var random = new Random(name.Length);
         var accepted = 0;
         for (var draw = 0; accepted < Wanted; draw++)
         {
-            Assert.True(draw < 200 * Wanted, $"{name} accepted only {accepted} of {draw} inputs: narrow the ranges in tests/EightOhm.Tests/Working/Inputs.cs.");
+            Assert.True(draw < 200 * Wanted, $"{name} accepted only {accepted} of {draw} inputs: narrow the ranges in tests/EightOhm.Tests/Explaining/Inputs.cs.");
             object[] inputs = [.. Inputs.For(formula, random)];
             object own;
             try
@@ -45,7 +45,7 @@ public class BoardsTellTheTruthTests
             }
 
             accepted++;
-            Assert.Equal(Bits(own), Bits(board.Compute(inputs)[^1]));
+            Assert.Equal(Bits(own), Bits(steps.Compute(inputs)[^1]));
         }
     }
 

@@ -4,7 +4,7 @@ using static EightOhm.Explaining.Workings;
 
 namespace EightOhm.Tests.Ratings;
 
-public class LevelsOnTheBoardTests
+public class LevelsExplainedTests
 {
     [Fact]
     public void A_headroom_reads_by_its_own_name_and_as_a_share()

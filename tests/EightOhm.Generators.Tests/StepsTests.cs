@@ -4,7 +4,7 @@ using EightOhm.Explaining;
 
 namespace EightOhm.Generators.Tests;
 
-public class BoardTests
+public class StepsTests
 {
     [Theory]
     [InlineData("=> a * b + c;", 10)]
@@ -14,6 +14,11 @@ public class BoardTests
     [InlineData("{ if (a > b) return a; if (b > c) { return b; } return c; }", 4)]
     [InlineData("{ if (a < b && b <= c || a >= c) return a; return c; }", 2)]
     [InlineData("=> -a + (double)3;", 1)]
+    [InlineData("=> a == 2 ? b : c;", 3)]
+    [InlineData("=> a != 2 && !(b > c) || a == 1 ? b : c % 3;", 1)]
+    [InlineData("=> +a * 1.0 / 6 * 2 * (1 - 1.0 / 3) + half;", 4.0 / 9 + 0.5)]
+    [InlineData("=> Math.Pow(a, 1.0 / 6) + parts.Count / 2.0;", 1.122462048309373 + 1.5)]
+    [InlineData("=> Math.PI * a - 2 * Math.PI;", 0)]
     [InlineData("=> Sum(parts, x => x * x) + parts[0];", 15)]
     [InlineData("=> Sqrt(P * R).Volts + (double)(100.W / 10.W) + (-25).degC.DegreesCelsius + a.V.Volts;", 28.284271247461902 + 10 - 25 + 2)]
     [InlineData("=> Math.Pow(a, b) + pi - pi;", 8)]
@@ -23,10 +28,32 @@ public class BoardTests
         Assert.Empty(generated.Problems);
         var formula = generated.Load().GetType("Snippets.Room")!.GetMethod("F")!;
         object[] inputs = [2.0, 3.0, 4.0, 8.Ohm, 100.W, new[] { 1.0, 2.0, 3.0 }];
-        var board = Board.Of(formula)!;
-        Assert.Equal(["a", "b", "c", "R", "P", "parts"], board.Parameters);
-        Assert.Equal(expected, (double)board.Compute(inputs)[^1], 9);
-        Assert.Equal(formula.Invoke(null, inputs), board.Compute(inputs)[^1]);
+        var steps = FormulaSteps.Of(formula)!;
+        Assert.Equal(["a", "b", "c", "R", "P", "parts"], steps.Parameters);
+        Assert.Equal(expected, (double)steps.Compute(inputs)[^1], 9);
+        Assert.Equal(formula.Invoke(null, inputs), steps.Compute(inputs)[^1]);
+    }
+
+    [Theory]
+    [InlineData("=> Math.Pow(a, 1.0 / 6);", "a^(1/6)")]
+    [InlineData("=> a * (2.0 * 3 / 4);", "a · 2 · 3/4")]
+    [InlineData("=> a / (1 - 1.0 / 3);", "a/(1 − 1/3)")]
+    [InlineData("=> half * a + Math.PI;", "half · a + π")]
+    [InlineData("=> a == 2 ? b : c;", "{b if a = 2; c otherwise}")]
+    [InlineData("=> a % 2 == 0 && !(a > b) ? b : c;", "{b if (a mod 2) = 0 and not (a > b); c otherwise}")]
+    public void Constants_and_conditions_stand_as_they_were_written(string body, string shown)
+    {
+        var formula = Generated.Body(body).Load().GetType("Snippets.Room")!.GetMethod("F")!;
+        Assert.Equal(shown, MathText.Write(Workings.InSymbols(FormulaSteps.Of(formula)!.Lines[^1].Rule)));
+    }
+
+    [Fact]
+    public void A_formula_of_a_program_built_without_the_generator_is_refused_in_a_sentence()
+    {
+        var formula = Generated.WithoutGenerator("=> a * b;").GetType("Snippets.Room")!.GetMethod("F")!;
+        var refusal = Assert.Throws<InvalidOperationException>(() => FormulaSteps.Of(formula)).Message;
+        Assert.StartsWith("Room.F is marked [Formula], but its steps were not written when snippet was built", refusal, StringComparison.Ordinal);
+        Assert.Contains("refer to the package EightOhm itself", refusal, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -34,7 +61,7 @@ public class BoardTests
     {
         var generated = Generated.Body("{ Guard.Positive(R); double x = 3; var y = R * x; return y.Ohms; }");
         Assert.DoesNotContain("Guard", generated.Code, StringComparison.Ordinal);
-        var lines = Board.Of(generated.Load().GetType("Snippets.Room")!.GetMethod("F")!)!.Lines;
+        var lines = FormulaSteps.Of(generated.Load().GetType("Snippets.Room")!.GetMethod("F")!)!.Lines;
         Assert.Equal(["x", "y", ""], lines.Select(l => l.Name));
         Assert.Equal(typeof(double), lines[0].Rule.ReturnType);
     }
@@ -48,7 +75,7 @@ public class BoardTests
     }
 
     [Fact]
-    public void Overloads_and_members_of_an_object_each_have_their_board()
+    public void Overloads_and_members_of_an_object_each_have_their_steps()
     {
         var room = Generated.From(
             """
@@ -76,7 +103,7 @@ public class BoardTests
         Assert.Equal(12.0, Of(room.GetMethod("Of", [typeof(double)])!, one, 2.0));
         Assert.Equal(7.0, Of(room.GetMethod("Of", [typeof(int)])!, one, 2));
         Assert.Equal(6.0, Of(room.GetMethod("Of", [typeof(double), typeof(int)])!, 2.0, 3));
-        Assert.Equal(5, Board.FormulasOf(room.Assembly).Count());
+        Assert.Equal(5, FormulaSteps.FormulasOf(room.Assembly).Count());
     }
 
     [Fact]
@@ -93,5 +120,16 @@ public class BoardTests
         Assert.Equal(0.0, Of(assembly.GetType("Point")!.GetProperty("Twice")!, Activator.CreateInstance(assembly.GetType("Point")!)!));
     }
 
-    private static object Of(MemberInfo member, params object[] inputs) => Board.Of(member)!.Compute(inputs)[^1];
+    [Theory]
+    [InlineData("-6.dB")]
+    [InlineData("-6.0.dB")]
+    [InlineData("-(6).dB")]
+    public void A_minus_sign_before_decibels_is_an_error_that_says_what_to_write(string gain)
+    {
+        var errors = Generated.From($"using EightOhm.Quantities; public static class Room {{ public static Gain F => {gain}; }}").Errors.ToList();
+        Assert.Contains("write (-6).dB", Assert.Single(errors), StringComparison.Ordinal);
+        Assert.Empty(Generated.From("using EightOhm.Quantities; public static class Room { public static Gain F => (-6).dB; }").Errors);
+    }
+
+    private static object Of(MemberInfo member, params object[] inputs) => FormulaSteps.Of(member)!.Compute(inputs)[^1];
 }

@@ -1,0 +1,70 @@
+using EightOhm.Cli.Notebooks;
+using EightOhm.Cli.Running;
+using EightOhm.Notebook.Sources;
+using EightOhm.Record;
+
+namespace EightOhm.Cli.WhatIf;
+
+/// <summary>Finds the cells that hang on what was set, and those that these need.</summary>
+internal sealed class RerunPlanner(NotebookFolder folder, RecordCopy copy, NotebookGraphs graphs)
+{
+    /// <param name="set">What was set for this run.</param>
+    /// <param name="full">Whether every cell is to run whatever hangs on what.</param>
+    public RunPlan Make(IReadOnlyList<SetValue> set, bool full)
+    {
+        if (set.Count == 0)
+            return RunPlan.All("");
+        if (full)
+            return RunPlan.All("--full was given");
+        if (KeptOutputs.Fault(folder, copy) is { } fault)
+            return RunPlan.All(fault);
+
+        var moved = set.Where(s => s.Before != s.Now).Select(s => s.Name).ToList();
+        try
+        {
+            return new RunPlan(Cells(moved), $"those that hang on {string.Join(", ", set.Select(s => s.Name))}, with the cells that these need");
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            // The reading of cells is help, not a condition: without it everything runs.
+            return RunPlan.All($"the cells could not be read for what hangs on what ({e.GetType().Name})");
+        }
+    }
+
+    // A later notebook may move what an earlier one shows: round the folder until nothing new has moved.
+    private HashSet<(string Notebook, int Cell)> Cells(IReadOnlyList<string> moved)
+    {
+        var entries = copy.Records.SelectMany(record => After(record, moved)).ToHashSet();
+        var cells = new HashSet<(string, int)>();
+        for (var known = -1; known != entries.Count;)
+        {
+            known = entries.Count;
+            cells.Clear();
+            foreach (var notebook in folder.Notebooks)
+            {
+                var graph = graphs.Of(notebook);
+                var rerun = graph.Graph.CellsToRun(entries);
+                // The package's line is the kernel's matter, which the graph leaves out; nothing compiles without it.
+                var package = rerun.Moved.Count == 0 ? [] : Enumerable.Range(0, rerun.Moved[^1]).Where(i => PackageDirectives.AsksForEightOhm(graph.Cells[i].Source));
+                cells.UnionWith(rerun.InAFreshKernel.Concat(package).Select(i => (notebook.Name, graph.Cells[i].Number)));
+                entries.UnionWith(rerun.MovedEntries);
+            }
+        }
+
+        return cells;
+    }
+
+    // What hangs on the inputs as the record knows it: also through notebooks that are not part of this run.
+    private static IEnumerable<EntryName> After(DesignRecord record, IReadOnlyList<string> moved)
+    {
+        var names = moved.ToHashSet(StringComparer.Ordinal);
+        for (var known = -1; known != names.Count;)
+        {
+            known = names.Count;
+            names.UnionWith(record.Entries.Where(e => e.From.Any(names.Contains)).Select(e => e.Name).ToList());
+        }
+
+        var requirements = record.Compliance().Where(r => (r.Entry is { } entry && names.Contains(entry)) || r.Limits.Any(names.Contains)).Select(r => r.Key);
+        return [.. names.Select(n => new EntryName("", n)), .. requirements.Select(r => new EntryName("", r, IsRequirement: true))];
+    }
+}

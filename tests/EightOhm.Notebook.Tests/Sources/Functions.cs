@@ -1,0 +1,51 @@
+namespace EightOhm.Notebook.Tests.Sources;
+
+/// <summary>Functions, closures, LINQ.</summary>
+internal static class Functions
+{
+    public static TheoryData<string, string> Cases => new()
+    {
+        { "P Q", "double F(double x) => x * Q; --- d.Compute(\"y\", F(P));" },
+        { "Q R", "double F(double x) => x * Q; var a = F(P); var b = F(R); d.Compute(\"y\", b);" },
+        { "P", "double F(double x, double z) => x; d.Compute(\"y\", F(P, Q));" },
+        { "Q", "double k = P; double F() => k; k = Q; d.Compute(\"y\", F());" },
+        { "P R", "double F() { double G(double x) => x * R; return G(P); } d.Compute(\"y\", F());" },
+        { "P Q", "Func<double, double> f = x => x * P; d.Compute(\"y\", f(Q));" },
+        { "R", "Func<double> f = () => P; f = () => R; d.Compute(\"y\", f());" },
+        { "Q", "Func<double, Func<double>> make = k => () => k; var f = make(P); var g = make(Q); d.Compute(\"y\", g());" },
+        { "P", "Func<double, Func<double>> make = k => () => k; var f = make(P); var g = make(Q); d.Compute(\"y\", f());" },
+        { "P Q", "var fs = new List<Func<double>> { () => P, () => Q }; d.Compute(\"y\", fs[0]());" },
+        { "Q", "double k = P; Func<double> f = () => k; k = Q; d.Compute(\"y\", f());" },
+        { "P", "double k = 0; Action f = () => k = P; f(); d.Compute(\"y\", k);" },
+        { "P", "double Fac(int i) => i <= 0 ? P : i * Fac(i - 1); d.Compute(\"y\", Fac(3));" },
+        { "P Q", "bool Even(int i) => i == 0 ? P > 10.5 : Odd(i - 1); bool Odd(int i) => i == 0 ? Q > 20.5 : Even(i - 1); d.Compute(\"y\", Even(4));" },
+        { "P", "double x = 0; void F(int i) { if (i == 0) return; F(i - 1); d.Compute(\"y\", x); x = P; } F(3);" },
+        { "P Q", "d.Compute(\"y\", new[] { P, 1 }.Select(x => x * Q).Sum());" },
+        { "P R", "var k = Q; var q = new[] { P }.Select(x => x * k); k = R; d.Compute(\"y\", q.Sum());" },
+        { "P", "var k = P; var q = new[] { 1.0 }.Select(x => x * k).ToList(); k = R; d.Compute(\"y\", q.Sum());" },
+        { "P Q", "d.Compute(\"y\", new[] { P, 3 }.Where(x => x > Q).Count());" },
+        { "P n", "d.Compute(\"y\", Enumerable.Range(0, n).Aggregate(0.0, (a, i) => a + P));" },
+        { "P Q", "d.Compute(\"y\", (from x in new[] { P } let z = x * Q where z > 0 select z).Sum());" },
+        { "P", "double F(out double o) { o = P; return Q; } F(out var a); d.Compute(\"y\", a);" },
+        { "P", "void F(ref double o) { o = P; d.Compute(\"y\", g); } double g = 0; F(ref g);" },
+        { "P Q", "double F(double x, double z = 1) => x + z; d.Compute(\"y\", F(z: Q, x: P));" },
+        { "P Q R", "double F(params double[] xs) => xs.Sum(); d.Compute(\"y\", F(P, Q, R));" },
+        { "P", "T Same<T>(T x) => x; d.Compute(\"y\", Same(P));" },
+        { "P Q", "IEnumerable<double> All() { yield return P; yield return Q; } d.Compute(\"y\", All().First());" },
+        { "Q", "double k = P; IEnumerable<double> All() { yield return k; } var it = All(); k = Q; d.Compute(\"y\", it.Sum());" },
+        { "P Q", "double x = P; IEnumerable<double> All() { x = 0; yield return Q; } var it = All(); d.Compute(\"y\", x * 1.0 + it.Count());".Replace("+ it.Count()", "", StringComparison.Ordinal).Replace("Q;", "0;", StringComparison.Ordinal).Replace("= P", "= P + Q", StringComparison.Ordinal) },
+        { "P", "async Task<double> F() { await Task.Yield(); return P; } d.Compute(\"y\", F().Result);" },
+        { "P", "var t = Task.Run(() => P); d.Compute(\"y\", await t);" },
+        { "Q", "double k = P; async Task F() { await Task.Delay(1); k = Q; } var t = F(); k = 0; await t; d.Compute(\"y\", k);" },
+        { "P", "Func<double, double> f = Math.Sqrt; d.Compute(\"y\", f(P));" },
+        { "P", "double F(double x) => x * P; d.Compute(\"y\", new[] { 1.0, 2 }.Select(F).Sum());" },
+        { "P", "double sum = 0; new List<int> { 1, 2 }.ForEach(i => sum += P); d.Compute(\"y\", sum);" },
+        { "P Q", "static double F(double x) => Math.Max(x, 1); d.Compute(\"y\", F(P) + Q);" },
+        { "R", "Func<double, double> f = x => { double G() => x; return G(); }; var a = f(P); d.Compute(\"y\", f(R));" },
+        { "P", "Func<Func<double>, double> call = f => f(); d.Compute(\"y\", call(() => P));" },
+        { "P Q", "var lazy = new Lazy<double>(() => P * Q); d.Compute(\"y\", lazy.Value);" },
+        { "S", "void Keep(string name, double x) => d.Compute(name, x); Keep(\"z\", P); Keep(\"y\", S);" },
+        { "Q R", "double k = Q; double F(double x) { k = R; return x; } var a = k + F(P); d.Compute(\"y\", k * Q);" },
+        { "P Q", "double a = 0; foreach (var f in new Func<double>[] { () => P, () => Q }) a = f(); d.Compute(\"y\", a);" },
+    };
+}

@@ -1,6 +1,7 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Runtime.Loader;
+using EightOhm.Display;
 using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
 
@@ -12,27 +13,11 @@ public static class NotebookExtension
     /// <summary>The lines that a kernel runs to load the extension: what a cell then sees without a using, and the call of <see cref="Load"/>.</summary>
     /// <remarks>A using must stand in a submission of its own kernel to reach later cells, so it cannot be done from inside Load.
     /// The same text is the package's extension.dib (a test compares).</remarks>
-    public static string Script =>
+    public static string Script { get; } =
         $"""
-        {Usings}
+        {string.Join(' ', StandardUsings.All)}
         EightOhm.Notebook.NotebookExtension.Load(Microsoft.DotNet.Interactive.KernelInvocationContext.Current.HandlingKernel.RootKernel);
         """;
-
-
-    // What every room stands on.
-    private static readonly string[] Floor = ["Quantities", "Explaining", "Record", "Teaching", "Display", "Display.Figures", "Display.Tables"];
-
-    // A room brings itself in; the rest is what every cell writes with.
-    private static string Usings => string.Join(' ',
-    [
-        "using UnitsNet;",
-        "using EightOhm;",
-        .. Floor.Concat(Rooms.All.Select(r => r.Name)).Select(n => $"using EightOhm.{n};"),
-        "using static EightOhm.Quantities.Maths;",
-        "using static EightOhm.Quantities.Constants;",
-        "using static EightOhm.Explaining.Workings;",
-        "using ThermalResistance = EightOhm.Quantities.ThermalResistance;",
-    ]);
 
     private static bool resolving;
 

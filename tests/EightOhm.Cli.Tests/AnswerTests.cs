@@ -99,7 +99,7 @@ public sealed class AnswerTests : IDisposable
     {
         shop.Notebook(
             "a",
-            "int x = 1; var list = new List<int> { 1 };\nint Fail() => throw new InvalidOperationException(\"no\");\nvoid Change(ref int y) => y++;",
+            "int x = 1; var list = new List<int> { 1 };\nint Fail() => x < 0 ? 1 : throw new InvalidOperationException(\"no\");\nvoid Change(ref int y) => y++;",
             code,
             "Console.Write($\"used {x} {list.Count}\");");
 

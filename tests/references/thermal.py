@@ -294,6 +294,37 @@ def spreader():
           "Spreaders: factor by root finding, drifts by a complex step of their voltage over temperature", SCRIPT)
 
 
+def spreading():
+    """The base as a disc heated evenly over a smaller one, cooled evenly below: the series of Bessel functions, at the centre."""
+    zeros = special.jn_zeros(1, 20000)
+    rows = []
+    for a_s, t, a_p, k, r0 in [(3.6e-4, 10e-3, 75e-4, 200, 2.4), (4e-4, 8e-3, 60e-4, 200, 3.0), (2e-4, 6e-3, 100e-4, 200, 2.0), (10e-4, 10e-3, 45e-4, 200, 1.5), (3.6e-4, 10e-3, 75e-4, 390, 2.4), (3e-4, 20e-3, 100e-4, 150, 0.2)]:
+        a, b = numpy.sqrt(a_s / numpy.pi), numpy.sqrt(a_p / numpy.pi)
+        h = 1 / (r0 * a_p)
+        lam = zeros / b
+        phi = (numpy.tanh(lam * t) + lam * k / h) / (1 + lam * k / h * numpy.tanh(lam * t))
+        rows.append((a_s, t, a_p, k, r0, (2 * special.j1(lam * a) / (numpy.pi * a * k * b**2 * lam**2 * special.j0(zeros)**2) * phi).sum()))
+    write("spreading.csv", ["A_s", "t", "A_p", "k", "R_0", "theta_sp"], rows, "Spreading resistance of a sink's base: the exact series on a disc, at the centre of the device", SCRIPT)
+
+
+def stability():
+    """Leakage by repeated doubling; a bias's loop of base and emitter solved, and its slopes by complex steps."""
+    rows = []
+    for h, rb, re, h2 in [(100, 240e3, 0, 120), (100, 240e3, 1e3, 50), (50, 47e3, 4.7e3, 300), (300, 0, 220, 100)]:
+        def collector(beta, leak, vbe):
+            # V = I_B R_B + V_BE + (I_B + I_C) R_E with I_C = beta I_B + (beta + 1) I_CBO, two unknowns.
+            a = numpy.array([[rb + re, re], [-beta, 1]], dtype=complex)
+            return numpy.linalg.solve(a, numpy.array([5 - vbe, (beta + 1) * leak], dtype=complex))[1]
+
+        step = 1e-20
+        rows.append((h, rb, re, h2, collector(h, 0, 0.65).real, collector(h, 1j * step, 0.65).imag / step, collector(h, 0, 0.65 + 1j * step).imag / step, collector(h2, 0, 0.65).real))
+    write("bias-stability.csv", ["h_FE", "R_B", "R_E", "h_2", "I_C", "S", "S_V", "I_C2"], rows, "Stability factors of a bias: the loop of base and emitter solved, slopes by complex steps", SCRIPT)
+    rows = []
+    for i0, t0, doubling, times in [(1e-9, 25, 10, 5), (0.1e-6, 25, 8.5, 11), (1e-6, 100, 10, -3)]:
+        rows.append((i0, t0, doubling, t0 + doubling * times, i0 * numpy.prod([2.0 if times > 0 else 0.5] * abs(times))))
+    write("leakage.csv", ["I_0", "T_0", "dT_2", "T", "I"], rows, "Leakage that doubles for a rise: multiplied step by step", SCRIPT)
+
+
 def tracking():
     """The network above with the loop of current and heat closed: two transistors, the sensor's drift that of one junction."""
     v, i, r, tc = 46.0, 0.1038, 0.2725, 2.1e-3
@@ -377,6 +408,8 @@ if __name__ == "__main__":
     transient()
     drift()
     runaway()
+    spreading()
+    stability()
     spreader()
     tracking()
     sinks()

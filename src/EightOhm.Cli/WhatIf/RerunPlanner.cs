@@ -20,7 +20,15 @@ internal sealed class RerunPlanner(NotebookFolder folder, RecordCopy copy, Noteb
             return RunPlan.All(fault);
 
         var moved = set.Where(s => s.Before != s.Now).Select(s => s.Name).ToList();
-        return new RunPlan(Cells(moved), $"those that hang on {string.Join(", ", set.Select(s => s.Name))}, with the cells that these need");
+        try
+        {
+            return new RunPlan(Cells(moved), $"those that hang on {string.Join(", ", set.Select(s => s.Name))}, with the cells that these need");
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            // The reading of cells is help, not a condition: without it everything runs.
+            return RunPlan.All($"the cells could not be read for what hangs on what ({e.GetType().Name})");
+        }
     }
 
     // A later notebook may move what an earlier one shows: round the folder until nothing new has moved.
@@ -36,7 +44,9 @@ internal sealed class RerunPlanner(NotebookFolder folder, RecordCopy copy, Noteb
             {
                 var graph = graphs.Of(notebook);
                 var rerun = graph.Graph.CellsToRun(entries);
-                cells.UnionWith(rerun.InAFreshKernel.Select(i => (notebook.Name, graph.Cells[i].Number)));
+                // The package's line is the kernel's matter, which the graph leaves out; nothing compiles without it.
+                var package = rerun.Moved.Count == 0 ? [] : Enumerable.Range(0, rerun.Moved[^1]).Where(i => PackageDirectives.AsksForEightOhm(graph.Cells[i].Source));
+                cells.UnionWith(rerun.InAFreshKernel.Concat(package).Select(i => (notebook.Name, graph.Cells[i].Number)));
                 entries.UnionWith(rerun.MovedEntries);
             }
         }

@@ -24,7 +24,7 @@ public static class DisplayRegister
         ArgumentNullException.ThrowIfNull(type);
         for (var at = type; at is not null; at = at.BaseType)
         {
-            if (Forms.TryGetValue(at, out var own))
+            if (Forms.TryGetValue(at, out var own) || (at.IsConstructedGenericType && Forms.TryGetValue(at.GetGenericTypeDefinition(), out own)))
                 return own;
         }
 
@@ -43,7 +43,7 @@ public static class DisplayRegister
     private static IEnumerable<DisplayForm> Values()
     {
         yield return new(typeof(Explanation), v => ExplanationHtml.Write((Explanation)v), v => v.ToString()!, v => Latex.Write((Explanation)v));
-        yield return new(typeof(Table), v => ((Table)v).ToHtml(), v => v.ToString()!);
+        yield return DisplayForm.Of(typeof(Table), v => (Table)v);
         yield return new(typeof(Figure), v => FigureHtml.Render((Figure)v), v => ((Figure)v).AltText);
         yield return new(typeof(StackedFigures), v => FigureHtml.Render((StackedFigures)v), v => ((StackedFigures)v).AltText);
         yield return new(typeof(double), v => ValueText.Span(ValueText.Number((double)v)), v => ValueText.Number((double)v));
@@ -63,7 +63,7 @@ public static class DisplayRegister
         foreach (var type in Rooms.Types.Where(t => !t.IsGenericTypeDefinition && QuantityKinds.Find(t) is null))
         {
             if (!type.IsAbstract && Facts.Has(type))
-                yield return new(type, v => Facts.Of(v).ToHtml(), v => Facts.Of(v).ToString());
+                yield return DisplayForm.Of(type, Facts.Of);
             else if (SpeaksForItself(type))
                 yield return new(type, ValueText.Words, v => v.ToString()!);
         }
@@ -76,18 +76,32 @@ public static class DisplayRegister
         let shows = method.GetCustomAttribute<ShowsAttribute>()
         where shows is not null
         let parameter = method.GetParameters()[0].ParameterType
-        from shown in shows.As.Length > 0 ? shows.As : Item(parameter) is { } item ? ListsOf(item) : [parameter]
+        from shown in shows.As.Length > 0 ? shows.As : Item(parameter) is { } item ? ListsOf(item) : [Open(parameter)]
         select FormOf(shown, method);
 
     private static DisplayForm FormOf(Type type, MethodInfo method)
     {
-        object Call(object value) => method.Invoke(null, BindingFlags.DoNotWrapExceptions, null, [value, .. method.GetParameters().Skip(1).Select(p => p.DefaultValue)], null)!;
-        return new(type, v => Html(Call(v)), v => Text(v, Call(v)));
+        object Call(object value) => Closed(method, type, value).Invoke(null, BindingFlags.DoNotWrapExceptions, null, [value, .. method.GetParameters().Skip(1).Select(p => p.DefaultValue)], null)!;
+        return method.ReturnType == typeof(Table)
+            ? DisplayForm.Of(type, v => (Table)Call(v))
+            : new(type, v => Html(Call(v)), v => Text(v, Call(v)));
+    }
+
+    private static Type Open(Type parameter) => parameter.ContainsGenericParameters ? parameter.GetGenericTypeDefinition() : parameter;
+
+    // A method for all curves becomes that for curves of the value's two quantities.
+    private static MethodInfo Closed(MethodInfo method, Type type, object value)
+    {
+        if (!method.IsGenericMethodDefinition)
+            return method;
+        var at = value.GetType();
+        while (!(at.IsConstructedGenericType && at.GetGenericTypeDefinition() == type))
+            at = at.BaseType!;
+        return method.MakeGenericMethod(at.GetGenericArguments());
     }
 
     private static string Html(object shown) => shown switch
     {
-        Table table => table.ToHtml(),
         Figure figure => FigureHtml.Render(figure),
         StackedFigures stack => FigureHtml.Render(stack),
         _ => (string)shown,
@@ -95,7 +109,6 @@ public static class DisplayRegister
 
     private static string Text(object value, object shown) => shown switch
     {
-        Table table => table.ToString(),
         Figure figure => figure.AltText,
         StackedFigures stack => stack.AltText,
         // HTML of its own beside the words that the value has of itself.

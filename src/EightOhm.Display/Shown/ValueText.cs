@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Globalization;
 using System.Net;
+using EightOhm.Display.Formulas;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -11,7 +12,7 @@ internal static class ValueText
 {
     public static string Span(string text) => $"<span class=\"eo-value\">{WebUtility.HtmlEncode(text)}</span>";
 
-    public static string Words(object value) => $"<pre class=\"eo-words\" style=\"white-space:pre-wrap\">{WebUtility.HtmlEncode(value.ToString())}</pre>";
+    public static string Words(object value) => $"<pre class=\"eo-words\" style=\"white-space:pre-wrap\">{SymbolHtml.Write(value.ToString() ?? "")}</pre>";
 
     // A caller's own arithmetic may come to this; our functions refuse before.
     public static string Number(double number) => double.IsFinite(number) ? QuantityFormat.Short(number) : "not a finite number (a division by zero?)";

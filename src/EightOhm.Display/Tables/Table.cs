@@ -1,5 +1,5 @@
-using System.Net;
 using System.Text;
+using EightOhm.Display.Formulas;
 
 namespace EightOhm.Display.Tables;
 
@@ -10,7 +10,7 @@ namespace EightOhm.Display.Tables;
 /// <param name="Caption">What the table is; may be empty.</param>
 public sealed record Table(IReadOnlyList<string> Headings, IReadOnlyList<IReadOnlyList<string>> Rows, IReadOnlyList<int> Figures, string Caption = "")
 {
-    /// <summary>The table as HTML; figures keep to the right by attribute, which survives where styles are stripped; words to the left by style as well, since Jupyter's own would send them right.</summary>
+    /// <summary>The table as HTML; figures keep to the right by attribute, which survives where styles are stripped; words to the left by style as well, since Jupyter's own would send them right. Symbols are typeset.</summary>
     public string ToHtml()
     {
         var html = new StringBuilder("<table class=\"eo-table\">");
@@ -31,7 +31,7 @@ public sealed record Table(IReadOnlyList<string> Headings, IReadOnlyList<IReadOn
         return html.Append("</tbody></table>").ToString();
     }
 
-    /// <summary>The table as text in columns.</summary>
+    /// <summary>The table as text in columns; symbols stay as they are typed, V_CEO.</summary>
     public override string ToString()
     {
         var all = Rows.Prepend(Headings).ToList();
@@ -42,5 +42,5 @@ public sealed record Table(IReadOnlyList<string> Headings, IReadOnlyList<IReadOn
 
     private string Side(int column) => Figures.Contains(column) ? "align=\"right\"" : "align=\"left\" style=\"text-align:left\"";
 
-    private static string Text(string text) => WebUtility.HtmlEncode(text);
+    private static string Text(string text) => SymbolHtml.Write(text);
 }

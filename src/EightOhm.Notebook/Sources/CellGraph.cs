@@ -38,7 +38,7 @@ public sealed class CellGraph
             for (var i = 0; i < Cells.Count; i++)
             {
                 if (Cells[i].Unknown is not null)
-                    entries.Add(default);
+                    entries.Add(new EntryName("", ""));
                 entries.UnionWith(Cells[i].Writes.Where(w => w.Sources.Any(s => IsMoved(s, entries))).Select(w => w.Entry).ToList());
                 if (Cells[i].Unknown is not null || Cells[i].Reads.Any(r => IsMoved(r, entries)))
                     again.Add(i);
@@ -49,6 +49,10 @@ public sealed class CellGraph
 
         return new([.. again], [.. _links.Needed(again)], [.. entries]);
     }
+
+    /// <summary>The earlier cells that one cell needs in a fresh kernel, through whatever others: what they define or change is used.</summary>
+    /// <param name="cell">The cell's place.</param>
+    public IReadOnlyCollection<int> NeededBefore(int cell) => _links.Needed([cell]);
 
     private static bool IsMoved(EntryName read, HashSet<EntryName> moved) =>
         read.IsEvery ? moved.Any(m => SameRecord(m, read)) : moved.Contains(read) || moved.Any(m => SameRecord(m, read) && (m.IsEvery || (m.Name == read.Name && m.IsRequirement == read.IsRequirement)));

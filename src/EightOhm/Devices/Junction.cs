@@ -17,6 +17,7 @@ public static partial class Junction
     /// <returns>V; 25.7 mV at 25 °C.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is not above absolute zero.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 3", Symbol = "V_T")]
+    [RecordName("emitter-bias.thermal-voltage")]
     public static ElectricPotential ThermalVoltage(Temperature T)
     {
         Guard.Positive(T);
@@ -30,6 +31,7 @@ public static partial class Junction
     /// <returns>V, of the junction alone, without the drop in its series resistance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "V_BE")]
+    [RecordName("junction.voltage")]
     public static ElectricPotential Voltage(ElectricCurrent I, ElectricPotential V_T, ElectricCurrent I_s)
     {
         Guard.Positive(I_s);
@@ -46,6 +48,7 @@ public static partial class Junction
     /// <returns>V, of all together.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "V_BB")]
+    [RecordName("junction.in-series")]
     public static ElectricPotential InSeries(int n, ElectricCurrent I, ElectricPotential V_T, ElectricCurrent I_s)
     {
         Guard.Positive(n);
@@ -59,6 +62,7 @@ public static partial class Junction
     /// <returns>A, at that temperature; it roughly doubles every 5 K.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "I_s")]
+    [RecordName("junction.saturation-current")]
     public static ElectricCurrent SaturationCurrent(ElectricPotential V_BE, ElectricCurrent I, Temperature T)
     {
         Guard.Positive(V_BE);
@@ -78,6 +82,7 @@ public static partial class Junction
     /// <remarks>The fall is taken as straight at I_0, which silicon keeps within a few millivolts from 0 to 150 °C; at other currents it follows, see <see cref="Drift"/>.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source + ": V_BE falls by about 2 mV/K at a constant current", Symbol = "V_BE")]
+    [RecordName("junction.voltage-at")]
     public static ElectricPotential Voltage(ElectricPotential V_0, ElectricCurrent I_0, Temperature T_0, VoltageDrift tc, ElectricCurrent I, Temperature T)
     {
         Guard.Positive(V_0);
@@ -96,6 +101,7 @@ public static partial class Junction
     /// <returns>V/K, as a positive value: 0.2 mV/K less for a tenfold current.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("derived: the slope of V_BE over T at the current I", Symbol = "tc_I")]
+    [RecordName("junction.drift")]
     public static VoltageDrift Drift(ElectricCurrent I, VoltageDrift tc, ElectricCurrent I_0)
     {
         Guard.Positive(I);

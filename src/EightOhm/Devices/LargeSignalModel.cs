@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -5,6 +6,7 @@ namespace EightOhm.Devices;
 
 /// <summary>The static large-signal model of one bipolar transistor: an exponential junction, a resistance in its emitter, a base current.</summary>
 /// <remarks>No charge storage, no Early effect, no saturation. All values for one device. <see cref="Transistor.LargeSignal"/> makes it from a card.</remarks>
+[Called("large-signal model")]
 public sealed record LargeSignalModel
 {
     /// <summary>Saturation current of the base-emitter junction at its temperature; greater than 0 A. It moves the bias voltage and nothing else when both sides are equal.</summary>

@@ -1,4 +1,5 @@
 using EightOhm.Explaining;
+using EightOhm.Numerics;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -7,6 +8,8 @@ namespace EightOhm.Devices;
 /// <content>What the rooms need of a transistor, derived from its card in one place.</content>
 public sealed partial class Transistor
 {
+    private (double[] LnCurrents, double[] Gains)? gainLine;
+
     /// <summary>The average power dissipation that a case temperature allows: (T_j − T_C)/θ_JC, and never more than the rating.</summary>
     /// <param name="T_C">Case temperature; at most the junction limit.</param>
     /// <param name="T_j">Junction limit of the design; the maximum rated one when not given, and never above it.</param>
@@ -79,13 +82,7 @@ public sealed partial class Transistor
     // Below the table its first gain holds: so little base current flows there that it decides nothing.
     internal double GainFrom(double amperes)
     {
-        if (!(amperes > GainTable[0].Current.Amperes))
-            return GainTable[0].Gain;
-        var i = 1;
-        while (i < GainTable.Count - 1 && GainTable[i].Current.Amperes < amperes)
-            i++;
-        var (a, b) = (GainTable[i - 1], GainTable[i]);
-        var x = Math.Log(amperes / a.Current.Amperes) / Math.Log(b.Current.Amperes / a.Current.Amperes);
-        return a.Gain + (x * (b.Gain - a.Gain));
+        var (currents, gains) = gainLine ??= ([.. GainTable.Select(p => Math.Log(p.Current.Amperes))], [.. GainTable.Select(p => p.Gain)]);
+        return amperes > GainTable[0].Current.Amperes ? Interpolation.Linear(currents, gains, Math.Log(amperes)) : gains[0];
     }
 }

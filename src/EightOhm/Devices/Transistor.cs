@@ -49,6 +49,7 @@ public sealed partial class Transistor
 
     /// <summary>Maximum rated peak collector current, for a pulse; the continuous one where the sheet tells no other.</summary>
     [Symbol("I_CM")]
+    [RecordName("transistor.max-peak-collector-current")]
     public required ElectricCurrent MaxPeakCollectorCurrent { get; init; }
 
     /// <summary>Maximum rated power dissipation, at the reference case temperature or below.</summary>
@@ -88,10 +89,12 @@ public sealed partial class Transistor
 
     /// <summary>Base-emitter voltage at <see cref="BaseEmitterCurrent"/> with the junction at <see cref="ReferenceTemperature"/>, its series resistance's drop not in it.</summary>
     [Symbol("V_BE")]
+    [RecordName("transistor.base-emitter-voltage")]
     public required ElectricPotential BaseEmitterVoltage { get; init; }
 
     /// <summary>The collector current of that base-emitter voltage.</summary>
     [Symbol("I_BE")]
+    [RecordName("transistor.base-emitter-current")]
     public required ElectricCurrent BaseEmitterCurrent { get; init; }
 
     /// <summary>How much the base-emitter voltage falls for a kelvin at that current, as a positive value.</summary>

@@ -21,34 +21,42 @@ public sealed class BoxedDriver : NetworkLoad
 
     /// <summary>Voice-coil resistance, dc.</summary>
     [Symbol("R_vc")]
+    [Called("voice-coil resistance, dc")]
     public ElectricResistance R_vc { get; }
 
     /// <summary>Voice-coil inductance.</summary>
     [Symbol("L")]
+    [Called("voice-coil inductance")]
     public ElectricInductance L { get; }
 
     /// <summary>Resonance in the box.</summary>
     [Symbol("f_s")]
+    [Called("resonance in the box")]
     public Frequency f_s { get; }
 
     /// <summary>Mechanical Q.</summary>
     [Symbol("Q_ms")]
+    [Called("mechanical Q")]
     public double Q_ms { get; }
 
     /// <summary>Electrical Q.</summary>
     [Symbol("Q_es")]
+    [Called("electrical Q")]
     public double Q_es { get; }
 
     /// <summary>Motional resistance.</summary>
     [Symbol("R_es")]
+    [Called("motional resistance")]
     public ElectricResistance R_es => DriverNetwork.Resistance(R_vc, Q_ms, Q_es);
 
     /// <summary>Motional capacitance: the moving mass.</summary>
     [Symbol("C_mes")]
+    [Called("motional capacitance (moving mass)")]
     public ElectricCapacitance C_mes => DriverNetwork.Capacitance(R_vc, f_s, Q_es);
 
     /// <summary>Motional inductance: the compliance.</summary>
     [Symbol("L_ces")]
+    [Called("motional inductance (compliance)")]
     public ElectricInductance L_ces => DriverNetwork.Inductance(R_vc, f_s, Q_es);
 
     private static SeriesNetwork Of(ElectricResistance R_vc, ElectricInductance L, Frequency f_s, double Q_ms, double Q_es)

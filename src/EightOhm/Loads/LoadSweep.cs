@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -28,9 +29,11 @@ public sealed class LoadSweep
     }
 
     /// <summary>Lowest frequency.</summary>
+    [Called("lowest frequency")]
     public Frequency From { get; }
 
     /// <summary>Highest frequency.</summary>
+    [Called("highest frequency")]
     public Frequency To { get; }
 
     /// <summary>How many points each column has.</summary>

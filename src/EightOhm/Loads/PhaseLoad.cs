@@ -24,10 +24,12 @@ public sealed class PhaseLoad : Load
 
     /// <summary>Magnitude.</summary>
     [Symbol("Z")]
+    [Called("magnitude")]
     public ElectricResistance Z { get; }
 
     /// <summary>Phase; positive where the current lags.</summary>
     [Symbol("phi")]
+    [Called("phase")]
     public Angle Phi { get; }
 
     /// <inheritdoc/>

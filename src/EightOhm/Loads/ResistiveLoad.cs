@@ -15,5 +15,6 @@ public sealed class ResistiveLoad : NetworkLoad
 
     /// <summary>Resistance.</summary>
     [Symbol("R_L")]
+    [Called("resistance")]
     public ElectricResistance R_L { get; }
 }

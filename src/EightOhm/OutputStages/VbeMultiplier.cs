@@ -58,6 +58,7 @@ public static partial class VbeMultiplier
     /// <param name="V_BE">Of its transistor at its own current; greater than 0 V.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "m")]
+    [RecordName("vbe-multiplier.factor")]
     public static double Factor(ElectricPotential V_BB, ElectricPotential V_BE)
     {
         Guard.Positive(V_BB);
@@ -70,6 +71,7 @@ public static partial class VbeMultiplier
     /// <param name="tc">How much V_BE falls for a kelvin, as a positive value (about 2.1 mV/K); greater than 0 V/K.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "dV_dT")]
+    [RecordName("vbe-multiplier.drift")]
     public static VoltageDrift Drift(double m, VoltageDrift tc)
     {
         Guard.Positive(m);

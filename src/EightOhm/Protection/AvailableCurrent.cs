@@ -15,6 +15,7 @@ public static partial class AvailableCurrent
     /// <returns>Peak current of all transistors of a side together.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Sedra, Symbol = "I_cmd")]
+    [RecordName("available-current.commanded")]
     public static ElectricCurrent Commanded(ElectricCurrent I_B, double h_FE)
     {
         Guard.NotNegative(I_B);
@@ -30,6 +31,7 @@ public static partial class AvailableCurrent
     /// <returns>Peak current of a side.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("derived: whichever acts first; " + Sedra, Symbol = "I_avail")]
+    [RecordName("available-current.of")]
     public static ElectricCurrent Of(int n, ElectricCurrent I_lim, ElectricCurrent I_B, double h_FE)
     {
         Guard.Positive(n);

@@ -15,6 +15,7 @@ public static partial class LoudspeakerFault
     /// <returns>What a stuck rail finds behind the relay.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("common practice, no source: a coil's dc resistance is about three quarters of the nominal impedance", Symbol = "R_vc")]
+    [RecordName("loudspeaker-fault.voice-coil")]
     public static ElectricResistance VoiceCoil(ElectricResistance R_min, Ratio k_vc)
     {
         Guard.Positive(R_min);

@@ -154,7 +154,7 @@ public static partial class Algebra
         public static TemperatureDelta operator *(ThermalResistance r, Power p) => TemperatureDelta.FromKelvins(r.Si * (double)p.Watts);
 
         /// <summary>K/W · J/K = s.</summary>
-        public static Duration operator *(ThermalResistance r, Entropy c) => Duration.FromSeconds(r.Si * c.JoulesPerKelvin);
+        public static Duration operator *(ThermalResistance r, HeatCapacity c) => Duration.FromSeconds(r.Si * c.Si);
     }
 
     extension(Length)
@@ -185,13 +185,22 @@ public static partial class Algebra
     {
         /// <summary>k · T = J, with T absolute.</summary>
         public static Energy operator *(Entropy k, Temperature t) => Energy.FromJoules(k.JoulesPerKelvin * t.Kelvins);
+    }
 
+    extension(HeatCapacity)
+    {
         /// <summary>J/K · K/W = s.</summary>
-        public static Duration operator *(Entropy c, ThermalResistance r) => Duration.FromSeconds(c.JoulesPerKelvin * r.Si);
+        public static Duration operator *(HeatCapacity c, ThermalResistance r) => Duration.FromSeconds(c.Si * r.Si);
+
+        /// <summary>J/K · K = J.</summary>
+        public static Energy operator *(HeatCapacity c, TemperatureDelta rise) => Energy.FromJoules(c.Si * rise.Kelvins);
     }
 
     extension(Energy)
     {
+        /// <summary>J / (J/K) = K: how far a heat warms a thing.</summary>
+        public static TemperatureDelta operator /(Energy heat, HeatCapacity c) => TemperatureDelta.FromKelvins(heat.Joules / c.Si);
+
         /// <summary>J · R = V²/Hz: thermal noise.</summary>
         public static SquaredVoltageDensity operator *(Energy kT, ElectricResistance r) => new(kT.Joules * r.Ohms);
 

@@ -149,7 +149,7 @@ public static partial class Literals
         public Energy mJ => Energy.FromJoules(x / 1e3);
 
         /// <summary>So many joules per kelvin: a heat capacity.</summary>
-        public Entropy J_per_K => Entropy.FromJoulesPerKelvin(x);
+        public HeatCapacity J_per_K => HeatCapacity.FromSi(x);
 
         /// <summary>So many microcoulombs.</summary>
         public ElectricCharge uC => ElectricCharge.FromCoulombs(x / 1e6);

@@ -48,6 +48,11 @@ public static class Maths
     [RecordName("sqrt")]
     public static ElectricResistance Sqrt(SquaredResistance square) => ElectricResistance.FromOhms(Root(square.Si, "Ω²"));
 
+    /// <summary>The side of a square of an area.</summary>
+    /// <param name="area">Not negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The area is negative.</exception>
+    public static Length Sqrt(Area area) => Length.FromMeters(Root(area.SquareMeters, "m²"));
+
     /// <summary>The square root of a number.</summary>
     /// <param name="number">Not negative.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number is negative.</exception>

@@ -39,6 +39,7 @@ public static class QuantityKinds
         Kind<ElectricCharge>("C", -24, 3, v => v.Coulombs, x => ElectricCharge.FromCoulombs(x)),
         Kind<Energy>("J", -24, 6, v => v.Joules, x => Energy.FromJoules(x)),
         Kind<Entropy>("J/K", 0, 0, v => v.JoulesPerKelvin, x => Entropy.FromJoulesPerKelvin(x)),
+        Kind<HeatCapacity>("J/K", 0, 0, v => v.Si, HeatCapacity.FromSi, ("kJ/K", 1e3)) with { NeverNegative = true },
         Kind<Length>("m", -9, 3, v => v.Meters, x => Length.FromMeters(x)) with { NeverNegative = true },
         Kind<Area>("m²", 0, 0, v => v.SquareMeters, x => Area.FromSquareMeters(x), ("cm²", 1e-4), ("cm2", 1e-4), ("mm²", 1e-6), ("mm2", 1e-6), ("m2", 1)) with { NeverNegative = true, Spoken = (1e-4, "cm²") },
         Kind<Angle>("°", 0, 0, v => v.Degrees, x => Angle.FromDegrees(x), ("deg", 1)) with { Style = FormatStyle.Angle },

@@ -1,4 +1,5 @@
 using EightOhm.Devices;
+using EightOhm.Numerics;
 
 namespace EightOhm.SafeAreas;
 
@@ -38,11 +39,5 @@ internal sealed class LogLine
     public double SecondBreakdown(double lnV) => Breaks(lnV) ? At(lnV, _break) : Heat(lnV);
 
     // The last straight line goes on past the last corner: up to V_CEO there may be a little way to go.
-    private double At(double lnV, int first)
-    {
-        var i = first;
-        while (i < _lnV.Length - 2 && lnV > _lnV[i + 1])
-            i++;
-        return _lnI[i] + ((_lnI[i + 1] - _lnI[i]) / (_lnV[i + 1] - _lnV[i]) * (lnV - _lnV[i]));
-    }
+    private double At(double lnV, int first) => Interpolation.Linear(_lnV.AsSpan(first), _lnI.AsSpan(first), lnV);
 }

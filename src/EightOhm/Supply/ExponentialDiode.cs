@@ -38,7 +38,7 @@ public sealed record ExponentialDiode
     public int InSeries { get; }
 
     /// <summary>n·k·T/q of all in series: the voltage that a tenfold current adds, over ln 10.</summary>
-    internal double Slope => InSeries * Emission * Constants.k.JoulesPerKelvin * Junction.Kelvins / Constants.q.Coulombs;
+    internal double Slope => InSeries * Emission * Devices.Junction.ThermalVoltage(Junction).Volts;
 
     /// <summary>The voltage of all in series at a current.</summary>
     /// <param name="current">0 A or more.</param>

@@ -35,8 +35,8 @@ public sealed partial record InrushLimiter
     /// <param name="heatCapacity">Its heat capacity; greater than 0 J/K.</param>
     /// <param name="toAir">Its thermal resistance to the air: one over the dissipation constant; greater than 0 K/W.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
-    public static InrushLimiter Thermistor(ElectricResistance at25, double b, Entropy heatCapacity, ThermalResistance toAir) =>
-        new(Guard.Positive(at25).Ohms, Guard.Positive(b), Guard.Positive(heatCapacity).JoulesPerKelvin, 1 / Guard.Positive(toAir).Si);
+    public static InrushLimiter Thermistor(ElectricResistance at25, double b, HeatCapacity heatCapacity, ThermalResistance toAir) =>
+        new(Guard.Positive(at25).Ohms, Guard.Positive(b), Guard.Positive(heatCapacity).Si, 1 / Guard.Positive(toAir).Si);
 
     /// <summary>The resistance of a thermistor: R_25·e^(B·(1/T_n − 1/298.15 K)).</summary>
     /// <param name="R_25">Resistance at 25 °C without load; greater than 0 Ω.</param>

@@ -41,6 +41,7 @@ public sealed partial record RailCurrent
     /// <returns>The mean of one rail.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: a half-sine's mean is its peak over π", Symbol = "I_rail")]
+    [RecordName("rail-current.mean-of")]
     public static ElectricCurrent MeanOf(int n_ch, ElectricCurrent I_p, ElectricCurrent I)
     {
         Guard.Positive(n_ch);

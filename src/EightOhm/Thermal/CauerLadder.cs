@@ -8,7 +8,9 @@ namespace EightOhm.Thermal;
 /// <summary>A layer of a device: what it stores, and the resistance to the next layer (or to the case).</summary>
 /// <param name="C">Heat capacity; greater than 0 J/K.</param>
 /// <param name="R">To the next layer; greater than 0 K/W.</param>
-public readonly record struct LadderRung(Entropy C, ThermalResistance R);
+public readonly record struct LadderRung(
+    [property: Symbol("C"), Called("heat capacity")] HeatCapacity C,
+    [property: Symbol("R"), Called("to the next layer")] ThermalResistance R);
 
 /// <summary>Heat through layers in a row, from the junction to where the temperature is held: each layer is a thing with mass and has a temperature.</summary>
 /// <remarks>This is the form to which a sink may be joined. Both forms: M. E. Van Valkenburg, Introduction
@@ -25,7 +27,7 @@ public sealed class CauerLadder
         Guard.Positive(rungs.Count, "the number of rungs");
         for (var i = 0; i < rungs.Count; i++)
         {
-            Guard.Positive(rungs[i].C.JoulesPerKelvin, $"the heat capacity of rung {i + 1} in J/K", "A layer of negative mass does not exist: the list is of another form, or was fitted without that condition.");
+            Guard.Positive(rungs[i].C.Si, $"the heat capacity of rung {i + 1} in J/K", "A layer of negative mass does not exist: the list is of another form, or was fitted without that condition.");
             Guard.Positive(rungs[i].R, $"the resistance of rung {i + 1}", "A layer of negative resistance does not exist: the list is of another form, or was fitted without that condition.");
         }
 
@@ -34,7 +36,7 @@ public sealed class CauerLadder
 
     /// <summary>Makes a ladder from pairs, the junction first.</summary>
     /// <param name="rungs">One or more; every element greater than zero.</param>
-    public CauerLadder(params (Entropy C, ThermalResistance R)[] rungs)
+    public CauerLadder(params (HeatCapacity C, ThermalResistance R)[] rungs)
         : this([.. rungs.Select(x => new LadderRung(x.C, x.R))])
     {
     }
@@ -48,7 +50,7 @@ public sealed class CauerLadder
 
     /// <summary>All that the layers store.</summary>
     [Explaining.Symbol("C_th")]
-    public Entropy Capacity => Entropy.FromJoulesPerKelvin(Rungs.Sum(r => r.C.JoulesPerKelvin));
+    public HeatCapacity Capacity => HeatCapacity.FromSi(Rungs.Sum(r => r.C.Si));
 
     /// <summary>This ladder with another one after it: the device on its insulator and sink, say.</summary>
     /// <param name="next">What follows.</param>
@@ -69,13 +71,13 @@ public sealed class CauerLadder
         for (var i = 0; i < n; i++)
         {
             var g = Math.Sqrt(1 / Rungs[i].R.Si);
-            half[i, i] = g / Math.Sqrt(Rungs[i].C.JoulesPerKelvin);
+            half[i, i] = g / Math.Sqrt(Rungs[i].C.Si);
             if (i + 1 < n)
-                half[i, i + 1] = -g / Math.Sqrt(Rungs[i + 1].C.JoulesPerKelvin);
+                half[i, i + 1] = -g / Math.Sqrt(Rungs[i + 1].C.Si);
         }
 
         var taken = half.Svd();
-        var c = Rungs[0].C.JoulesPerKelvin;
+        var c = Rungs[0].C.Si;
         return new FosterImpedance([.. Enumerable.Range(0, n)
             .Select(m => (Rate: taken.S[m] * taken.S[m], Share: taken.VT[m, 0]))
             .Select(x => new FosterTerm(ThermalResistance.FromSi(x.Share * x.Share / (c * x.Rate)), Duration.FromSeconds(1 / x.Rate)))

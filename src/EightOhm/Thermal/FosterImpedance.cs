@@ -9,7 +9,9 @@ namespace EightOhm.Thermal;
 /// <summary>One exponential of a thermal impedance.</summary>
 /// <param name="R">How much of the steady resistance; greater than 0 K/W.</param>
 /// <param name="Tau">Its time constant; greater than 0 s.</param>
-public readonly record struct FosterTerm(ThermalResistance R, Duration Tau);
+public readonly record struct FosterTerm(
+    [property: Symbol("R"), Called("share of the resistance")] ThermalResistance R,
+    [property: Symbol("tau"), Called("time constant")] Duration Tau);
 
 /// <summary>The thermal impedance of a device as makers print it: a sum of exponentials, each with a resistance and a time constant.</summary>
 /// <remarks>It says how the junction answers to its own heat while the far end is held, and nothing else. Its terms are no layers: between them

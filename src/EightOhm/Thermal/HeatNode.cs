@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -8,13 +9,13 @@ namespace EightOhm.Thermal;
 public sealed class HeatNode
 {
     internal HeatNode(ThermalNetwork network, string name, int index, double capacity) =>
-        (Network, Name, Index, Capacity) = (network, name, index, Entropy.FromJoulesPerKelvin(capacity));
+        (Network, Name, Index, Capacity) = (network, name, index, HeatCapacity.FromSi(capacity));
 
     /// <summary>Its name.</summary>
     public string Name { get; }
 
     /// <summary>What warms it by a kelvin; 0 J/K for the ambient, whose temperature is held.</summary>
-    public Entropy Capacity { get; }
+    public HeatCapacity Capacity { get; }
 
     internal ThermalNetwork Network { get; }
 
@@ -28,12 +29,12 @@ public sealed class HeatNode
 /// <summary>Heat that flows into a node, steadily.</summary>
 /// <param name="Node">The node.</param>
 /// <param name="P">The heat; 0 W or more.</param>
-public readonly record struct Heat(HeatNode Node, Power P);
+public readonly record struct Heat(HeatNode Node, [property: Symbol("P"), Called("power")] Power P);
 
 /// <summary>The power from an instant on, until the next step.</summary>
 /// <param name="From">When it begins; 0 s or later.</param>
 /// <param name="P">The heat; 0 W or more.</param>
-public readonly record struct HeatStep(Duration From, Power P);
+public readonly record struct HeatStep([property: Called("begins at")] Duration From, [property: Symbol("P"), Called("power")] Power P);
 
 /// <summary>Heat into a node that changes by steps, as a burst of music seen from far away does.</summary>
 /// <remarks>Before the first step nothing flows; after the last one its power stays.</remarks>

@@ -24,6 +24,21 @@ public static partial class HeatPath
         return T_a + rise;
     }
 
+    /// <summary>The power dissipation that a chain allows one device: (T_J − T_a)/ΣR.</summary>
+    /// <param name="T_J">Junction limit.</param>
+    /// <param name="T_a">Ambient temperature; at most the limit.</param>
+    /// <param name="parts">The resistances in the chain, each 0 K/W or more, together greater than 0 K/W: junction to case, case to sink, sink to air.</param>
+    /// <returns>W; a device's rating may be less.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The air is hotter than the junction may be, or there is no resistance.</exception>
+    [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14", Symbol = "P_D")]
+    public static Power AllowedPower(Temperature T_J, Temperature T_a, IReadOnlyList<ThermalResistance> parts)
+    {
+        Guard.Between(T_a, default, T_J, hint: "The air must be cooler than the junction limit.");
+        var theta_JA = Sum(parts, theta => theta);
+        Guard.Positive(theta_JA);
+        return (T_J - T_a) / theta_JA;
+    }
+
     /// <summary>The sink that a junction limit allows one device: <see cref="SharedSink.AllowedSink"/> for one device and no other heat.</summary>
     /// <param name="T_J">Junction limit.</param>
     /// <param name="T_a">Ambient temperature; below the limit.</param>

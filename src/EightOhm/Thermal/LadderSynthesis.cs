@@ -27,7 +27,7 @@ internal static class LadderSynthesis
             Remove(left[k], left, k);
             var alpha = Scale(left[k], k);
             var g = alpha * alpha * c;
-            rungs[k] = new LadderRung(Entropy.FromJoulesPerKelvin(c), ThermalResistance.FromSi(1 / g));
+            rungs[k] = new LadderRung(HeatCapacity.FromSi(c), ThermalResistance.FromSi(1 / g));
             if (k + 1 == n)
                 break;
             right[k + 1] = [.. left[k].Select((x, i) => roots[i] * x)];

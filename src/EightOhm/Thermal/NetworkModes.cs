@@ -23,7 +23,7 @@ internal sealed class NetworkModes
         var n = network.Nodes.Count;
         if (n == 0)
             return new NetworkModes([], []);
-        var roots = network.Nodes.Select(x => Math.Sqrt(x.Capacity.JoulesPerKelvin)).ToArray();
+        var roots = network.Nodes.Select(x => Math.Sqrt(x.Capacity.Si)).ToArray();
         var links = Matrix<double>.Build.Dense(n, network.Links.Count);
         for (var k = 0; k < network.Links.Count; k++)
         {

@@ -43,7 +43,7 @@ internal static class NetworkSteps
             return state;
         for (var m = 0; m < state.Length; m++)
             for (var i = 0; i < state.Length; i++)
-                state[m] += modes.Shapes[i][m] * network.Nodes[i].Capacity.JoulesPerKelvin * start.Rises[i];
+                state[m] += modes.Shapes[i][m] * network.Nodes[i].Capacity.Si * start.Rises[i];
         return state;
     }
 

@@ -5,6 +5,7 @@ using UnitsNet;
 namespace EightOhm.Thermal;
 
 /// <summary>A heat sink of vertical plate fins on a base, in still air. Every place of it has one temperature but for the fins' own gradient.</summary>
+[Called("plate-fin heat sink")]
 public sealed record PlateFinSink
 {
     /// <summary>Makes a sink.</summary>

@@ -40,13 +40,13 @@ public sealed class ThermalNetwork
     /// <param name="capacity">What warms it by a kelvin; greater than 0 J/K.</param>
     /// <exception cref="ArgumentException">The name is empty or taken.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The capacity is not positive.</exception>
-    public HeatNode Node(string name, Entropy capacity)
+    public HeatNode Node(string name, HeatCapacity capacity)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         if (name == Ambient.Name || _nodes.Exists(n => n.Name == name))
             throw new ArgumentException($"There is already a node \"{name}\". Give each node a name of its own, for example \"{name} 2\".", nameof(name));
-        Guard.Positive(capacity.JoulesPerKelvin, $"the heat capacity of \"{name}\" in J/K", "A thing without mass is a resistance between its neighbours; leave the node out.");
-        var node = new HeatNode(this, name, _nodes.Count, capacity.JoulesPerKelvin);
+        Guard.Positive(capacity.Si, $"the heat capacity of \"{name}\" in J/K", "A thing without mass is a resistance between its neighbours; leave the node out.");
+        var node = new HeatNode(this, name, _nodes.Count, capacity.Si);
         _nodes.Add(node);
         _modes = null;
         return node;

@@ -34,7 +34,8 @@ internal sealed class DesignFolder : IDisposable
         Directory.CreateDirectory(System.IO.Path.Combine(path, "cards"));
         foreach (var card in Directory.GetFiles(System.IO.Path.Combine(source, "cards")))
             File.Copy(card, System.IO.Path.Combine(path, "cards", System.IO.Path.GetFileName(card)));
-        File.Copy(System.IO.Path.Combine(source, RecordFile), System.IO.Path.Combine(path, RecordFile));
+        if (File.Exists(System.IO.Path.Combine(source, RecordFile)))
+            File.Copy(System.IO.Path.Combine(source, RecordFile), System.IO.Path.Combine(path, RecordFile));
         return new(path);
     }
 

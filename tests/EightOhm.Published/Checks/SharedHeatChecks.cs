@@ -35,6 +35,25 @@ public class SharedHeatChecks
     }
 
     [Fact]
+    public void A_base_spreads_the_heat_of_a_small_device()
+    {
+        // The published closed form against the exact series: within the 9 % that its range is enforced for.
+        var rows = Reference.Read("spreading.csv");
+        Check.Computed(rows, r => SpreadingResistance.Of(Area.FromSquareMeters(r["A_s"]), Length.FromMeters(r["t"]), Area.FromSquareMeters(r["A_p"]), ThermalConductivity.FromWattsPerMeterKelvin(r["k"]), ThermalResistance.FromSi(r["R_0"])), "theta_sp", 0.09);
+        foreach (var r in rows.Rows.Take(2))
+            Assert.Equal(r["theta_sp"], SpreadingResistance.Of(Area.FromSquareMeters(r["A_s"]), Length.FromMeters(r["t"]), Area.FromSquareMeters(r["A_p"]), ThermalConductivity.FromWattsPerMeterKelvin(r["k"]), ThermalResistance.FromSi(r["R_0"])).Si, 0.05 * r["theta_sp"]);
+    }
+
+    [Fact]
+    public void Watts_that_a_chain_allows()
+    {
+        Temperature limit = 125.degC, air = 35.degC;
+        ThermalResistance[] parts = [0.83.K_per_W, 0.35.K_per_W, 2.4.K_per_W];
+        Assert.Equal(90 / 3.58, (double)HeatPath.AllowedPower(limit, air, parts).Watts, 1e-9);
+        Assert.Equal(125, HeatPath.Junction(air, HeatPath.AllowedPower(limit, air, parts), parts).DegreesCelsius, 1e-9);
+    }
+
+    [Fact]
     public void Two_ways_for_the_heat() => Check.Computed(
         Reference.Read("parallel-paths.csv"),
         r => ParallelPaths.Of(ThermalResistance.FromSi(r["theta_1"]), ThermalResistance.FromSi(r["theta_2"])),

@@ -43,7 +43,7 @@ public class ThermalImpedanceChecks
         foreach (var r in Reference.Read("foster-ladder.csv").Rows)
         {
             var rung = Sets[(int)r["set"]].ToLadder().Rungs[(int)r["rung"]];
-            Near(r["C"], rung.C.JoulesPerKelvin, 1e-12);
+            Near(r["C"], rung.C.Si, 1e-12);
             Near(r["R"], rung.R.Si, 1e-12);
         }
     }

@@ -7,6 +7,8 @@ internal static class Cards
 
     public static string Output { get; } = Path.Combine(Folder, "tern-output-npn.json");
 
+    public static string OutputPnp { get; } = Path.Combine(Folder, "tern-output-pnp.json");
+
     private static string Root()
     {
         var folder = AppContext.BaseDirectory;

@@ -21,7 +21,7 @@ public class QuantitiesPageTests
     public void Every_complete_quantity_of_ours_is_in_the_table_of_units()
     {
         var complete = typeof(Gain).Assembly.GetExportedTypes().Where(t => t.IsValueType && typeof(IQuantity).IsAssignableFrom(t)).Select(t => t.Name).Order(StringComparer.Ordinal);
-        Assert.Equal(["CurrentNoiseDensity", "ThermalResistance", "VoltageNoiseDensity"], complete);
+        Assert.Equal(["CurrentNoiseDensity", "HeatCapacity", "ThermalResistance", "VoltageNoiseDensity"], complete);
     }
 
     private static IEnumerable<string> Kinds() =>

@@ -77,7 +77,7 @@ internal static class Inputs
         [typeof(Gain)] = r => Decades(r, 0.1, 1000).ratio,
         [typeof(ElectricCharge)] = r => ElectricCharge.FromCoulombs(Decades(r, 1e-9, 1)),
         [typeof(Energy)] = r => Decades(r, 1e-3, 1e3).J,
-        [typeof(Entropy)] = r => Decades(r, 1e-2, 1e4).J_per_K,
+        [typeof(HeatCapacity)] = r => Decades(r, 1e-2, 1e4).J_per_K,
         [typeof(SquaredVoltage)] = r => new SquaredVoltage(Decades(r, 1e-12, 1e4)),
         [typeof(SquaredCurrent)] = r => new SquaredCurrent(Decades(r, 1e-18, 1e3)),
         [typeof(SquaredVoltageDensity)] = r => new SquaredVoltageDensity(Decades(r, 1e-20, 1e-14)),

@@ -64,7 +64,7 @@ public class LiteralTests
         ["pH"] = (typeof(ElectricInductance), -12),
         ["uS"] = (typeof(ElectricConductance), -6),
         ["mJ"] = (typeof(Energy), -3),
-        ["J_per_K"] = (typeof(Entropy), 0),
+        ["J_per_K"] = (typeof(HeatCapacity), 0),
         ["uC"] = (typeof(ElectricCharge), -6),
         ["cm"] = (typeof(Length), -2),
         ["um"] = (typeof(Length), -6),

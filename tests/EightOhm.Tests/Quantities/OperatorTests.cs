@@ -27,6 +27,7 @@ public class OperatorTests
         [typeof(ElectricCharge)] = (0, 1, 1, 0),
         [typeof(Energy)] = (1, 1, 1, 0),
         [typeof(Entropy)] = (1, 1, 1, -1),
+        [typeof(HeatCapacity)] = (1, 1, 1, -1),
         [typeof(Temperature)] = (0, 0, 0, 1),
         [typeof(TemperatureDelta)] = (0, 0, 0, 1),
         [typeof(ElectricPotentialChangeRate)] = (1, 0, -1, 0),
@@ -49,7 +50,7 @@ public class OperatorTests
         [typeof(SurfaceThermalResistance)] = (-1, -1, 0, 1),
     };
 
-    private static readonly Type[] Ours = [typeof(Gain), typeof(ThermalResistance), typeof(VoltageNoiseDensity), typeof(CurrentNoiseDensity),
+    private static readonly Type[] Ours = [typeof(Gain), typeof(ThermalResistance), typeof(HeatCapacity), typeof(VoltageNoiseDensity), typeof(CurrentNoiseDensity),
         typeof(SquaredVoltage), typeof(SquaredCurrent), typeof(SquaredVoltageDensity), typeof(SquaredCurrentDensity), typeof(RootFrequency),
         typeof(SquaredDuration), typeof(SquaredResistance), typeof(JouleIntegral), typeof(VoltageDrift), typeof(SurfaceThermalResistance)];
 

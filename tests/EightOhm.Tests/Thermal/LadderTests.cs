@@ -40,7 +40,7 @@ public class LadderTests
             var foster = ladder.ToFoster();
             Assert.Equal(ladder.Steady.Si, foster.Steady.Si, 1e-10 * ladder.Steady.Si);
             // At the first instant all heat goes into the first layer: the slope is 1/C.
-            Assert.Equal(1 / ladder.Rungs[0].C.JoulesPerKelvin, foster.Terms.Sum(t => t.R.Si / t.Tau.Seconds), 1e-9 / ladder.Rungs[0].C.JoulesPerKelvin);
+            Assert.Equal(1 / ladder.Rungs[0].C.Si, foster.Terms.Sum(t => t.R.Si / t.Tau.Seconds), 1e-9 / ladder.Rungs[0].C.Si);
         },
         seed: "0000KOIcNaN2",
         iter: 300);

@@ -65,6 +65,16 @@ public class WorstSearchTests
         Assert.Equal(1, worst.Value!.Value, 1e-12);
     }
 
+    // The climb from the middle ends on a narrow top of 1.2 that holds it; no probe hits anything as high, but the best of them leads to 1.5.
+    [Fact]
+    public void A_search_is_not_content_with_the_first_top()
+    {
+        var axes = Enumerable.Range(0, 6).Select(i => (Condition)new RangeCondition($"x{i}", 0.0, 1.0, null)).ToList();
+        var looks = new WorstLooks(p => new(Math.Max(1.2 * Math.Exp(-p.Sum(x => Math.Pow((x - 0.5) / 0.05, 2))), 1.5 - (0.6 * p.Sum(x => Math.Abs(x - 0.8)))), 0.0));
+        new WorstSearch(axes, looks, Conditions.DefaultSeed).Run(true, false);
+        Assert.Equal(1.5, looks.Highest.Look.Number, 1e-3);
+    }
+
     [Fact]
     public void A_ridge_across_two_ranges_is_climbed_to_its_top()
     {
@@ -131,6 +141,14 @@ public class WorstSearchTests
             var over = Square.Cases("n", 1, 2, 3).Spread("a", 10.percent).WithSeed(seed);
             var high = over.Highest((double x, double y, int n, double a) => Figure(x, y, n, a));
             Assert.True(high.Value!.Value >= most - (1e-10 * Math.Abs(most)));
+            // What is told along a condition is the figure there with the others at the worst that is reported, and not another.
+            foreach (var (i, relief) in high.Relief.Index())
+            {
+                object[] at = [.. high.Where.Select((c, k) => k == i ? relief.Kindest.Value! : c.Value!)];
+                Assert.Equal((double)relief.Value, Figure((double)at[0], (double)at[1], (int)at[2], (double)at[3]), 1e-12);
+                Assert.True((double)relief.Value <= high.Value!.Value);
+            }
+
             (most, least) = (double.NegativeInfinity, double.PositiveInfinity);
             var low = over.Lowest((double x, double y, int n, double a) => Figure(x, y, n, a));
             Assert.True(low.Value!.Value <= least + (1e-10 * Math.Abs(least)));

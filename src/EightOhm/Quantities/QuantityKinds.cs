@@ -53,6 +53,7 @@ public static class QuantityKinds
         Kind<HeatTransferCoefficient>("W/(m²·K)", 0, 0, v => v.WattsPerSquareMeterKelvin, x => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(x)) with { NeverNegative = true },
         Kind<KinematicViscosity>("m²/s", 0, 0, v => v.SquareMetersPerSecond, x => KinematicViscosity.FromSquareMetersPerSecond(x)) with { NeverNegative = true },
         Kind<Acceleration>("m/s²", 0, 0, v => v.MetersPerSecondSquared, x => Acceleration.FromMetersPerSecondSquared(x)),
+        Kind<SpecificEnergy>("J/kg", 0, 3, v => v.JoulesPerKilogram, x => SpecificEnergy.FromJoulesPerKilogram(x)),
         Kind<Speed>("m/s", 0, 0, v => v.MetersPerSecond, x => Speed.FromMetersPerSecond(x)),
         Kind<VoltageNoiseDensity>("V/√Hz", -15, 0, v => v.Si, VoltageNoiseDensity.FromSi, ("V/sqrt(Hz)", 1), ("V/rtHz", 1)) with { NeverNegative = true },
         Kind<CurrentNoiseDensity>("A/√Hz", -15, 0, v => v.Si, CurrentNoiseDensity.FromSi, ("A/sqrt(Hz)", 1), ("A/rtHz", 1)) with { NeverNegative = true },

@@ -77,6 +77,8 @@ internal static class Inputs
         [typeof(Gain)] = r => Decades(r, 0.1, 1000).ratio,
         [typeof(ElectricCharge)] = r => ElectricCharge.FromCoulombs(Decades(r, 1e-9, 1)),
         [typeof(Energy)] = r => Decades(r, 1e-3, 1e3).J,
+        [typeof(Entropy)] = r => Entropy.FromJoulesPerKelvin(Decades(r, 1e-24, 1e-22)),
+        [typeof(Acceleration)] = r => Acceleration.FromMetersPerSecondSquared(Decades(r, 1, 100)),
         [typeof(HeatTransferCoefficient)] = r => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(Decades(r, 1, 100)),
         [typeof(KinematicViscosity)] = r => KinematicViscosity.FromSquareMetersPerSecond(Decades(r, 1e-5, 3e-5)),
         [typeof(HeatCapacity)] = r => Decades(r, 1e-2, 1e4).J_per_K,

@@ -19,7 +19,7 @@ public sealed class FileTests : IDisposable
         record.Target("R_L", 8.Ohm, "nominal");
         record.Derive("R_2", (ElectricResistance R_L) => Parallel(R_L, R_L));
         record.Compute("f", (ElectricResistance R_2) => 20.kHz, "by a sweep");
-        record.Require("load of {R_L} twice", "R_2").Between(Limit.Of(0.Ohm), "R_L");
+        record.Require("load of {R_L} twice", "R_2").Between(RequirementLimit.Of(0.Ohm), "R_L");
         record.Require("half", "R_2").AtLeast((ElectricResistance R_L) => R_L * 0.5);
         record.NoAnswer(["T_j"], "the solver gave up");
         const string Expected = """

@@ -68,7 +68,7 @@ public sealed class RequirementTests : IDisposable
         Judge(ElectricPotential.FromVolts(volts), d => d.AtLeast(0.V), 0.V, state, margin);
 
     [Fact]
-    public void A_range_from_zero_compares_distances() => Judge(3.V, d => d.Between(Limit.Of(0.V), "lim"), 4.V, "met", "1 V to the upper limit");
+    public void A_range_from_zero_compares_distances() => Judge(3.V, d => d.Between(RequirementLimit.Of(0.V), "lim"), 4.V, "met", "1 V to the upper limit");
 
     [Fact]
     public void Nobody_can_tell_of_what_is_not_there_stale_or_impossible()
@@ -150,9 +150,9 @@ public sealed class RequirementTests : IDisposable
     [Fact]
     public void Limits_that_cannot_be_are_refused()
     {
-        Assert.Contains("A limit of 30 V/µs is somebody's choice", Assert.Throws<RefusedValueException>(() => Limit.Of(30.V_per_us)).Message, StringComparison.Ordinal);
-        Assert.Throws<RefusedValueException>(() => Limit.Of(double.PositiveInfinity));
-        Assert.Throws<RefusedValueException>(() => Limit.Of(1.V));
+        Assert.Contains("A limit of 30 V/µs is somebody's choice", Assert.Throws<RefusedValueException>(() => RequirementLimit.Of(30.V_per_us)).Message, StringComparison.Ordinal);
+        Assert.Throws<RefusedValueException>(() => RequirementLimit.Of(double.PositiveInfinity));
+        Assert.Throws<RefusedValueException>(() => RequirementLimit.Of(1.V));
         var record = _folder.Open();
         record.Target("P", 100.W);
         record.Target("V_max", 1.V);

@@ -46,7 +46,7 @@ internal static class RequirementReader
         {
             part.Allow("kind", "value");
             var value = RecordReader.ReadValue(constant, kind);
-            return Limit.IsNatural(kind, value)
+            return RequirementLimit.IsNatural(kind, value)
                 ? new() { Kind = kind, Constant = value }
                 : throw constant.Fault($"a limit without a name may be 0, or 1 of what has no unit (was {constant.Text}); make it an entry, and name that.");
         }

@@ -71,7 +71,7 @@ internal static class VersionOne
         JsonPart Limit(JsonPart end, string name)
         {
             var (kind, value) = Value(end);
-            if (KindNames.Find(kind.Text) is { } known && Record.Limit.IsNatural(known, RecordReader.ReadValue(value, known)))
+            if (KindNames.Find(kind.Text) is { } known && RequirementLimit.IsNatural(known, RecordReader.ReadValue(value, known)))
                 return end.NewObject(("kind", kind), ("value", value));
             var target = end.NewText(Unique(name, taken, n => $"{name}{n + 1}"));
             entries.Add(end.NewObject(("name", target), ("role", end.NewText("target")), ("note", end.NewText($"limit of: {label}")), ("kind", kind), ("value", value)));

@@ -106,7 +106,7 @@ public sealed partial class DesignRecord
     }
 
     // The limits of a requirement on a value of some kind; null while nobody knows of what kind.
-    private LimitPair Limits(string label, QuantityKind? kind, Limit? low, Limit? high)
+    private LimitPair Limits(string label, QuantityKind? kind, RequirementLimit? low, RequirementLimit? high)
     {
         var pair = new LimitPair(Node(low), Node(high));
         foreach (var node in new[] { pair.Low, pair.High }.OfType<LimitNode>())
@@ -117,7 +117,7 @@ public sealed partial class DesignRecord
 
         return pair;
 
-        LimitNode? Node(Limit? limit)
+        LimitNode? Node(RequirementLimit? limit)
         {
             if (limit is null)
                 return null;

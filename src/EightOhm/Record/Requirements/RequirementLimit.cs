@@ -4,9 +4,9 @@ using EightOhm.Quantities;
 namespace EightOhm.Record;
 
 /// <summary>One end of what a requirement asks: an entry, a rule over entries, or a natural constant. What the designer may move stands on the record, not in a requirement.</summary>
-public sealed class Limit
+public sealed class RequirementLimit
 {
-    private Limit()
+    private RequirementLimit()
     {
     }
 
@@ -19,11 +19,11 @@ public sealed class Limit
     /// <summary>The value in force of an entry.</summary>
     /// <param name="name">The symbol; the entry need not be there yet.</param>
     /// <exception cref="RecordException">It is not a symbol.</exception>
-    public static Limit Of(string name) => new() { EntryName = EntryNames.Check(name) };
+    public static RequirementLimit Of(string name) => new() { EntryName = EntryNames.Check(name) };
 
     /// <summary>A rule over entries, such as <c>(ElectricPotential V_in) => V_in * 1.01</c>.</summary>
     /// <param name="rule">The rule; its parameters name the entries, and it uses only EightOhm's own functions.</param>
-    public static Limit Of(LambdaExpression rule)
+    public static RequirementLimit Of(LambdaExpression rule)
     {
         ArgumentNullException.ThrowIfNull(rule);
         return new() { Lambda = rule };
@@ -33,7 +33,7 @@ public sealed class Limit
     /// <typeparam name="T">The quantity.</typeparam>
     /// <param name="constant">Zero of any quantity, or one where the quantity has no unit.</param>
     /// <exception cref="RefusedValueException">It is a figure that somebody chose, and belongs on the record.</exception>
-    public static Limit Of<T>(T constant)
+    public static RequirementLimit Of<T>(T constant)
         where T : struct
     {
         var kind = QuantityKinds.Of(typeof(T));
@@ -45,7 +45,7 @@ public sealed class Limit
 
     /// <summary>An entry's name is a limit.</summary>
     /// <param name="entry">The symbol.</param>
-    public static implicit operator Limit(string entry) => Of(entry);
+    public static implicit operator RequirementLimit(string entry) => Of(entry);
 
     internal static bool IsNatural(QuantityKind kind, object value) =>
         KeptValue.Number(kind, value) is var number && (number == 0 || (number == 1 && kind.Style is FormatStyle.Gain or FormatStyle.Fraction or FormatStyle.Number));

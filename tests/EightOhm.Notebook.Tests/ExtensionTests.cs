@@ -33,6 +33,15 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
         Assert.Equal("0.4 K/W", (await cells.Shown("ThermalResistance theta = 0.4.K_per_W; theta"))["text/plain"]);
 
     [Fact]
+    public async Task A_waveform_of_any_quantity_is_a_figure()
+    {
+        var shown = await cells.Shown("new Waveform<ElectricPotential>([45.V, 44.2.V, 44.6.V], 5.ms)");
+        Assert.StartsWith("Voltage over time", shown["text/plain"], StringComparison.Ordinal);
+        Assert.Contains("<img", shown["text/html"], StringComparison.Ordinal);
+        Assert.DoesNotContain("dni-", shown["text/html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_quantity_is_shown_with_its_unit_and_nothing_of_the_host_s()
     {
         var shown = await cells.Shown("Sqrt(100.W * 8.Ohm)");

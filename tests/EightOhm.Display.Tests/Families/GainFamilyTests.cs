@@ -56,7 +56,7 @@ public class GainFamilyTests
         Assert.Contains("driver current", Facts.Of(drivers.EqualGainBias()).ToString());
         Assert.DoesNotContain("driver current", Facts.Of(Stage.EqualGainBias()).ToString());
         Assert.Contains("22.8", Facts.Of(Stage.EqualGainBias()).ToString());
-        Assert.Contains("static thd", Facts.Of(Stage.EqualGainBias().Harmonics(40.V)).ToString());
+        Assert.Contains("static THD", Facts.Of(Stage.EqualGainBias().Harmonics(40.V)).ToString());
         Assert.Equal(2, FollowerTables.Gains(Stage.GainFamily([50.mA, 100.mA], 10.V, 11)).Rows.Count);
     }
 }

@@ -63,6 +63,9 @@ internal static class OddInputs
         ArgumentOutOfRangeException out_of_range => !string.IsNullOrEmpty(out_of_range.ParamName) && out_of_range.Message.Contains("must", StringComparison.Ordinal),
         // A list that is empty or does not fit another is refused by ours with words of its own; UnitsNet's and the runtime's are not meant.
         ArgumentException { ParamName: not null } => refusal.GetType() == typeof(ArgumentException) && refusal.TargetSite?.DeclaringType?.Assembly == typeof(Guard).Assembly,
+        // Text that is no value, and a card that cannot be read: what was read, and what to write instead or where the fault is.
+        FormatException => refusal.TargetSite?.DeclaringType?.Assembly == typeof(Guard).Assembly && refusal.Message.Contains("Write for example", StringComparison.Ordinal),
+        EightOhm.Devices.CardException => refusal.Message.Contains(", line ", StringComparison.Ordinal),
         ShortfallException shortfall => shortfall.Message.Contains("is short by", StringComparison.Ordinal),
         InvalidOperationException => refusal.GetType() == typeof(InvalidOperationException) && refusal.Message.Length > 30,
         _ => false,

@@ -2,8 +2,11 @@ using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Runtime.Loader;
 using EightOhm.Display;
+using EightOhm.Notebook.Sources;
+using EightOhm.Record;
 using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
+using Microsoft.DotNet.Interactive.Events;
 
 namespace EightOhm.Notebook;
 
@@ -32,7 +35,7 @@ public static class NotebookExtension
         ArgumentNullException.ThrowIfNull(kernel);
         AnswerForFSharpCore();
         Formatters.Register();
-        kernel.VisitSubkernelsAndSelf(LiftLiterals);
+        kernel.VisitSubkernelsAndSelf(Attend);
         if (KernelInvocationContext.Current is not { } context)
             return;
         HostNoise.Hush(context);
@@ -40,17 +43,44 @@ public static class NotebookExtension
         context.DisplayAs($"EightOhm {Version} is at hand: quantities, formulas, the record, charts.", "text/plain");
     }
 
-    private static void LiftLiterals(Kernel kernel)
+    private static void Attend(Kernel kernel)
     {
         if (kernel is not Microsoft.DotNet.Interactive.CSharp.CSharpKernel)
             return;
-        kernel.AddMiddleware((command, context, next) =>
+        var live = new LiveSources();
+        kernel.AddMiddleware(async (command, context, next) =>
         {
+            if (command is not SubmitCode submit)
+            {
+                await next(command, context);
+                return;
+            }
+
+            var read = live.Read(submit.Code);
             // The command must stay itself: what another command shows would not be told as this cell's.
-            if (command is SubmitCode submit && LiteralLift.Rewrite(submit.Code) is var code && !ReferenceEquals(code, submit.Code))
+            if (LiteralLift.Rewrite(submit.Code) is var code && !ReferenceEquals(code, submit.Code))
                 SetCode(submit, code);
-            return next(command, context);
+            CellSources.Current = read is null ? null : new LiveSources.OfCell(read);
+            var failed = new Failure();
+            using (context.KernelEvents.Subscribe(failed))
+            using (RecordBatch.Open())
+                await next(command, context);
+            if (failed.Seen && read is not null)
+                live.Failed(read);
         });
+    }
+
+    private sealed class Failure : IObserver<KernelEvent>
+    {
+        public bool Seen { get; private set; }
+
+        public void OnCompleted()
+        {
+        }
+
+        public void OnError(Exception error) => Seen = true;
+
+        public void OnNext(KernelEvent value) => Seen |= value is CommandFailed;
     }
 
     // The host (archived, so this stays as it is) lets only its own code set a submission's text.

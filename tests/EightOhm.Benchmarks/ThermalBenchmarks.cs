@@ -12,7 +12,7 @@ public class ThermalBenchmarks
 {
     private readonly FosterImpedance _device = new((0.08.K_per_W, 1.2.ms), (0.17.K_per_W, 11.ms), (0.33.K_per_W, 70.ms), (0.25.K_per_W, 500.ms));
     private readonly PeriodicHeat _sine = new StageDissipation(46.V, 3, 0.Ohm).OverPeriod(29.28.V, 4.Ohm, 0.deg, 20.Hz);
-    private readonly PlateFinSink _sink = new(300.mm, 100.mm, 40.mm, 2.mm, 24, 0.85);
+    private readonly PlateFinSink _sink = new PlateFinSink { Width = 300.mm, Height = 100.mm, FinLength = 40.mm, Thickness = 2.mm, Fins = 24, Emissivity = 0.85 };
     private readonly ThermalNetwork _net = new(35.degC);
     private readonly BiasTracking _tracking;
     private readonly HeatProfile[] _music;

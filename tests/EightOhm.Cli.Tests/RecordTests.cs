@@ -8,9 +8,9 @@ public sealed class RecordTests : IDisposable
         "design.Name = \"An invented amplifier\";\n" +
         "var P = design.Target(\"P\", 100.W);\n" +
         "var R_L = design.Target(\"R_L\", 8.Ohm);\n" +
-        "design.Target(\"V_hall\", 28.V);\n" +
+        "design.Target(\"V_min\", 28.V);\n" +
         "design.Derive(\"V_rms\", (Power P, ElectricResistance R_L) => Sqrt(P * R_L));\n" +
-        "design.Require(\"drives the hall\", \"V_rms\").AtLeast(\"V_hall\");\n" +
+        "design.Require(\"drives the hall\", \"V_rms\").AtLeast(\"V_min\");\n" +
         "Console.Write(design.EntryOf(\"V_rms\").Reads);";
 
     private readonly Workshop shop = new();
@@ -27,7 +27,7 @@ public sealed class RecordTests : IDisposable
         var ran = await shop.RunAsync(shop.Notebooks);
 
         Assert.Equal("", ran.Error);
-        Assert.Matches(@"drives the hall\s+28\.28 V\s+at least 28\.?0* V \(V_hall\)\s+1\.0\d? %.*\s+met", ran.Output);
+        Assert.Matches(@"drives the hall\s+28\.28 V\s+at least 28\.?0* V \(V_min\)\s+1\.0\d? %.*\s+met", ran.Output);
         var index = await File.ReadAllTextAsync(Path.Combine(shop.Book, "index.html"));
         Assert.Contains("<h1>An invented amplifier</h1>", index, StringComparison.Ordinal);
         Assert.Contains(">drives the hall</td>", index, StringComparison.Ordinal);

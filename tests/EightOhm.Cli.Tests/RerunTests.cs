@@ -16,7 +16,7 @@ public sealed class RerunTests : IDisposable
             "ElectricPotential Peak(Power p) => Sqrt(2 * p * R_L);",
             "Console.Write($\"peak {QuantityFormat.Short(Peak(P))}\");",
             "Console.Write($\"band {QuantityFormat.Short(f_max)}\");",
-            "var V_pk = amp.Compute(\"V_pk\", Peak(P));");
+            "var V_pk = amp.Derive(\"V_pk\", (Power P, ElectricResistance R_L) => Sqrt(2 * P * R_L));");
         shop.Notebook(
             "02-swing",
             Open,

@@ -323,6 +323,29 @@ def stability():
     for i0, t0, doubling, times in [(1e-9, 25, 10, 5), (0.1e-6, 25, 8.5, 11), (1e-6, 100, 10, -3)]:
         rows.append((i0, t0, doubling, t0 + doubling * times, i0 * numpy.prod([2.0 if times > 0 else 0.5] * abs(times))))
     write("leakage.csv", ["I_0", "T_0", "dT_2", "T", "I"], rows, "Leakage that doubles for a rise: multiplied step by step", SCRIPT)
+    rows = [(i1, t1, i2, t2, optimize.brentq(lambda d: i1 * 2 ** ((t2 - t1) / d) - i2, 1, 100, xtol=1e-13)) for i1, t1, i2, t2 in [(0.1e-6, 25, 2e-6, 70), (1e-6, 25, 1e-3, 150), (10e-9, 0, 15e-9, 6)]]
+    write("leakage-two.csv", ["I_1", "T_1", "I_2", "T_2", "dT_2"], rows, "The rise that doubles a leakage, from two values, by root finding", SCRIPT)
+
+
+def junctions():
+    """V_BE at any current and temperature: the exponential law inverted by root finding, its saturation current carried in temperature by the band gap that the fall of V_BE implies."""
+    rows = []
+    for v0, i0, t0, tc, i, t in [(0.62, 0.1, 25, 2.1e-3, 0.1038, 55), (0.62, 0.1, 25, 2.1e-3, 3.0, 120), (0.66, 0.03, 25, 2.0e-3, 1e-3, 0), (0.7, 2e-3, 40, 1.9e-3, 10e-3, 100)]:
+        t0k, tk = t0 + 273.15, t + 273.15
+        gap = v0 + tc * t0k
+
+        def saturation(temperature):
+            return i0 * numpy.exp(-(gap - tc * temperature) * constants.e / (constants.k * temperature))
+
+        def base(temperature, current):
+            return optimize.brentq(lambda v: numpy.log(saturation(temperature)) + v * constants.e / (constants.k * temperature) - numpy.log(current), 0, 2, xtol=1e-15, rtol=1e-14)
+
+        fall = -(base(tk + 0.5, i) - base(tk - 0.5, i))
+        rows.append((v0, i0, t0, tc, i, t, base(tk, i), constants.k * tk / constants.e, saturation(tk), base(tk, i0), fall))
+    write("base-emitter.csv", ["V_0", "I_0", "T_0", "tc", "I", "T", "V_BE", "V_T", "I_s", "V_I0", "fall"], rows, "Base-emitter voltage over current and temperature: the exponential law inverted by root finding", SCRIPT)
+    rows = [(p, r, t_a, t_a + p * r) for p, r, t_a in [(20, 3.58, 35), (5.5, 62.5, 50), (90, 0.4, 25)]]
+    rows = [(optimize.brentq(lambda p: t_a + p * r - t_j, 0, 1e4, xtol=1e-12), r, t_a, t_j) for _, r, t_a, t_j in rows]
+    write("allowed-power.csv", ["P", "theta", "T_a", "T_J"], rows, "Watts at which a chain of resistances brings its junction to the limit, by root finding", SCRIPT)
 
 
 def tracking():
@@ -409,6 +432,7 @@ if __name__ == "__main__":
     drift()
     runaway()
     spreading()
+    junctions()
     stability()
     spreader()
     tracking()

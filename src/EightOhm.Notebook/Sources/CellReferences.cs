@@ -16,4 +16,15 @@ public sealed record CellReferences(IReadOnlyList<MetadataReference> References,
     /// <remarks>The assemblies that the process was started with, not those loaded: a reference assembly's types must be found where they lie.</remarks>
     public static CellReferences OfThisProcess() =>
         new([.. ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator).Where(File.Exists).Select(path => MetadataReference.CreateFromFile(path))], KernelUsings);
+
+    /// <summary>What <see cref="OfThisProcess"/> gives, and whatever else is loaded: for a kernel that was told to load EightOhm as a package.</summary>
+    public static CellReferences OfWhatIsLoaded()
+    {
+        var own = OfThisProcess();
+        var known = own.References.Select(r => Path.GetFileName(r.Display)).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var loaded = AppDomain.CurrentDomain.GetAssemblies()
+            .Where(a => !a.IsDynamic && a.Location.Length > 0 && known.Add(Path.GetFileName(a.Location)))
+            .Select(a => (MetadataReference)MetadataReference.CreateFromFile(a.Location));
+        return own with { References = [.. own.References, .. loaded] };
+    }
 }

@@ -27,7 +27,7 @@ public sealed partial record EmitterFollowerStage
     /// <summary>The bias that makes the gain at zero and at an output voltage equal, of the whole stage with drivers, droop and source.</summary>
     /// <param name="at">The output voltage; greater than 0 V. Both polarities are taken, by their mean.</param>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
-    /// <exception cref="InvalidOperationException">No bias between 1/1000 and 1000 times the closed form does it; the message says what was found.</exception>
+    /// <exception cref="ShortfallException">No bias between 1/1000 and 1000 times the closed form does it; the message says what was found.</exception>
     [Worked("the idle current at which the gains are equal: in closed form for the outputs alone, for the whole stage a bracketed root search over the logarithm of the current")]
     public FollowerBias EqualGainBias(ElectricPotential at)
     {
@@ -41,7 +41,7 @@ public sealed partial record EmitterFollowerStage
         var (low, high) = (Math.Log(EqualGainCurrent().Amperes / 1000), Math.Log(EqualGainCurrent().Amperes * 1000));
         double least = Difference(low), most = Difference(high);
         if (!(least < 0 && most > 0) || !Brent.TryFindRoot(Difference, low, high, 1e-12, 200, out var u))
-            throw new InvalidOperationException($"No bias makes the gain at zero and at {QuantityFormat.Short(at)} equal: the gain at zero is higher by {Engineering.Text(least, "", 3, 3)} at {QuantityFormat.Short(ElectricCurrent.FromAmperes(Math.Exp(low)))} and by {Engineering.Text(most, "", 3, 3)} at {QuantityFormat.Short(ElectricCurrent.FromAmperes(Math.Exp(high)))}. Take an output voltage at which one side is off.");
+            throw new ShortfallException($"Equal gain at zero and at {QuantityFormat.Short(at)}", Math.Min(Math.Abs(least), Math.Abs(most)), $"no bias makes it; the gain at zero is higher by {Engineering.Text(least, "", 3, 3)} at {QuantityFormat.Short(ElectricCurrent.FromAmperes(Math.Exp(low)))} and by {Engineering.Text(most, "", 3, 3)} at {QuantityFormat.Short(ElectricCurrent.FromAmperes(Math.Exp(high)))}", "Take an output voltage at which one side is off.");
         return BiasedAt(ElectricCurrent.FromAmperes(Math.Exp(u)));
     }
 

@@ -169,8 +169,23 @@ public static partial class Algebra
         public static ThermalResistance operator /(SurfaceThermalResistance r, Area a) => ThermalResistance.FromSi(r.Si / a.SquareMeters);
     }
 
+    extension(Acceleration)
+    {
+        /// <summary>m/s² · m = (m/s)².</summary>
+        public static SpecificEnergy operator *(Acceleration a, Length l) => SpecificEnergy.FromJoulesPerKilogram(a.MetersPerSecondSquared * l.Meters);
+    }
+
+    extension(HeatTransferCoefficient)
+    {
+        /// <summary>W/(m²·K) · m = W/(m·K): what a surface gives off, to be compared with a conductivity.</summary>
+        public static ThermalConductivity operator *(HeatTransferCoefficient h, Length l) => ThermalConductivity.FromWattsPerMeterKelvin(h.WattsPerSquareMeterKelvin * l.Meters);
+    }
+
     extension(TemperatureDelta)
     {
+        /// <summary>A rise over an absolute temperature.</summary>
+        public static double operator /(TemperatureDelta rise, Temperature t) => rise.Kelvins / t.Kelvins;
+
         /// <summary>K / W: the thermal resistance that a rise allows.</summary>
         public static ThermalResistance operator /(TemperatureDelta rise, Power p) => ThermalResistance.FromSi(rise.Kelvins / (double)p.Watts);
 

@@ -49,7 +49,7 @@ public sealed record PairCount(
     /// <param name="mostEach">Peak current that one transistor shall carry, for its gain's sake perhaps less than the card's limit; that limit when not given.</param>
     /// <param name="rideOnAverage">Whether the pulse starts from the junction that the average dissipation has warmed, instead of the case.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    /// <exception cref="InvalidOperationException">Not even a hundred pairs are enough.</exception>
+    /// <exception cref="ShortfallException">Not even a hundred pairs are enough.</exception>
     [Worked("the least number of pairs whose safe-area use and junction temperature stay within limits: counted up from one")]
     public static PairCount Decide(SafeArea area, LoadEllipse load, Temperature T_C, Duration? pulse, Power? averageDissipation = null, Temperature? mostJunction = null, ElectricCurrent? mostEach = null, bool rideOnAverage = false)
     {
@@ -60,9 +60,9 @@ public sealed record PairCount(
         var allowed = card.AllowedPower(T_C, mostJunction);
         Guard.Positive(allowed, nameof(T_C), "The case is as hot as the junction may be: cool the case.");
         var each = Guard.Positive(mostEach ?? card.MaxCollectorCurrent, nameof(mostEach));
-        var byDissipation = Fewest("average dissipation", n => (double)(average / (2 * n)).Watts <= (double)allowed.Watts);
-        var byArea = Fewest("safe area", n => Use(n) is { Inside: true });
-        var byCurrent = Fewest("peak current", n => load.PeakCurrent / n <= each);
+        var byDissipation = Fewest("average dissipation", n => (double)(average / (2 * n)).Watts <= (double)allowed.Watts, n => (average / (2 * n)) - allowed);
+        var byArea = Fewest("safe area", n => Use(n) is { Inside: true }, n => Use(n)?.Use - 1 ?? double.PositiveInfinity);
+        var byCurrent = Fewest("peak current", n => load.PeakCurrent / n <= each, n => (load.PeakCurrent / n) - each);
         var pairs = Math.Max(byDissipation, Math.Max(byArea, byCurrent));
         return new(byDissipation, byArea, byCurrent, average / (2 * pairs), allowed, load.PeakCurrent / pairs, each, Use(pairs)!, pairs > 1 ? Use(pairs - 1) : null);
 
@@ -77,7 +77,7 @@ public sealed record PairCount(
             return SafeAreaUtilisation.Of(area.For(T_C, pulse, rideOnAverage ? one : null), load.With(n));
         }
 
-        int Fewest(string by, Func<int, bool> passes)
+        int Fewest(string by, Func<int, bool> passes, Func<int, object> beyond)
         {
             for (var n = 1; n <= MostPairs; n++)
             {
@@ -86,7 +86,7 @@ public sealed record PairCount(
                     return n;
             }
 
-            throw new InvalidOperationException($"Not even {MostPairs} pairs of {card.Name} are enough by {by} for {load.Name}, case at {QuantityFormat.Short(T_C)}. Take another transistor, a cooler case or a kinder load.");
+            throw new ShortfallException($"One transistor of {MostPairs} pairs of {card.Name}", beyond(MostPairs), $"not even so many are enough by {by} for {load.Name}, case at {QuantityFormat.Short(T_C)}", "Take another transistor, a cooler case or a kinder load.");
         }
     }
 

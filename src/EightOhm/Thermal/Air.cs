@@ -1,4 +1,5 @@
 using EightOhm.Explaining;
+using EightOhm.Numerics;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -10,26 +11,10 @@ namespace EightOhm.Thermal;
 public static class Air
 {
     // °C, W/(m·K), m²/s, 1
-    private static readonly double[][] Rows =
-    [
-        [0, 0.02364, 1.338e-5, 0.7362],
-        [5, 0.02401, 1.382e-5, 0.7350],
-        [10, 0.02439, 1.426e-5, 0.7336],
-        [15, 0.02476, 1.470e-5, 0.7323],
-        [20, 0.02514, 1.516e-5, 0.7309],
-        [25, 0.02551, 1.562e-5, 0.7296],
-        [30, 0.02588, 1.608e-5, 0.7282],
-        [35, 0.02625, 1.655e-5, 0.7268],
-        [40, 0.02662, 1.702e-5, 0.7255],
-        [45, 0.02699, 1.750e-5, 0.7241],
-        [50, 0.02735, 1.798e-5, 0.7228],
-        [60, 0.02808, 1.896e-5, 0.7202],
-        [70, 0.02881, 1.995e-5, 0.7177],
-        [80, 0.02953, 2.097e-5, 0.7154],
-        [90, 0.03024, 2.201e-5, 0.7132],
-        [100, 0.03095, 2.306e-5, 0.7111],
-        [120, 0.03235, 2.522e-5, 0.7073],
-    ];
+    private static readonly double[] Celsius = [0, 5, 10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 120];
+    private static readonly double[] Conductivities = [0.02364, 0.02401, 0.02439, 0.02476, 0.02514, 0.02551, 0.02588, 0.02625, 0.02662, 0.02699, 0.02735, 0.02808, 0.02881, 0.02953, 0.03024, 0.03095, 0.03235];
+    private static readonly double[] Viscosities = [1.338e-5, 1.382e-5, 1.426e-5, 1.470e-5, 1.516e-5, 1.562e-5, 1.608e-5, 1.655e-5, 1.702e-5, 1.750e-5, 1.798e-5, 1.896e-5, 1.995e-5, 2.097e-5, 2.201e-5, 2.306e-5, 2.522e-5];
+    private static readonly double[] Prandtls = [0.7362, 0.7350, 0.7336, 0.7323, 0.7309, 0.7296, 0.7282, 0.7268, 0.7255, 0.7241, 0.7228, 0.7202, 0.7177, 0.7154, 0.7132, 0.7111, 0.7073];
 
     /// <summary>The coolest film temperature of the table.</summary>
     [RecordName("air.coolest")]
@@ -49,19 +34,14 @@ public static class Air
         return AtCelsius(film.Kelvins - Constants.ZeroCelsius);
     }
 
-    internal static AirProperties AtCelsius(double t)
-    {
-        var i = 1;
-        while (i < Rows.Length - 1 && t > Rows[i][0])
-            i++;
-        double[] a = Rows[i - 1], b = Rows[i];
-        var x = (t - a[0]) / (b[0] - a[0]);
-        return new(a[1] + (x * (b[1] - a[1])), a[2] + (x * (b[2] - a[2])), a[3] + (x * (b[3] - a[3])));
-    }
+    internal static AirProperties AtCelsius(double t) => new(
+        ThermalConductivity.FromWattsPerMeterKelvin(Interpolation.Linear(Celsius, Conductivities, t)),
+        KinematicViscosity.FromSquareMetersPerSecond(Interpolation.Linear(Celsius, Viscosities, t)),
+        Interpolation.Linear(Celsius, Prandtls, t));
 }
 
 /// <summary>Properties of air at one temperature.</summary>
-/// <param name="Conductivity">Thermal conductivity, W/(m·K).</param>
-/// <param name="Viscosity">Kinematic viscosity, m²/s.</param>
+/// <param name="Conductivity">Thermal conductivity.</param>
+/// <param name="Viscosity">Kinematic viscosity.</param>
 /// <param name="Prandtl">Prandtl number.</param>
-public readonly record struct AirProperties(double Conductivity, double Viscosity, double Prandtl);
+public readonly record struct AirProperties([property: Explaining.Symbol("k")] ThermalConductivity Conductivity, [property: Explaining.Symbol("nu")] KinematicViscosity Viscosity, [property: Explaining.Symbol("Pr")] double Prandtl);

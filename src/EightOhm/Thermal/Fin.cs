@@ -1,29 +1,30 @@
 using EightOhm.Quantities;
 using EightOhm.Explaining;
+using UnitsNet;
 using static EightOhm.Quantities.Maths;
 
 namespace EightOhm.Thermal;
 
-/// <summary>A straight fin of constant thickness, cooled on both sides. SI numbers.</summary>
+/// <summary>A straight fin of constant thickness, cooled on both sides.</summary>
 public static partial class Fin
 {
     private const string Source = "J. P. Holman, Heat Transfer, sec. 2-9";
 
-    /// <summary>How long the fin is thermally: √(2·h/(k·t))·L_c.</summary>
-    /// <param name="h">Heat transfer coefficient, W/(m²·K); greater than 0.</param>
-    /// <param name="k">Conductivity of the fin, W/(m·K); greater than 0.</param>
-    /// <param name="t">Thickness, m; greater than 0.</param>
-    /// <param name="L_c">Length from the base plus half the thickness, which stands for the tip, m; greater than 0.</param>
+    /// <summary>How long the fin is thermally, m·L: √(2·(h·L_c/k)·(L_c/t)).</summary>
+    /// <param name="h">Heat transfer coefficient; greater than 0 W/(m²·K).</param>
+    /// <param name="t">Thickness; greater than 0 m.</param>
+    /// <param name="k">Conductivity of the fin; greater than 0 W/(m·K).</param>
+    /// <param name="L_c">Length from the base plus half the thickness, which stands for the tip; greater than 0 m.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "m_L")]
     [RecordName("fin.reach")]
-    public static double Reach(double h, double k, double t, double L_c)
+    public static double Reach(HeatTransferCoefficient h, Length t, ThermalConductivity k, Length L_c)
     {
         Guard.Positive(h);
-        Guard.Positive(k);
         Guard.Positive(t);
+        Guard.Positive(k);
         Guard.Positive(L_c);
-        return Sqrt(2 * h / (k * t)) * L_c;
+        return Sqrt(2 * (h * L_c / k) * (L_c / t));
     }
 
     /// <summary>Heat of the fin over that of a fin all at the base's temperature: tanh(m·L)/(m·L).</summary>

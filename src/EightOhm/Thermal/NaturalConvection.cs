@@ -6,44 +6,45 @@ using static EightOhm.Quantities.Maths;
 namespace EightOhm.Thermal;
 
 /// <summary>Heat that still air carries off: dimensionless numbers and published correlations, each with its range.</summary>
-/// <remarks>Numbers without a unit type are SI: m, K, m²/s, W/(m·K), W/(m²·K). Properties of air at the film temperature, see <see cref="Air"/>.</remarks>
+/// <remarks>Properties of air at the film temperature, see <see cref="Air"/>.</remarks>
 public static partial class NaturalConvection
 {
     private const string BarCohen = "A. Bar-Cohen & W. M. Rohsenow, Thermally optimum spacing of vertical, natural convection cooled, parallel plates, J. Heat Transfer 106 (1984)";
 
     /// <summary>Acceleration of free fall, 9.81 m/s², as the textbooks of heat transfer take it.</summary>
     [RecordName("natural-convection.g")]
-    public static double g => 9.81;
+    public static Acceleration g { get; } = Acceleration.FromMetersPerSecondSquared(9.81);
 
-    /// <summary>Rayleigh number of a height: g·ΔT·L³·Pr/(T_f·ν²).</summary>
-    /// <param name="dT">Surface less air, K; greater than 0.</param>
-    /// <param name="T_f">Film temperature, K (its inverse is the expansion of an ideal gas); greater than 0.</param>
-    /// <param name="L">Height, m; greater than 0.</param>
-    /// <param name="nu">Kinematic viscosity, m²/s; greater than 0.</param>
+    /// <summary>Rayleigh number of a height: g·L/(ν/L)²·ΔT/T_f·Pr, which is g·ΔT·L³·Pr/(T_f·ν²).</summary>
+    /// <param name="dT">Surface less air; greater than 0 K.</param>
+    /// <param name="T_f">Film temperature, midway between both (its inverse is the expansion of an ideal gas); above 0 K.</param>
+    /// <param name="L">Height; greater than 0 m.</param>
+    /// <param name="nu">Kinematic viscosity of the air at that temperature; greater than 0 m²/s.</param>
     /// <param name="Pr">Prandtl number; greater than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Y. A. Çengel, Heat and Mass Transfer, sec. 9-2", Symbol = "Ra")]
     [RecordName("natural-convection.rayleigh")]
-    public static double Rayleigh(double dT, double T_f, double L, double nu, double Pr)
+    public static double Rayleigh(TemperatureDelta dT, Temperature T_f, Length L, KinematicViscosity nu, double Pr)
     {
         Guard.Positive(dT);
         Guard.Positive(T_f);
         Guard.Positive(L);
         Guard.Positive(nu);
         Guard.Positive(Pr);
-        return g * dT / T_f * (L * L * L) * Pr / (nu * nu);
+        var v = nu / L;
+        return g * L / (v * v) * (dT / T_f) * Pr;
     }
 
     /// <summary>Nusselt number of a vertical plate, mean over its height: (0.825 + 0.387·Ra^(1/6)/(1 + (0.492/Pr)^(9/16))^(8/27))².</summary>
     /// <param name="Ra">Rayleigh number of the height; from 0.1 to 10¹².</param>
-    /// <param name="Pr">Prandtl number; greater than 0.</param>
+    /// <param name="Pr">Prandtl number; from 0.001 to 10⁴.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("S. W. Churchill & H. H. S. Chu (1975), in Y. A. Çengel, Heat and Mass Transfer, sec. 9-2", Symbol = "Nu")]
     [RecordName("natural-convection.vertical-plate")]
     public static double VerticalPlate(double Ra, double Pr)
     {
         Guard.Between(Ra, 0.1, 1e12, hint: "The correlation was fitted there.");
-        Guard.Positive(Pr);
+        Guard.Between(Pr, 1e-3, 1e4, hint: "That of air is 0.7, of water 7.");
         var c = Pow(1 + Pow(0.492 / Pr, 9.0 / 16), 8.0 / 27);
         var root = 0.825 + 0.387 * Pow(Ra, 1.0 / 6) / c;
         return root * root;

@@ -5,59 +5,51 @@ using UnitsNet;
 namespace EightOhm.Thermal;
 
 /// <summary>A heat sink of vertical plate fins on a base, in still air. Every place of it has one temperature but for the fins' own gradient.</summary>
+/// <remarks>What the base adds under a small device: <see cref="SpreadingResistance"/>.</remarks>
+/// <example><code>new PlateFinSink { Width = 300.mm, Height = 150.mm, FinLength = 50.mm, Thickness = 3.mm, Fins = 24, Emissivity = 0.85 }.At(100.W, 35.degC)</code></example>
 [Called("plate-fin heat sink")]
 public sealed record PlateFinSink
 {
-    /// <summary>Makes a sink.</summary>
-    /// <param name="width">Of the base, across the fins; wider than all fins together.</param>
-    /// <param name="height">Of base and fins, along the rising air; greater than 0 m.</param>
-    /// <param name="fin">From the base to the tip; greater than 0 m.</param>
-    /// <param name="thickness">Of a fin; greater than 0 m.</param>
-    /// <param name="fins">How many; 2 or more, the outer two at the base's edges.</param>
-    /// <param name="emissivity">Of the surface; from 0 to 1.</param>
-    /// <param name="conductivity">Of the fins, W/(m·K); greater than 0. About 200 for the aluminium of extrusions.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public PlateFinSink(Length width, Length height, Length fin, Length thickness, int fins, double emissivity, double conductivity = 200)
-    {
-        (Width, Height, FinLength, Thickness) = (Guard.Positive(width), Guard.Positive(height), Guard.Positive(fin), Guard.Positive(thickness));
-        Fins = Guard.Between(fins, 2, 10_000, hint: "A single fin has no channel.");
-        if (!(width.Meters > fins * thickness.Meters))
-            Guard.Refuse(nameof(width), width, $"more than the {fins} fins together, {QuantityFormat.Short(fins * thickness)}", "Use fewer or thinner fins.");
-        Emissivity = Guard.Between(emissivity, 0.0, 1.0, hint: "Bare aluminium radiates little, an anodised or painted surface nearly as a black one.");
-        Conductivity = Guard.Positive(conductivity);
-    }
+    /// <summary>Of the base, across the fins; wider than all fins together.</summary>
+    public required Length Width { get; init => field = Guard.Positive(value, nameof(Width)); }
 
-    /// <summary>Of the base, across the fins.</summary>
-    public Length Width { get; }
+    /// <summary>Of base and fins, along the rising air; greater than 0 m.</summary>
+    public required Length Height { get; init => field = Guard.Positive(value, nameof(Height)); }
 
-    /// <summary>Of base and fins, along the rising air.</summary>
-    public Length Height { get; }
+    /// <summary>From the base to the tip of a fin; greater than 0 m.</summary>
+    public required Length FinLength { get; init => field = Guard.Positive(value, nameof(FinLength)); }
 
-    /// <summary>From the base to the tip.</summary>
-    public Length FinLength { get; }
+    /// <summary>Of a fin; greater than 0 m.</summary>
+    public required Length Thickness { get; init => field = Guard.Positive(value, nameof(Thickness)); }
 
-    /// <summary>Of a fin.</summary>
-    public Length Thickness { get; }
+    /// <summary>How many fins; 2 or more, the outer two at the base's edges.</summary>
+    public required int Fins { get; init => field = Guard.Between(value, 2, 10_000, nameof(Fins), "A single fin has no channel."); }
 
-    /// <summary>How many.</summary>
-    public int Fins { get; }
+    /// <summary>Of the surface; from 0 to 1.</summary>
+    public required double Emissivity { get; init => field = Guard.Between(value, 0.0, 1.0, nameof(Emissivity), "Bare aluminium radiates little, an anodised or painted surface nearly as a black one."); }
 
-    /// <summary>Of the surface.</summary>
-    public double Emissivity { get; }
-
-    /// <summary>Of the fins, W/(m·K).</summary>
-    public double Conductivity { get; }
+    /// <summary>Of the fins; greater than 0 W/(m·K). 200 W/(m·K), about that of the aluminium of extrusions, if not given.</summary>
+    public ThermalConductivity Conductivity { get; init => field = Guard.Positive(value, nameof(Conductivity)); } = ThermalConductivity.FromWattsPerMeterKelvin(200);
 
     /// <summary>Whether air and walls cool the back of the base too; false when it is a wall of the case.</summary>
     public bool BackIsFree { get; init; }
 
     /// <summary>Clear space between two fins.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The fins together are wider than the base.</exception>
     [Explaining.Symbol("S")]
-    public Length Spacing => Length.FromMeters((Width.Meters - (Fins * Thickness.Meters)) / (Fins - 1));
+    public Length Spacing
+    {
+        get
+        {
+            if (!(Width.Meters > Fins * Thickness.Meters))
+                Guard.Refuse(nameof(Width), Width, $"more than the {Fins} fins together, {QuantityFormat.Short(Fins * Thickness)}", "Use fewer or thinner fins.");
+            return Length.FromMeters((Width.Meters - (Fins * Thickness.Meters)) / (Fins - 1));
+        }
+    }
 
     /// <summary>The same sink with another number of fins in its width.</summary>
     /// <param name="fins">How many; 2 or more.</param>
-    public PlateFinSink WithFins(int fins) => new(Width, Height, FinLength, Thickness, fins, Emissivity, Conductivity) { BackIsFree = BackIsFree };
+    public PlateFinSink WithFins(int fins) => this with { Fins = fins };
 
     /// <summary>What the sink does at a heat: its rise, and so its resistance, which is not the same at another heat.</summary>
     /// <param name="P">The heat; greater than 0 W.</param>

@@ -13,7 +13,7 @@ public sealed record SinkAtHeat
         var loss = SinkBalance.Checked(rise, sink, air);
         (Heat, Rise, Base, Resistance) = (heat, rise, air + rise, rise / heat);
         (ByChannels, ByFaces, ByRadiation) = (Power.FromWatts(loss.Channels), Power.FromWatts(loss.Faces), Power.FromWatts(loss.Radiated));
-        (FinEfficiency, Spacing, ChannelNumber, Coefficient) = (Ratio.FromDecimalFractions(loss.Efficiency), sink.Spacing, loss.Channel, loss.Coefficient);
+        (FinEfficiency, Spacing, ChannelNumber, Coefficient) = (Ratio.FromDecimalFractions(loss.Efficiency), sink.Spacing, loss.Channel, HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(loss.Coefficient));
     }
 
     /// <summary>The heat.</summary>
@@ -53,7 +53,7 @@ public sealed record SinkAtHeat
     [Symbol("El")]
     public double ChannelNumber { get; }
 
-    /// <summary>Heat transfer coefficient in the channels, W/(m²·K).</summary>
+    /// <summary>Heat transfer coefficient in the channels.</summary>
     [Symbol("h")]
-    public double Coefficient { get; }
+    public HeatTransferCoefficient Coefficient { get; }
 }

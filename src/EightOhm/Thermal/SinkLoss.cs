@@ -1,4 +1,5 @@
 using EightOhm.Quantities;
+using UnitsNet;
 
 namespace EightOhm.Thermal;
 
@@ -24,17 +25,17 @@ internal readonly record struct SinkLoss(double Channels, double Faces, double R
         double width = sink.Width.Meters, height = sink.Height.Meters, fin = sink.FinLength.Meters, thickness = sink.Thickness.Meters, space = sink.Spacing.Meters;
         var film = air + (rise / 2);
         var (k, nu, prandtl) = Air.AtCelsius(film);
-        var rayleigh = NaturalConvection.Rayleigh(rise, film + Constants.ZeroCelsius, height, nu, prandtl);
+        var rayleigh = NaturalConvection.Rayleigh(TemperatureDelta.FromKelvins(rise), Temperature.FromKelvins(film + Constants.ZeroCelsius), sink.Height, nu, prandtl);
         var channel = rayleigh * Math.Pow(space / height, 4);
-        var h = NaturalConvection.BetweenPlates(Math.Clamp(channel, LeastChannel, MostChannel)) * k / space;
+        var h = NaturalConvection.BetweenPlates(Math.Clamp(channel, LeastChannel, MostChannel)) * k.WattsPerMeterKelvin / space;
         var length = fin + (thickness / 2);
-        var efficiency = Fin.Efficiency(Fin.Reach(h, sink.Conductivity, thickness, length));
+        double Efficiency(double coefficient) => Fin.Efficiency(Fin.Reach(HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(coefficient), sink.Thickness, sink.Conductivity, Length.FromMeters(length)));
+        var efficiency = Efficiency(h);
         var channels = (sink.Fins - 1) * height * ((2 * length * efficiency) + space) * h * rise;
 
-        var plate = NaturalConvection.VerticalPlate(rayleigh, prandtl) * k / height;
-        var outer = Fin.Efficiency(Fin.Reach(plate, sink.Conductivity, thickness, length));
+        var plate = NaturalConvection.VerticalPlate(rayleigh, prandtl) * k.WattsPerMeterKelvin / height;
         var back = sink.BackIsFree ? width * height : 0;
-        var faces = ((2 * height * length * outer) + back) * plate * rise;
+        var faces = ((2 * height * length * Efficiency(plate)) + back) * plate * rise;
 
         var envelope = (width * height) + (2 * fin * height) + (2 * width * fin) + back;
         var kelvin = air + Constants.ZeroCelsius;

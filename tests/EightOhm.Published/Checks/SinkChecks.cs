@@ -16,11 +16,12 @@ public class SinkChecks
     [Fact]
     public void A_vertical_plate()
     {
-        double rise = 60, film = 333, height = 0.6, nu = 1.896e-5, Pr = 0.7202, k = 0.02808, hot = 363, wall = 303, black = 1;
+        double Pr = 0.7202, hot = 363, wall = 303, black = 1;
+        var (rise, film, height, nu, k, area) = (60.K, Kelvin(333), 0.6.m, Viscosity(1.896e-5), Conductivity(0.02808), Area.FromSquareMeters(0.36));
         var source = Cengel("Ex 9.2");
         Check.Check(() => NaturalConvection.Rayleigh(rise, film, height, nu, Pr), "7.65e8", source);
         Check.Check(() => NaturalConvection.VerticalPlate(NaturalConvection.Rayleigh(rise, film, height, nu, Pr), Pr), "113", source);
-        Check.Check(() => Power.FromWatts(NaturalConvection.VerticalPlate(NaturalConvection.Rayleigh(rise, film, height, nu, Pr), Pr) * k / height * 0.36 * rise), "115 W", source);
+        Check.Check(() => NaturalConvection.VerticalPlate(NaturalConvection.Rayleigh(rise, film, height, nu, Pr), Pr) * (rise / (height / k / area)), "115 W", source);
         Check.Check(() => Power.FromWatts(0.36 * Radiation.Flux(black, hot, wall)), "182 W", source, "0.6 m × 0.6 m, a black surface");
     }
 
@@ -28,31 +29,33 @@ public class SinkChecks
     public void A_glass_firescreen_and_a_duct()
     {
         // Air at 400 K as in the book's table A.4: ν, α (their quotient is the Prandtl number) and k. These inputs are from memory; the results are printed.
-        double rise = 209, film = 400, height = 0.71, nu = 26.4e-6, Pr = 26.4 / 38.3, k = 0.0338;
+        var Pr = 26.4 / 38.3;
+        var (rise, film, height, nu, k, area) = (209.K, Kelvin(400), 0.71.m, Viscosity(26.4e-6), Conductivity(0.0338), Area.FromSquareMeters(0.71 * 1.02));
         var source = Incropera("Ex 9.2, p. 572");
         Check.Check(() => NaturalConvection.Rayleigh(rise, film, height, nu, Pr), "1.81e9", source);
-        Check.Check(() => Power.FromWatts(NaturalConvection.VerticalPlate(NaturalConvection.Rayleigh(rise, film, height, nu, Pr), Pr) * k / height * (0.71 * 1.02) * rise), "1060 W", source);
+        Check.Check(() => NaturalConvection.VerticalPlate(NaturalConvection.Rayleigh(rise, film, height, nu, Pr), Pr) * (rise / (height / k / area)), "1060 W", source);
     }
 
     [Fact]
     public void Fins_at_their_optimum_spacing()
     {
-        double rise = 50, film = 328, nu = 1.847e-5, Pr = 0.7215;
+        var Pr = 0.7215;
+        var (rise, film, nu) = (50.K, Kelvin(328), Viscosity(1.847e-5));
         var L = 0.18.m;
         var source = Cengel("sec. 9-5: at the optimum spacing the Nusselt number of the space is constant");
-        Check.Check(() => NaturalConvection.BetweenPlates(NaturalConvection.Channel(NaturalConvection.Rayleigh(rise, film, 0.18, nu, Pr), NaturalConvection.OptimumSpacing(L, NaturalConvection.Rayleigh(rise, film, 0.18, nu, Pr)), L)), "1.307", source);
-        var grashof = NaturalConvection.OptimumSpacing(L, NaturalConvection.Rayleigh(rise, film, 0.18, nu, 1));
-        Check.Against(() => NaturalConvection.OptimumSpacing(L, NaturalConvection.Rayleigh(rise, film, 0.18, nu, Pr)), grashof, "the Grashof number for the Rayleigh number", "7.45 mm", Cengel("Ex 9.3: what the companion's code computes; its display of S is mislabelled"));
+        Check.Check(() => NaturalConvection.BetweenPlates(NaturalConvection.Channel(NaturalConvection.Rayleigh(rise, film, L, nu, Pr), NaturalConvection.OptimumSpacing(L, NaturalConvection.Rayleigh(rise, film, L, nu, Pr)), L)), "1.307", source);
+        var grashof = NaturalConvection.OptimumSpacing(L, NaturalConvection.Rayleigh(rise, film, L, nu, 1));
+        Check.Against(() => NaturalConvection.OptimumSpacing(L, NaturalConvection.Rayleigh(rise, film, L, nu, Pr)), grashof, "the Grashof number for the Rayleigh number", "7.45 mm", Cengel("Ex 9.3: what the companion's code computes; its display of S is mislabelled"));
     }
 
     [Fact]
     public void Straight_fins()
     {
         // The example counts the ends of a fin 1 m wide too: a perimeter of 2.006 m where two sides alone have 2 m.
-        double h = 10 * 1.003, k = 200, t = 0.003, L_c = 0.0765;
-        Check.Check(() => Power.FromWatts(h * 2 * L_c * 250 * Fin.Efficiency(Fin.Reach(h, k, t, L_c))), "360 W", Holman("Ex 2.8"), "for 1 m of width, its ends counted; without them 359.4 W");
-        double h2 = 45, copper = 386, t2 = 0.002, length = 0.02;
-        Check.Check(() => Fin.Efficiency(Fin.Reach(h2, copper, t2, length)), "0.985", Source.Secondhand("Solutions to Y. A. Çengel, Heat and Mass Transfer, ch. 3 (coursehero.com file 6711312)", "copper plate fins on a board"), "without the tip's correction");
+        var (h, k, t, L_c) = (Coefficient(10 * 1.003), Conductivity(200), 3.mm, 76.5.mm);
+        Check.Check(() => Power.FromWatts(h.WattsPerSquareMeterKelvin * 2 * L_c.Meters * 250 * Fin.Efficiency(Fin.Reach(h, t, k, L_c))), "360 W", Holman("Ex 2.8"), "for 1 m of width, its ends counted; without them 359.4 W");
+        var (h2, copper, t2, length) = (Coefficient(45), Conductivity(386), 2.mm, 20.mm);
+        Check.Check(() => Fin.Efficiency(Fin.Reach(h2, t2, copper, length)), "0.985", Source.Secondhand("Solutions to Y. A. Çengel, Heat and Mass Transfer, ch. 3 (coursehero.com file 6711312)", "copper plate fins on a board"), "without the tip's correction");
     }
 
     [Fact]
@@ -95,11 +98,11 @@ public class SinkChecks
     public void The_table_of_air_gives_what_the_examples_read_from_it()
     {
         var air = Air.At(55.degC);
-        Assert.Equal(0.02772, air.Conductivity, 0.000006);
-        Assert.Equal(1.847e-5, air.Viscosity, 0.0006e-5);
+        Assert.Equal(0.02772, air.Conductivity.WattsPerMeterKelvin, 0.000006);
+        Assert.Equal(1.847e-5, air.Viscosity.SquareMetersPerSecond, 0.0006e-5);
         Assert.Equal(0.7215, air.Prandtl, 0.00006);
         air = Air.At(60.degC);
-        Assert.Equal((0.02808, 1.896e-5, 0.7202), (air.Conductivity, air.Viscosity, air.Prandtl));
+        Assert.Equal((0.02808, 1.896e-5, 0.7202), (air.Conductivity.WattsPerMeterKelvin, air.Viscosity.SquareMetersPerSecond, air.Prandtl));
     }
 
     [Fact]
@@ -117,5 +120,13 @@ public class SinkChecks
     }
 
     private static PlateFinSink Sink(ReferenceRow r) =>
-        new(r["W"].m, r["L"].m, r["H"].m, r["t"].m, (int)r["n"], r["epsilon"], r["k"]) { BackIsFree = r["back"] > 0 };
+        new() { Width = r["W"].m, Height = r["L"].m, FinLength = r["H"].m, Thickness = r["t"].m, Fins = (int)r["n"], Emissivity = r["epsilon"], Conductivity = Conductivity(r["k"]), BackIsFree = r["back"] > 0 };
+
+    private static Temperature Kelvin(double t) => Temperature.FromKelvins(t);
+
+    private static KinematicViscosity Viscosity(double nu) => KinematicViscosity.FromSquareMetersPerSecond(nu);
+
+    private static ThermalConductivity Conductivity(double k) => ThermalConductivity.FromWattsPerMeterKelvin(k);
+
+    private static HeatTransferCoefficient Coefficient(double h) => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(h);
 }

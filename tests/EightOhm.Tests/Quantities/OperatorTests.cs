@@ -46,6 +46,9 @@ public class OperatorTests
         // Lengths are not counted.
         [typeof(Length)] = (0, 0, 0, 0),
         [typeof(Area)] = (0, 0, 0, 0),
+        [typeof(Acceleration)] = (0, 0, -2, 0),
+        [typeof(SpecificEnergy)] = (0, 0, -2, 0),
+        [typeof(HeatTransferCoefficient)] = (1, 1, 0, -1),
         [typeof(ThermalConductivity)] = (1, 1, 0, -1),
         [typeof(SurfaceThermalResistance)] = (-1, -1, 0, 1),
     };

@@ -163,4 +163,34 @@ public sealed class InputTests : IDisposable
         Assert.Equal(before, folder.Text);
         Assert.Equal(-3, record.Target("V_os", -3.mV).Millivolts);
     }
+
+    [Fact]
+    public void A_runner_finds_the_records_that_cells_have_opened_in_its_folder_and_nowhere_else()
+    {
+        var folder = Path.GetDirectoryName(_folder.File)!;
+        DesignRecord.Open(_folder.File);
+        using (RecordFolder.Use(folder))
+        {
+            Assert.Empty(RecordFolder.Opened);
+            var first = DesignRecord.Open(_folder.File);
+            var last = DesignRecord.Open(_folder.File);
+            DesignRecord.Scratch();
+            Assert.Equal([first, last], RecordFolder.Opened);
+        }
+
+        Assert.Empty(RecordFolder.Opened);
+    }
+
+    [Fact]
+    public void A_value_that_has_no_answer_is_told_apart_from_what_is_asked_wrongly()
+    {
+        var record = DesignRecord.Open(_folder.File);
+        record.Target("P", 100.W);
+        record.Derive("P_2", (Power P) => 2 * P);
+        record.NoAnswer(["P_2"], "short by 3.2 V");
+
+        Assert.True(Assert.Throws<RecordException>(() => record.Get<Power>("P_2")).IsWithoutAnswer);
+        Assert.False(Assert.Throws<RecordException>(() => record.Get<Power>("P_3")).IsWithoutAnswer);
+        Assert.False(Assert.Throws<RecordException>(() => record.Get<ElectricPotential>("P")).IsWithoutAnswer);
+    }
 }

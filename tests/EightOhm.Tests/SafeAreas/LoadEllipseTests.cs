@@ -152,7 +152,9 @@ public class LoadEllipseTests
         var hot = PairCount.Decide(Area, load, 80.degC, 100.ms, averageDissipation: 500.W, mostJunction: 125.degC);
         Assert.Equal(("average dissipation", 5), (hot.Decides, hot.Pairs)); // 500 W over 2·5 is 50 W, and 45 K over 0.83 K/W is 54.2 W
         Assert.Equal(54.2, (double)hot.DissipationAllowed.Watts, 0.05);
-        Assert.Contains("Not even 100 pairs", Assert.Throws<InvalidOperationException>(() => PairCount.Decide(Area, load, 80.degC, 100.ms, averageDissipation: 20_000.W)).Message, StringComparison.Ordinal);
+        var short_of = Assert.Throws<ShortfallException>(() => PairCount.Decide(Area, load, 80.degC, 100.ms, averageDissipation: 20_000.W));
+        Assert.Contains("100 pairs of Tern output npn is short by", short_of.Message, StringComparison.Ordinal);
+        Assert.Equal(100 - (70 / 0.83), (double)Assert.IsType<Power>(short_of.By).Watts, 1e-9); // 20 kW over 200 against what a case at 80 °C allows
     }
 
     private static LoadEllipse Load(double phi, int n, double re = 0.22) => new(46.V, 37.95.V, 4.Ohm, phi.deg, re.Ohm, n);

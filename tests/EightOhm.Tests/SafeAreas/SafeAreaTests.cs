@@ -106,4 +106,16 @@ public class SafeAreaTests
         Assert.Equal(0.35 * 0.56, i[^1], 9);
         Assert.Contains("runs up to V_CEO", Assert.Throws<RefusedValueException>(() => Area.For(80.degC, 100.ms).Curve(200.V)).Message, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Past_its_last_corner_a_line_goes_on_as_it_fell()
+    {
+        // Corners at 100 V/0.9 A and 150 V/0.4 A, V_CEO 200 V: the straight line of the chart leads to 0.4 A·(200/150)^−2.
+        var text = File.ReadAllText(Cards.Output);
+        var read = new SafeArea(Transistor.Parse(text.Replace("{ \"V_CE\": \"200 V\", \"I_C\": \"0.2 A\" }", "{ \"V_CE\": \"150 V\", \"I_C\": \"0.4 A\" }", StringComparison.Ordinal)));
+        var slope = Math.Log(0.4 / 0.9) / Math.Log(1.5);
+        Assert.Equal(0.4 * Math.Pow(200 / 150.0, slope), read.LimitAt(200.V, SafeArea.Dc, 25.degC).Amperes, 1e-9);
+        Assert.Equal(0.9 * Math.Pow(1.25, slope), read.LimitAt(125.V, SafeArea.Dc, 25.degC).Amperes, 1e-9);
+        Assert.Equal(0, read.LimitAt(201.V, SafeArea.Dc, 25.degC).Amperes);
+    }
 }

@@ -6,7 +6,7 @@ namespace EightOhm.Tests.Thermal;
 
 public class PlateFinSinkTests
 {
-    private static readonly PlateFinSink Sink = new(300.mm, 100.mm, 40.mm, 2.mm, 24, 0.85);
+    private static readonly PlateFinSink Sink = new PlateFinSink { Width = 300.mm, Height = 100.mm, FinLength = 40.mm, Thickness = 2.mm, Fins = 24, Emissivity = 0.85 };
 
     [Fact]
     public void A_sink_has_no_one_resistance_it_falls_with_the_heat()
@@ -29,7 +29,7 @@ public class PlateFinSinkTests
     [Fact]
     public void A_shiny_sink_radiates_nothing_worth_speaking_of_and_is_hotter()
     {
-        var shiny = new PlateFinSink(300.mm, 100.mm, 40.mm, 2.mm, 24, 0);
+        var shiny = new PlateFinSink { Width = 300.mm, Height = 100.mm, FinLength = 40.mm, Thickness = 2.mm, Fins = 24, Emissivity = 0 };
         Assert.Equal(0.W, shiny.At(80.W, 35.degC).ByRadiation);
         Assert.True(shiny.At(80.W, 35.degC).Rise > Sink.At(80.W, 35.degC).Rise);
         Assert.True((Sink with { BackIsFree = true }).At(80.W, 35.degC).Rise < Sink.At(80.W, 35.degC).Rise);
@@ -43,10 +43,10 @@ public class PlateFinSinkTests
         Assert.True(rise <= best.WithFins(best.Fins - 1).At(80.W, 35.degC).Rise && rise <= best.WithFins(best.Fins + 1).At(80.W, 35.degC).Rise);
 
         // Copper fins without radiation and of hardly any thickness: what the closed form assumes.
-        var thin = new PlateFinSink(500.mm, 100.mm, 20.mm, 0.05.mm, 24, 0, 4000).Best(100.W, 30.degC);
+        var thin = new PlateFinSink { Width = 500.mm, Height = 100.mm, FinLength = 20.mm, Thickness = 0.05.mm, Fins = 24, Emissivity = 0, Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(4000) }.Best(100.W, 30.degC);
         var at = thin.At(100.W, 30.degC);
         var film = Air.At(30.degC + (at.Rise / 2));
-        var closed = NaturalConvection.OptimumSpacing(100.mm, NaturalConvection.Rayleigh(at.Rise.Kelvins, 303.15 + (at.Rise.Kelvins / 2), 0.1, film.Viscosity, film.Prandtl));
+        var closed = NaturalConvection.OptimumSpacing(100.mm, NaturalConvection.Rayleigh(at.Rise, 30.degC + (at.Rise / 2), 100.mm, film.Viscosity, film.Prandtl));
         Assert.InRange(thin.Spacing / closed, 0.85, 1.15);
     }
 
@@ -56,10 +56,10 @@ public class PlateFinSinkTests
         var hot = Assert.Throws<RefusedValueException>(() => Sink.At(2000.W, 35.degC));
         Assert.Contains("P must be at most", hot.Message, StringComparison.Ordinal);
         Assert.Contains("use a larger sink", hot.Message, StringComparison.Ordinal);
-        var dense = new PlateFinSink(100.mm, 200.mm, 40.mm, 0.3.mm, 120, 0.8);
+        var dense = new PlateFinSink { Width = 100.mm, Height = 200.mm, FinLength = 40.mm, Thickness = 0.3.mm, Fins = 120, Emissivity = 0.8 };
         var near = Assert.Throws<RefusedValueException>(() => dense.At(1.W, 35.degC));
         Assert.Contains("use fewer", near.Message, StringComparison.Ordinal);
-        Assert.Contains("too near each other", Assert.Throws<RefusedValueException>(() => new PlateFinSink(100.mm, 150.mm, 40.mm, 0.5.mm, 50, 0.8).At(0.01.W, 35.degC)).Message, StringComparison.Ordinal);
+        Assert.Contains("too near each other", Assert.Throws<RefusedValueException>(() => new PlateFinSink { Width = 100.mm, Height = 150.mm, FinLength = 40.mm, Thickness = 0.5.mm, Fins = 50, Emissivity = 0.8 }.At(0.01.W, 35.degC)).Message, StringComparison.Ordinal);
         Assert.Contains("from 0.1 to", Assert.Throws<RefusedValueException>(() => NaturalConvection.BetweenPlates(0.05)).Message, StringComparison.Ordinal);
         Assert.Contains("from 0 °C to 120 °C", Assert.Throws<RefusedValueException>(() => Air.At(130.degC)).Message.Replace("0.00", "0", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Throws<RefusedValueException>(() => SinkBalance.Convected(300.K, Sink, 35.degC));
@@ -69,9 +69,9 @@ public class PlateFinSinkTests
     [Fact]
     public void Impossible_sinks_are_refused()
     {
-        Assert.Contains("emissivity must be from 0 to 1", Assert.Throws<RefusedValueException>(() => new PlateFinSink(300.mm, 100.mm, 40.mm, 2.mm, 24, 1.2)).Message, StringComparison.Ordinal);
-        Assert.Contains("more than the 24 fins together", Assert.Throws<RefusedValueException>(() => new PlateFinSink(40.mm, 100.mm, 40.mm, 2.mm, 24, 0.8)).Message, StringComparison.Ordinal);
-        Assert.Throws<RefusedValueException>(() => new PlateFinSink(300.mm, 100.mm, 40.mm, 2.mm, 1, 0.8));
+        Assert.Contains("Emissivity must be from 0 to 1", Assert.Throws<RefusedValueException>(() => new PlateFinSink { Width = 300.mm, Height = 100.mm, FinLength = 40.mm, Thickness = 2.mm, Fins = 24, Emissivity = 1.2 }).Message, StringComparison.Ordinal);
+        Assert.Contains("more than the 24 fins together", Assert.Throws<RefusedValueException>(() => new PlateFinSink { Width = 40.mm, Height = 100.mm, FinLength = 40.mm, Thickness = 2.mm, Fins = 24, Emissivity = 0.8 }.At(80.W, 35.degC)).Message, StringComparison.Ordinal);
+        Assert.Throws<RefusedValueException>(() => new PlateFinSink { Width = 300.mm, Height = 100.mm, FinLength = 40.mm, Thickness = 2.mm, Fins = 1, Emissivity = 0.8 });
         Assert.Throws<RefusedValueException>(() => Sink.At(0.W, 35.degC));
         Assert.Throws<RefusedValueException>(() => Radiation.Flux(-0.1, 300, 290));
         Assert.Throws<RefusedValueException>(() => Insulator.Layer(0.mm, HeatMaterials.Mica, 5.cm2));

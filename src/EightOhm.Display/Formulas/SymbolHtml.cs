@@ -26,7 +26,7 @@ public static partial class SymbolHtml
             if (stem.Length > 1 && stem == symbol.Groups["word"].Value && stem != "tc")
                 continue;
             html.Append(Encoded(text[at..symbol.Index]))
-                .Append(stem.Length == 1 ? $"<i>{Encoded(stem)}</i>" : Encoded(stem))
+                .Append(stem.Length == 1 || stem[0] is 'd' or 'Δ' ? $"<i>{Encoded(stem)}</i>" : Encoded(stem))
                 .Append("<sub>").Append(Underscore).Append(Encoded(subscript)).Append("</sub>");
             at = symbol.Index + symbol.Length;
         }
@@ -36,7 +36,7 @@ public static partial class SymbolHtml
 
     private static string Encoded(string text) => WebUtility.HtmlEncode(text);
 
-    // One letter, a few capitals (SNR, H3), or a word that may be a Greek letter's name; then the subscripts. No part of a longer word, a path or a file's name.
-    [GeneratedRegex(@"(?<![\p{L}\p{N}_./\\])(?:\p{L}|\p{Lu}[\p{Lu}\d]{1,4}|(?<word>\p{L}\p{Ll}+))_[\p{L}\p{N}]+(?:[_,][\p{L}\p{N}]+)*(?![\p{L}\p{N}_\\/]|\.\p{L})")]
+    // One letter (or its difference, dT), a few capitals (SNR, H3), or a word that may be a Greek letter's name; then the subscripts. No part of a longer word or of a file's name; a stroke is a quotient's, P/R_L.
+    [GeneratedRegex(@"(?<![\p{L}\p{N}_.\\])(?:[dΔ]?\p{L}|\p{Lu}[\p{Lu}\d]{1,4}|(?<word>\p{L}\p{Ll}+))_[\p{L}\p{N}]+(?:[_,][\p{L}\p{N}]+)*(?![\p{L}\p{N}_\\]|\.\p{L})")]
     private static partial Regex Symbol();
 }

@@ -13,6 +13,9 @@ public class SymbolHtmlTests
     [InlineData("SNR_1W and H3_min", "SNR<sub>_1W</sub> and H3<sub>_min</sub>")]
     [InlineData("A·B_fb < 1", "A&#183;<i>B</i><sub>_fb</sub> &lt; 1")]
     [InlineData("I_C_min", "<i>I</i><sub>_C,min</sub>")]
+    [InlineData("P/R_L", "P/<i>R</i><sub>_L</sub>")]
+    [InlineData("√(V_r/V_m)", "√(<i>V</i><sub>_r</sub>/<i>V</i><sub>_m</sub>)")]
+    [InlineData("dT_s", "<i>dT</i><sub>_s</sub>")]
     [InlineData("tc_BE", "tc<sub>_BE</sub>")]
     public void A_symbol_has_its_subscript(string text, string html) =>
         Assert.Equal(html, SymbolHtml.Write(text).Replace("<span style=\"font-size:0\">_</span>", "_", StringComparison.Ordinal));

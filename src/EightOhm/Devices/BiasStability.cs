@@ -18,6 +18,7 @@ public static partial class BiasStability
     /// <returns>A/A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "S")]
+    [RecordName("bias-stability.for-leakage")]
     public static double ForLeakage(double h_FE, ElectricResistance R_B, ElectricResistance R_E)
     {
         Guard.Between(h_FE, 1, 1e9);
@@ -34,6 +35,7 @@ public static partial class BiasStability
     /// <returns>A/V, negative: a lower V_BE is a higher current.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "S_V")]
+    [RecordName("bias-stability.for-base-emitter-voltage")]
     public static ElectricConductance ForBaseEmitterVoltage(double h_FE, ElectricResistance R_B, ElectricResistance R_E)
     {
         Guard.Between(h_FE, 1, 1e9);
@@ -52,6 +54,7 @@ public static partial class BiasStability
     /// <returns>A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + "; from the loop of base and emitter, of any size", Symbol = "I_C2")]
+    [RecordName("bias-stability.current-for-gain")]
     public static ElectricCurrent CurrentForGain(double h_1, ElectricCurrent I_C, double h_2, ElectricResistance R_B, ElectricResistance R_E)
     {
         Guard.Between(h_1, 1, 1e9);

@@ -19,6 +19,7 @@ public static partial class Leakage
     /// <returns>A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "I_CBO")]
+    [RecordName("leakage.at")]
     public static ElectricCurrent At(ElectricCurrent I_0, Temperature T_0, TemperatureDelta dT_2, Temperature T)
     {
         Guard.Positive(I_0);
@@ -36,6 +37,7 @@ public static partial class Leakage
     /// <returns>K.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The leakage does not grow with the temperature.</exception>
     [Formula("derived from the doubling", Symbol = "dT_2")]
+    [RecordName("leakage.doubling")]
     public static TemperatureDelta Doubling(ElectricCurrent I_1, Temperature T_1, ElectricCurrent I_2, Temperature T_2)
     {
         Guard.Positive(I_1);

@@ -240,6 +240,9 @@ public static partial class Algebra
         /// <summary>V² / R = W.</summary>
         public static Power operator /(SquaredVoltage v2, ElectricResistance r) => OfWatts(v2.Si / r.Ohms);
 
+        /// <summary>Power in a conductance.</summary>
+        public static Power operator *(SquaredVoltage v2, ElectricConductance g) => OfWatts(v2.Si * g.Siemens);
+
         /// <summary>V² / W = R.</summary>
         public static ElectricResistance operator /(SquaredVoltage v2, Power p) => ElectricResistance.FromOhms(v2.Si / (double)p.Watts);
 

@@ -51,6 +51,7 @@ public static class Maths
     /// <summary>The side of a square of an area.</summary>
     /// <param name="area">Not negative.</param>
     /// <exception cref="ArgumentOutOfRangeException">The area is negative.</exception>
+    [RecordName("sqrt")]
     public static Length Sqrt(Area area) => Length.FromMeters(Root(area.SquareMeters, "m²"));
 
     /// <summary>The square root of a number.</summary>

@@ -69,7 +69,4 @@ public sealed partial record OutputRating
         Guard.Positive(gain, hint: "Give the voltage gain, for example 27.4.dB.");
         return RmsVoltage / gain;
     }
-
-    /// <inheritdoc/>
-    public override string ToString() => $"{QuantityFormat.Short(Power)} into {QuantityFormat.Short(Load)}";
 }

@@ -94,6 +94,6 @@ public static partial class Snubber
         Guard.Positive(C_s);
         Guard.NotNegative(V);
         Guard.NotNegative(f);
-        return C_s * V * f * V;
+        return V * V * (C_s * f);
     }
 }

@@ -31,6 +31,7 @@ public static partial class HeatPath
     /// <returns>W; a device's rating may be less.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The air is hotter than the junction may be, or there is no resistance.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14", Symbol = "P_D")]
+    [RecordName("heat-path.allowed-power")]
     public static Power AllowedPower(Temperature T_J, Temperature T_a, IReadOnlyList<ThermalResistance> parts)
     {
         Guard.Between(T_a, default, T_J, hint: "The air must be cooler than the junction limit.");

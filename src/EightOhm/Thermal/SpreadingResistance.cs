@@ -22,6 +22,7 @@ public static partial class SpreadingResistance
     /// <returns>K/W, to be added to the sink's.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is outside the range that was compared with the exact series.</exception>
     [Formula(Source, Symbol = "theta_sp")]
+    [RecordName("spreading-resistance.of")]
     public static ThermalResistance Of(Area A_s, Length t, Area A_p, ThermalConductivity k, ThermalResistance R_0)
     {
         Guard.Positive(A_p);

@@ -40,14 +40,14 @@ public sealed class PartTests : IDisposable
     public void Another_card_moves_the_rules_and_makes_stale_what_was_computed()
     {
         TestCards.Demo(_folder, "other.json");
-        TestCards.Edit(_folder, "other.json", "0.83 K/W", "2 K/W");
+        TestCards.Edit(_folder, "other.json", "0.83 K/W", "0.87 K/W");
         _record.Set("output_npn", "other.json");
         var record = _folder.Open();
         Assert.Equal((EntryState.Set, "the chapter says npn.json"), State(record, "output_npn"));
-        Assert.Equal("160 °C", record.EntryOf("T_j").Reads);
-        Assert.Equal((RequirementState.NotMet, "over by 10 K"), (record.Compliance()[0].State, record.Compliance()[0].Reason));
+        Assert.Equal("114.8 °C", record.EntryOf("T_j").Reads);
+        Assert.Equal((RequirementState.Met, "114.8 °C"), (record.Compliance()[0].State, record.Compliance()[0].Value));
         Assert.Equal((EntryState.Stale, "output_npn moved: it is other.json as it stands now"), State(record, "I_max"));
-        Assert.Equal(2, record.Part("output npn", "npn.json").JunctionToCase.Si);
+        Assert.Equal(0.87, record.Part("output npn", "npn.json").JunctionToCase.Si);
         record.ClearSet("output_npn");
         Assert.Equal("113.2 °C", record.EntryOf("T_j").Reads);
         Assert.True(record.EntryOf("I_max").IsCurrent);

@@ -86,6 +86,10 @@ internal static class ConditionWords
     private static bool TellsOnlyItsParts(Type type) =>
         type.GetMethod(nameof(ToString), Type.EmptyTypes)?.IsDefined(typeof(CompilerGeneratedAttribute), false) == true;
 
+    // What it was made of; what follows from that would only be said again.
     private static IEnumerable<object> Parts(object value) => value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance)
-        .Where(p => p.GetIndexParameters().Length == 0).Select(p => p.GetValue(value)).OfType<object>();
+        .Where(p => p.GetIndexParameters().Length == 0 && IsMadeFrom(value.GetType(), p.Name)).Select(p => p.GetValue(value)).OfType<object>();
+
+    private static bool IsMadeFrom(Type type, string property) => type.GetConstructors() is var makers && (makers.All(m => m.GetParameters().Length == 0)
+        || makers.Any(m => m.GetParameters().Any(p => string.Equals(p.Name, property, StringComparison.OrdinalIgnoreCase))));
 }

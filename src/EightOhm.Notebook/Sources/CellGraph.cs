@@ -38,7 +38,7 @@ public sealed class CellGraph
             for (var i = 0; i < Cells.Count; i++)
             {
                 if (Cells[i].Unknown is not null)
-                    entries.Add(default);
+                    entries.Add(new("", ""));
                 entries.UnionWith(Cells[i].Writes.Where(w => w.Sources.Any(s => IsMoved(s, entries))).Select(w => w.Entry).ToList());
                 if (Cells[i].Unknown is not null || Cells[i].Reads.Any(r => IsMoved(r, entries)))
                     again.Add(i);

@@ -13,6 +13,7 @@ internal sealed class CellCode
     private readonly Dictionary<ISymbol, int> _scripts = new(SymbolEqualityComparer.Default);
     private readonly Dictionary<ISymbol, IOperation?> _bodies = new(SymbolEqualityComparer.Default);
     private readonly Dictionary<SyntaxTree, ILookup<string, SyntaxNode>> _functions = [];
+    private readonly Dictionary<SyntaxNode, bool> _outside = [];
     private readonly Dictionary<ISymbol, bool> _captured = new(SymbolEqualityComparer.Default);
 
     /// <summary>The types that cells declare.</summary>
@@ -89,6 +90,26 @@ internal sealed class CellCode
             _captured[variable] = captured = variable.DeclaringSyntaxReferences.FirstOrDefault() is { } place && _cells.ContainsKey(place.SyntaxTree)
                 && Functions(place.SyntaxTree)[variable.Name].Any(f => !f.Span.Contains(place.Span));
         return captured;
+    }
+
+    /// <summary>Whether a function uses variables of the functions around it.</summary>
+    public bool SeesOutside(IAnonymousFunctionOperation lambda)
+    {
+        if (!_outside.TryGetValue(lambda.Syntax, out var outside))
+        {
+            _outside[lambda.Syntax] = outside = lambda.Body.Descendants().Any(o => o switch
+            {
+                ILocalReferenceOperation local => IsOutside(local.Local),
+                IParameterReferenceOperation parameter => IsOutside(parameter.Parameter),
+                IInvocationOperation { TargetMethod.MethodKind: MethodKind.LocalFunction } call => IsOutside(call.TargetMethod.OriginalDefinition),
+                IMethodReferenceOperation { Method.MethodKind: MethodKind.LocalFunction } group => IsOutside(group.Method.OriginalDefinition),
+                _ => false,
+            });
+        }
+
+        return outside;
+
+        bool IsOutside(ISymbol variable) => variable.DeclaringSyntaxReferences.FirstOrDefault() is not { } place || !lambda.Syntax.Span.Contains(place.Span) || place.SyntaxTree != lambda.Syntax.SyntaxTree;
     }
 
     // Every function inside another, by the names that it says.

@@ -13,6 +13,7 @@ internal sealed class CellLinks
     private readonly HashSet<int>[] _functionUses;
     private readonly List<(int Maker, int Changer)> _changes = [];
     private readonly List<(int Maker, int Holder)> _holds = [];
+    private readonly List<(int Reader, int Maker)> _overtaken = [];
     private readonly bool[] _always;
     private readonly Dictionary<int, int> _indices = [];
     private readonly HashSet<string> _names;
@@ -30,26 +31,35 @@ internal sealed class CellLinks
         foreach (var type in _code.Types)
             _names.Add(type.Name);
         var heap = reader.Interpreter.Heap.All;
-        foreach (var made in heap.Where(o => Index(o.MadeIn) is not null))
-            _changes.AddRange(made.ChangedIn.Where(p => p != made.MadeIn).Select(Index).OfType<int>().Select(changer => (Index(made.MadeIn)!.Value, changer)));
+        foreach (var made in heap)
+            Change(made.MadeIn, made.ChangedIn);
+        var assigned = cells.SelectMany(c => (c.Notes?.Assigned.Keys ?? Enumerable.Empty<int>()).Select(slot => (slot, c.Position))).ToLookup(a => a.slot, a => a.Position);
+        foreach (var slot in assigned)
+            Change(reader.Interpreter.PositionOf(slot.Key), slot);
         for (var i = 0; i < cells.Count; i++)
         {
-            foreach (var slot in cells[i].Notes?.Assigned.Keys.ToArray() ?? [])
-            {
-                if (Index(reader.Interpreter.PositionOf(slot)) is { } owner && owner != i)
-                    _changes.Add((owner, i));
-            }
-
             // An object that only its maker changes is as good old as new.
             foreach (var made in cells[i].Holds.Select(id => heap[id]).Where(o => o.ChangedIn.Any(p => p != o.MadeIn)))
             {
                 if (Index(made.MadeIn) is { } maker && maker != i)
                     _holds.Add((maker, i));
             }
+
+            foreach (var made in cells[i].Touches.Select(id => heap[id]))
+                Overtake(i, made.MadeIn, made.ChangedIn);
+            foreach (var slot in cells[i].Notes?.Read ?? [])
+                Overtake(i, reader.Interpreter.PositionOf(slot), assigned[slot]);
+            foreach (var read in cells[i].Reads)
+            {
+                var writers = Enumerable.Range(0, cells.Count).Where(w => cells[w].Writes.Any(e => e.Entry == read)).ToList();
+                if (writers.Any(w => w > i))
+                    _overtaken.AddRange(writers.Where(w => w != i).Select(w => (i, w)));
+            }
         }
 
         _changes = [.. _changes.Distinct()];
         _holds = [.. _holds.Distinct()];
+        _overtaken = [.. _overtaken.Distinct()];
         _uses = [.. cells.Select((c, i) => c.Position < 0 ? [.. Enumerable.Range(0, i)] : Uses(c.Root, c.Position))];
         _functionUses = [.. cells.Select(FunctionUses)];
         _always = [.. cells.Select(c => c.Notes?.ChangesWorld == true || (c.Root is CompilationUnitSyntax root && (root.Usings.Count > 0 || root.GetReferenceDirectives().Count > 0 || root.GetLoadDirectives().Count > 0)))];
@@ -79,6 +89,13 @@ internal sealed class CellLinks
                 if (again.Contains(maker))
                     again.Add(holder);
             }
+
+            // Later cells have changed since what it reads: that must be made again as it was here.
+            foreach (var (reader, maker) in _overtaken)
+            {
+                if (again.Contains(reader))
+                    again.Add(maker);
+            }
         }
     }
 
@@ -104,6 +121,18 @@ internal sealed class CellLinks
 
         all.ExceptWith(again);
         return all;
+    }
+
+    private void Change(int maker, IEnumerable<int> changers)
+    {
+        if (Index(maker) is { } made)
+            _changes.AddRange(changers.Select(Index).OfType<int>().Where(c => c != made).Select(c => (made, c)));
+    }
+
+    private void Overtake(int reader, int maker, IEnumerable<int> changers)
+    {
+        if (Index(maker) is { } made && made != reader && changers.Select(Index).Any(c => c > reader))
+            _overtaken.Add((reader, made));
     }
 
     private int? Index(int position) => _indices.TryGetValue(position, out var index) ? index : null;

@@ -54,6 +54,9 @@ public sealed class CellReading
     /// <summary>The objects that its variables held when it had ended.</summary>
     internal IReadOnlySet<int> Holds { get; init; } = new HashSet<int>();
 
+    /// <summary>The objects of other cells that it had in hand.</summary>
+    internal IReadOnlySet<int> Touches { get; init; } = new HashSet<int>();
+
     /// <summary>The functions that its variables held when it had ended.</summary>
     internal IReadOnlyCollection<Closure> Functions { get; init; } = [];
 }

@@ -3,16 +3,20 @@ using Microsoft.CodeAnalysis;
 namespace EightOhm.Notebook.Sources;
 
 /// <summary>One call of a function, told from other calls by the way that led to it, or the run of a cell.</summary>
-internal sealed class Frame(int id, Frame? caller, Frame? lexical, ISymbol? function)
+/// <param name="id">Its number.</param>
+/// <param name="way">The last calls that led to it, the last first.</param>
+/// <param name="lexical">The frame in whose text the function stands.</param>
+/// <param name="function">The function; null for a cell.</param>
+internal sealed class Frame(int id, Way? way, Frame? lexical, ISymbol? function)
 {
     public int Id { get; } = id;
+
+    public Way? Way { get; } = way;
 
     /// <summary>The frame in whose text the function stands; its variables are seen from here.</summary>
     public Frame? Lexical { get; } = lexical;
 
     public ISymbol? Function { get; } = function;
-
-    public int Depth { get; } = caller is null ? 0 : caller.Depth + 1;
 
     /// <summary>The object that a method runs on.</summary>
     public Value This { get; set; }
@@ -51,6 +55,9 @@ internal sealed class Frame(int id, Frame? caller, Frame? lexical, ISymbol? func
         Aliases.Clear();
     }
 }
+
+/// <summary>The places of the last calls, the last first. Longer ways are not told apart: then one frame serves several calls, one after the other.</summary>
+internal sealed record Way(SyntaxNode? Last, SyntaxNode? Before, SyntaxNode? First);
 
 /// <summary>A loop or a switch while it runs: who left it or went on early, and why.</summary>
 internal sealed class Jump(IReadOnlyList<bool> shared)

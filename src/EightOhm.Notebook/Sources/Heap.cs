@@ -22,6 +22,9 @@ internal sealed class HeapObject(int id, int madeIn, ITypeSymbol? type)
     /// <summary>What it refers to without hanging on it: the record of a requirement, the names of conditions.</summary>
     public Value Aside { get; set; }
 
+    /// <summary>Whether it is a sequence that runs its functions when it is enumerated, and holds nothing else of its own.</summary>
+    public bool IsLazy { get; set; }
+
     /// <summary>The cells that changed it.</summary>
     public HashSet<int> ChangedIn { get; } = [];
 }

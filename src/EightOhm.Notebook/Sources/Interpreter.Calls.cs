@@ -67,8 +67,8 @@ internal sealed partial class Interpreter
         var value = _values.Of(new ObjectAtom(made.Id));
         if (_code.IsOfACell(type))
             Construct(made, type, creation.Constructor, arguments, creation.Syntax, References(creation.Arguments, arguments.Count));
-        else
-            _heap.Add(made, Items(LibraryCalls.IsFresh(creation.Constructor) ? type : null, Used(creation, creation.Constructor, default, arguments)));
+        else if (Used(creation, creation.Constructor, default, arguments) is var used)
+            _heap.Add(made, LibraryCalls.IsFresh(creation.Constructor) ? Items(type, HoldsFunctions(type) ? used : Enumerated(used)) : used);
         if (creation.Initializer is { } initializer)
             Initialize(made, initializer.Initializers);
         return _kinds.IsPlain(type) ? Resolve(value) : value;
@@ -152,11 +152,39 @@ internal sealed partial class Interpreter
         if (LibraryCalls.IsFresh(method))
         {
             var made = _heap.Make(call.Syntax, _frame, _cell, type);
-            _heap.Add(made, Items(type, used));
+            _heap.Add(made, Items(type, HoldsFunctions(type) ? used : Enumerated(used)));
             return _values.Of(new ObjectAtom(made.Id));
         }
 
-        return Result(call.Syntax, type, used, LibraryCalls.HandsStringsOn(method));
+        var value = Result(call.Syntax, type, used, LibraryCalls.HandsStringsOn(method));
+        if (LibraryCalls.IsLazy(method))
+            _heap.Make(call.Syntax, _frame, _cell, null).IsLazy = true;
+        return value;
+    }
+
+    // What a sequence comes to whose functions have run: one that waits is looked through, because what its functions give is there already.
+    private Value Enumerated(Value used)
+    {
+        var sum = default(Value);
+        var seen = new HashSet<int>();
+        var open = new Stack<Value>([used]);
+        while (open.TryPop(out var next))
+        {
+            foreach (var atom in _values.Atoms(next))
+            {
+                if (atom is ObjectAtom made && _heap[made.Id].IsLazy)
+                {
+                    if (seen.Add(made.Id))
+                        open.Push(_heap[made.Id].Whole);
+                }
+                else if (atom is not ClosureAtom)
+                {
+                    sum = _values.Union(sum, _values.Of(atom));
+                }
+            }
+        }
+
+        return sum;
     }
 
     /// <summary>What a library is given, with what it gets from the functions among that; it has changed what it may change.</summary>

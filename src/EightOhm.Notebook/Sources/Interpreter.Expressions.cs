@@ -17,7 +17,7 @@ internal sealed partial class Interpreter
         if (operation is null)
             return default;
         RuntimeHelpers.EnsureSufficientExecutionStack();
-        if (++_steps > MostSteps)
+        if (++_steps > MostSteps || Environment.TickCount64 - _began > MostMilliseconds)
             throw new CannotReadException("it takes too many steps to follow");
         if (operation.ConstantValue is { HasValue: true, Value: var constant })
             return constant is string text ? _values.Of(new TextAtom(text)) : default;
@@ -73,7 +73,7 @@ internal sealed partial class Interpreter
             case IDelegateCreationOperation made:
                 return Eval(made.Target);
             case IAnonymousFunctionOperation lambda:
-                return Function(lambda.Symbol, lambda.Body, _frame);
+                return Function(lambda.Symbol, lambda.Body, _code.SeesOutside(lambda) ? _frame : null);
             case IMethodReferenceOperation method:
                 return MethodGroup(method);
             case IBinaryOperation binary:
@@ -163,8 +163,15 @@ internal sealed partial class Interpreter
     {
         var before = _state.Copy();
         var value = _values.Union(first, Under(Resolve(first), second));
-        _state.Join(before, _values);
+        Maybe(before);
         return value;
+    }
+
+    // What has run since may not have: where it changed nothing, the state is the one before, by its version too.
+    private void Maybe(State before)
+    {
+        before.Join(_state, _values);
+        _state = before;
     }
 
     private Value Conditional(IConditionalOperation conditional)

@@ -90,7 +90,7 @@ internal sealed partial class Interpreter
         _state = active.Exit;
         // The rest of it may run later.
         if (method.IsAsync)
-            _state.Join(active.Entry, _values);
+            Maybe(active.Entry.Copy());
         if (references is null && !active.Unfinished && !_state.IsDead && _state.Version == key.Item6 && _heap.Version == key.Item7)
             _memo[key] = (active.Result, inner);
         return active.Result;
@@ -161,7 +161,7 @@ internal sealed partial class Interpreter
         var (outer, control) = (_frame, _control);
         var before = _state.Copy();
         var reason = Deciding();
-        var active = new Active(begun, before, [], closure.This, reason);
+        var active = new Active(begun, _state, [], closure.This, reason);
         _active.Add((closure.Method, -2 - begun.Id), active);
         begun.Begin();
         (_frame, _control) = (begun, reason);
@@ -169,11 +169,11 @@ internal sealed partial class Interpreter
         _active.Remove((closure.Method, -2 - begun.Id));
         (_frame, _control) = (outer, control);
         _state.Join(begun.Exit, _values);
-        _state.Join(before, _values);
+        Maybe(before);
         return _values.Union(begun.Returned, begun.Yielded);
     }
 
-    private Value Function(IMethodSymbol method, IOperation? body, Frame? lexical) => Closure(method, body, lexical, lexical?.This ?? default, null);
+    private Value Function(IMethodSymbol method, IOperation? body, Frame? lexical) => Closure(method, body, lexical, _frame.This, null);
 
     private Value MethodGroup(IMethodReferenceOperation group)
     {
@@ -205,22 +205,24 @@ internal sealed partial class Interpreter
         var arguments = closure.Method.Parameters
             .Select(p => !_kinds.IsPlain(p.Type) ? pool : p.Type.SpecialType == SpecialType.System_String ? flat : Settled(flat)).ToList();
         var value = CallFunction(closure, arguments, (closure.Body ?? _code.Body(closure.Method))?.Syntax ?? _code.Tree(_cell).GetRoot(), closure.Lexical ?? FrameOf(null, null, null, null));
-        _state.Join(before, _values);
+        Maybe(before);
         return value;
     }
 
     /// <summary>What all functions that can be reached from a value give, each fed with what the others give.</summary>
     private Value AskAll(Value given)
     {
-        var functions = _values.Atoms(Reach(given)).OfType<ClosureAtom>().Select(c => _closures[c.Id]).ToList();
         var sum = default(Value);
-        for (var round = 0; functions.Count > 0 && round < MostRounds; round++)
+        for (var round = 0; round < MostRounds; round++)
         {
             var (before, heap, state) = (sum, _heap.Version, _state.Version);
-            var pool = Without<ClosureAtom>(Reach(_values.Union(given, sum)));
-            var flat = Flat(_values.Union(given, sum));
+            var all = Reach(_values.Union(given, sum));
+            var functions = _values.Atoms(all).OfType<ClosureAtom>().Select(c => _closures[c.Id]).ToList();
+            if (functions.Count == 0)
+                return sum;
+            var (flat, pool) = (Flat(all), Enumerated(all));
             foreach (var function in functions)
-                sum = _values.Union(sum, Ask(function, flat, function.Method.Parameters.Any(p => Kinds.IsFunction(p.Type)) ? _values.Union(pool, given) : pool));
+                sum = _values.Union(sum, Ask(function, flat, function.Method.Parameters.Any(p => MayBeFunction(p.Type)) ? all : pool));
             if (sum == before && heap == _heap.Version && state == _state.Version)
                 break;
         }

@@ -28,25 +28,33 @@ internal sealed partial class Interpreter
     private Value Field(IFieldReferenceOperation field)
     {
         if (field.Field.ContainingType.IsScriptClass)
-            return OfAnotherCell(field.Field) is { } slot ? _state.Get(slot) : _values.Of(new EveryEntryAtom(RecordAtom.Unknown));
+            return OfAnotherCell(field.Field) is { } slot ? ReadVariable(slot) : _values.Of(new EveryEntryAtom(RecordAtom.Unknown));
         if (field.Field.IsStatic)
-            return _state.Get(Static(field.Field));
+            return ReadVariable(Static(field.Field));
         return Member(Eval(field.Instance), field.Field.CorrespondingTupleField ?? field.Field, field.Type);
+    }
+
+    private Value ReadVariable(int slot)
+    {
+        var value = _state.Get(slot);
+        if (_slots[slot].Position != _cell && _notes.Read.Add(slot) | !_values.Contains(_notes.Touched, value))
+            _notes.Touched = _values.Union(_notes.Touched, value);
+        return value;
     }
 
     private Value Property(IPropertyReferenceOperation property)
     {
         var symbol = property.Property;
         if (symbol.ContainingType.IsScriptClass && symbol.GetMethod is { } script)
-            return _code.Body(script) is null && OfAnotherCell(symbol) is { } slot ? _state.Get(slot) : Call(script, default, [], property.Syntax);
+            return _code.Body(script) is null && OfAnotherCell(symbol) is { } slot ? ReadVariable(slot) : Call(script, default, [], property.Syntax);
         var receiver = Eval(property.Instance);
         var index = Arguments(property.Arguments);
         if (Verbs.Find(symbol) is { } verb)
             return Entries(verb, receiver);
         if (symbol.GetMethod is { } get && _code.IsOfACell(symbol))
-            return _values.Union(Virtual(get, receiver, index, property.Syntax), symbol.IsStatic && _code.Body(get) is null ? _state.Get(Static(symbol)) : default);
+            return _values.Union(Virtual(get, receiver, index, property.Syntax), symbol.IsStatic && _code.Body(get) is null ? ReadVariable(Static(symbol)) : default);
         if (symbol.IsStatic)
-            return _state.Get(Static(symbol));
+            return ReadVariable(Static(symbol));
         var value = index.Count == 0 ? Member(receiver, symbol, property.Type) : ItemOf(receiver, property.Type);
         if (!_kinds.IsPlain(property.Type) && !_kinds.IsVisible(symbol.ContainingType))
             value = Result(property.Syntax, property.Type, value, handsOn: true);

@@ -132,22 +132,19 @@ internal sealed partial class Interpreter
     {
         if (_kinds.IsPlain(type))
             return Resolve(collection, texts: type!.SpecialType == SpecialType.System_String);
-        var reach = Reach(collection);
-        var sum = reach;
-        foreach (var atom in _values.Atoms(collection))
-        {
-            if (atom is ObjectAtom made)
-                sum = _values.Union(sum, _heap[made.Id].Whole);
-        }
-
-        foreach (var atom in _values.Atoms(reach))
-        {
-            if (atom is ClosureAtom closure)
-                sum = _values.Union(sum, Ask(_closures[closure.Id], Flat(reach), Without<ClosureAtom>(reach)));
-        }
-
-        return Kinds.IsFunction(type) || type is null || !_kinds.IsVisible(type) ? sum : Without<ClosureAtom>(sum);
+        var answers = AskAll(collection);
+        var items = _values.Union(collection, answers);
+        items = type is null || MayBeFunction(type) ? items : Enumerated(items);
+        var sum = Reach(items);
+        foreach (var made in Objects(items))
+            sum = _values.Union(sum, made.Whole);
+        return type is not null && _kinds.IsVisible(type) ? Without<ClosureAtom>(sum) : sum;
     }
+
+    // A function, or a sequence that waits.
+    private static bool MayBeFunction(ITypeSymbol type) => Kinds.IsFunction(type) || type.SpecialType is SpecialType.System_Object or SpecialType.System_Delegate || type.TypeKind is TypeKind.TypeParameter or TypeKind.Dynamic or TypeKind.Interface;
+
+    private static bool HoldsFunctions(ITypeSymbol? type) => Kinds.ItemsOf(type) is var items && (items.Count == 0 || items.Any(MayBeFunction));
 
     private Value Inside(HeapObject made) => made.Fields.Values.Aggregate(made.Whole, _values.Union);
 

@@ -145,7 +145,7 @@ internal sealed partial class Interpreter
             var arguments = function.Method.Parameters.Select(p => conditions.Contains(p.Name) ? told.Sources : Entries(records, [p.Name])).ToList();
             var value = CallFunction(function, arguments, (function.Body ?? _code.Body(function.Method))?.Syntax ?? _code.Tree(_cell).GetRoot(), function.Lexical ?? FrameOf(null, null, null, null));
             sum = _values.Union(sum, arguments.Aggregate(Resolve(value), _values.Union));
-            _state.Join(before, _values);
+            Maybe(before);
         }
 
         return sum;

@@ -12,7 +12,10 @@ namespace EightOhm.Notebook.Sources;
 /// </remarks>
 internal sealed partial class Interpreter
 {
-    private const int MostSteps = 2_000_000;
+    private const int MostSteps = 400_000;
+
+    // A cell that takes longer than this to follow hangs on everything; it runs all the same.
+    private const long MostMilliseconds = 3_000;
     private const int MostDepth = 120;
     private const int MostRounds = 60;
 
@@ -20,7 +23,8 @@ internal sealed partial class Interpreter
     private readonly Kinds _kinds;
     private readonly Values _values = new();
     private readonly Heap _heap;
-    private readonly Dictionary<(int Caller, SyntaxNode? Site, ISymbol? Function, int Lexical), Frame> _frames = [];
+    private readonly Dictionary<(Way Way, int Function, int Lexical), Frame> _frames = [];
+    private readonly Dictionary<ISymbol, int> _functions = new(SymbolEqualityComparer.Default);
     private readonly List<(ISymbol Symbol, int Position)> _slots = [];
     private readonly Dictionary<(int Position, string Name), int> _variables = [];
     private readonly Dictionary<ISymbol, int> _statics = new(SymbolEqualityComparer.Default);
@@ -33,6 +37,7 @@ internal sealed partial class Interpreter
     private Value _evaluated;
     private int _cell;
     private int _steps;
+    private long _began;
     private int _weak;
 
     public Interpreter(CellCode code)
@@ -69,6 +74,7 @@ internal sealed partial class Interpreter
     {
         _notes = new();
         (_cell, _control, _evaluated, _steps, _weak) = (position, default, default, 0, 0);
+        _began = Environment.TickCount64;
         _memo.Clear();
         _active.Clear();
         _frame = FrameOf(null, _code.Tree(position).GetRoot(), null, null);
@@ -169,9 +175,13 @@ internal sealed partial class Interpreter
 
     private Frame FrameOf(Frame? caller, SyntaxNode? site, ISymbol? function, Frame? lexical)
     {
-        var key = (caller?.Id ?? -1, site, function, lexical?.Id ?? -1);
+        var way = new Way(site, caller?.Way?.Last, caller?.Way?.Before);
+        var number = 0;
+        if (function is not null && !_functions.TryGetValue(function, out number))
+            _functions.Add(function, number = _functions.Count + 1);
+        var key = (way, number, lexical?.Id ?? -1);
         if (!_frames.TryGetValue(key, out var frame))
-            _frames.Add(key, frame = new(_frames.Count, caller, lexical, function));
+            _frames.Add(key, frame = new(_frames.Count, way, lexical, function));
         return frame;
     }
 

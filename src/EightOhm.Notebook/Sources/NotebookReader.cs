@@ -93,6 +93,7 @@ public sealed class NotebookReader
                 Notes = notes,
                 Seen = seen,
                 Holds = held,
+                Touches = _interpreter.Held(notes.Touched, []),
                 Functions = functions,
             };
         }

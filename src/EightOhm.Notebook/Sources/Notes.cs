@@ -26,6 +26,12 @@ internal sealed class Notes
     /// <summary>Variables of the chain that were assigned, with what they held before the cell.</summary>
     public Dictionary<int, Value> Assigned { get; } = [];
 
+    /// <summary>Variables of the chain that were read.</summary>
+    public HashSet<int> Read { get; } = [];
+
+    /// <summary>What those held when they were read.</summary>
+    public Value Touched { get; set; }
+
     /// <summary>Warnings, each once.</summary>
     public SortedSet<string> Warnings { get; } = new(StringComparer.Ordinal);
 

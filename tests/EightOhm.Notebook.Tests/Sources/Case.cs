@@ -14,6 +14,9 @@ internal sealed class Case(params IEnumerable<string> cells)
     /// <summary>The names of the inputs.</summary>
     public static readonly string[] Names = ["P", "Q", "R", "S", "n"];
 
+    /// <summary>By how much an input is moved: by little, and by enough to turn comparisons.</summary>
+    public static readonly double[] Moves = [1, -7, 23, 61];
+
     /// <summary>What cases are compiled against.</summary>
     public static CellReferences References { get; } = new(StubLibrary.References, StubLibrary.Usings);
 
@@ -60,9 +63,9 @@ internal sealed class Case(params IEnumerable<string> cells)
         await run.RunAll();
         var before = Submissions.Held();
         var moving = before.Keys.ToDictionary(k => k, _ => new HashSet<string>());
-        foreach (var input in Names)
+        foreach (var (input, by) in Names.SelectMany(n => Moves.Select(m => (n, m))))
         {
-            await run.Begin(input);
+            await run.Begin(input, by);
             await run.RunAll();
             var after = Submissions.Held();
             foreach (var name in before.Keys.Union(after.Keys).Where(k => before.GetValueOrDefault(k) != after.GetValueOrDefault(k)))

@@ -32,7 +32,7 @@ internal sealed class RandomNotebook(int seed)
     private string Kept()
     {
         var name = $"y{_names++}";
-        var line = $"d.Compute(\"{name}\", {Expression(2)});";
+        var line = $"d.Compute(\"{name}\", 1.0 * {Expression(2)});";
         _entries.Add(name);
         return line;
     }

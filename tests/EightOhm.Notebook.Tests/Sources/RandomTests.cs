@@ -25,9 +25,9 @@ public sealed class RandomTests
         var test = new Case(new RandomNotebook(seed).Cells(12));
         var graph = CellGraph.Read(test.Cells, Case.References, Case.Before);
         using var run = new Submissions(Case.Before, test.Cells);
-        foreach (var input in Case.Names)
+        foreach (var (input, by) in Case.Names.SelectMany(n => Case.Moves.Select(m => (n, m))))
         {
-            await run.Begin(input);
+            await run.Begin(input, by);
             await run.RunAll();
             var all = Submissions.Held();
             var cells = graph.CellsToRun([new("a.json", input)]);
@@ -35,7 +35,7 @@ public sealed class RandomTests
             // In the kernel that ran them before.
             await run.Begin(null);
             await run.RunAll();
-            Submissions.Move(input);
+            Submissions.Move(input, by);
             foreach (var cell in cells.Moved)
                 await run.Run(cell);
             Same("again", all, Submissions.Held());
@@ -43,7 +43,7 @@ public sealed class RandomTests
             // In a fresh kernel, beside the record of the run before.
             await run.Begin(null);
             await run.RunAll();
-            await run.Restart(input);
+            await run.Restart(input, by);
             foreach (var cell in cells.InAFreshKernel)
                 await run.Run(cell);
             Same("fresh", all, Submissions.Held());

@@ -37,27 +37,27 @@ internal sealed class Submissions : IDisposable
     }
 
     /// <summary>Begins anew: no variables, no records, inputs moved as told.</summary>
-    public async Task Begin(string? moved)
+    public async Task Begin(string? moved, double by = 1)
     {
         ((IList)Record.GetField("All")!.GetValue(null)!).Clear();
-        await Restart(moved);
+        await Restart(moved, by);
     }
 
     /// <summary>A fresh kernel beside the records that are there.</summary>
-    public async Task Restart(string? moved)
+    public async Task Restart(string? moved, double by = 1)
     {
         _slots = new object?[_cells.Count + 1];
-        Move(moved);
+        Move(moved, by);
         await _cells[0](_slots);
     }
 
     /// <summary>Moves an input, or puts all back.</summary>
-    public static void Move(string? moved)
+    public static void Move(string? moved, double by = 1)
     {
         var moves = (Dictionary<string, double>)Record.GetField("Moved")!.GetValue(null)!;
         moves.Clear();
         if (moved is not null)
-            moves[moved] = 1;
+            moves[moved] = by;
     }
 
     /// <summary>Runs a cell; one that fails keeps what it has done.</summary>

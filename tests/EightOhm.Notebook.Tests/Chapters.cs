@@ -40,7 +40,7 @@ public sealed partial class Chapters : IAsyncLifetime
     {
         foreach (var record in Directory.GetFiles(Home(), "*.json"))
             File.Copy(record, Path.Combine(_folder.FullName, Path.GetFileName(record)));
-        _records = RecordFolder.Use(_folder.FullName);
+        _records = RecordFolder.Use(_folder.FullName, Home());
         // A cell's "cards/…json" is beside its notebook.
         Environment.CurrentDirectory = Home();
         return Task.CompletedTask;

@@ -9,7 +9,7 @@ public sealed class SafeAreaCellTests(Cells cells) : IClassFixture<Cells>
     [Theory]
     [InlineData("card", "Tern output npn (invented)")]
     [InlineData("area", "Safe area of Tern output npn")]
-    [InlineData("area.For(80.degC, 100.ms)", "0.56 of the heat")]
+    [InlineData("area.For(80.degC, 100.ms)", "0.56 of the power")]
     [InlineData("area.LimitAt(50.V, SafeArea.Dc, 80.degC)", "1.68 A")]
     [InlineData("load", "4 Ω at 45°, 37.95 V peak on 46 V, 3 pairs")]
     [InlineData("SafeAreaUtilisation.Of(area.For(80.degC, 100.ms), load)", "0.761 of the safe area, inside")]

@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Attributes;
+using EightOhm.Explaining;
 using EightOhm.Noise;
 using EightOhm.Quantities;
-using EightOhm.Explaining;
 using UnitsNet;
 using static EightOhm.Quantities.Constants;
 using static EightOhm.Quantities.Maths;

@@ -1,6 +1,6 @@
 using System.Reflection;
-using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Quantities;
 
 namespace EightOhm.Generators.Tests;
 

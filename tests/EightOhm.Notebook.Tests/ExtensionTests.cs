@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
-using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Quantities;
 using Microsoft.DotNet.Interactive.Events;
 using UnitsNet;
 

@@ -1,7 +1,7 @@
 using EightOhm.Display.Figures;
-using EightOhm.SafeAreas;
 using EightOhm.Protection;
 using EightOhm.Quantities;
+using EightOhm.SafeAreas;
 using UnitsNet;
 
 namespace EightOhm.Display;

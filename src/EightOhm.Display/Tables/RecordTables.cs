@@ -1,5 +1,5 @@
-using EightOhm.Record;
 using EightOhm.Explaining;
+using EightOhm.Record;
 
 namespace EightOhm.Display.Tables;
 

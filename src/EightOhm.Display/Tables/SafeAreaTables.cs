@@ -1,7 +1,7 @@
 using EightOhm.Devices;
-using EightOhm.SafeAreas;
 using EightOhm.Protection;
 using EightOhm.Quantities;
+using EightOhm.SafeAreas;
 
 namespace EightOhm.Display.Tables;
 

@@ -61,7 +61,7 @@ internal sealed partial class Interpreter
                 return Requirement(call, records, told, sources);
             case Gives.Limited:
                 foreach (var required in Objects(receiver))
-                        _heap.Add(required, sources);
+                    _heap.Add(required, sources);
                 var whole = Resolve(Objects(receiver).Aggregate(sources, (sum, o) => _values.Union(sum, o.Whole)));
                 Wrote(records, Written.Requirement, told.Names, call.Syntax, whole);
                 return receiver;

@@ -1,5 +1,5 @@
-using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Quantities;
 using UnitsNet;
 
 namespace EightOhm.Devices;

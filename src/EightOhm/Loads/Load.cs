@@ -1,5 +1,5 @@
-using EightOhm.Explaining;
 using System.Numerics;
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
 

@@ -1,6 +1,6 @@
 using System.Numerics;
-using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Quantities;
 using UnitsNet;
 
 namespace EightOhm.Loads;

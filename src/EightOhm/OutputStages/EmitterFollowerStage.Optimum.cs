@@ -1,7 +1,7 @@
 using EightOhm.Devices;
 using EightOhm.Explaining;
-using EightOhm.Quantities;
 using EightOhm.Numerics;
+using EightOhm.Quantities;
 using MathNet.Numerics;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;

@@ -1,6 +1,6 @@
-using EightOhm.Devices;
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using EightOhm.Devices;
 using EightOhm.Quantities;
 using MathNet.Numerics.RootFinding;
 

@@ -1,6 +1,6 @@
-using EightOhm.Quantities;
 using EightOhm.Explaining;
 using EightOhm.Numerics;
+using EightOhm.Quantities;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 using static EightOhm.Quantities.Constants;

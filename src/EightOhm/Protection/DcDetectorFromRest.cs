@@ -1,7 +1,7 @@
-using EightOhm.Explaining;
 using System.Numerics;
-using EightOhm.Quantities;
+using EightOhm.Explaining;
 using EightOhm.Numerics;
+using EightOhm.Quantities;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 

@@ -1,7 +1,7 @@
 using EightOhm.Explaining;
 using EightOhm.Numerics;
-using EightOhm.SafeAreas;
 using EightOhm.Quantities;
+using EightOhm.SafeAreas;
 using UnitsNet;
 
 namespace EightOhm.Protection;

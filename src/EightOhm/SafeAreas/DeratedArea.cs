@@ -1,6 +1,6 @@
 using EightOhm.Devices;
-using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Quantities;
 using EightOhm.Samples;
 using UnitsNet;
 

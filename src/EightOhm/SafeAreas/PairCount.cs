@@ -1,8 +1,8 @@
 using EightOhm.Devices;
+using EightOhm.Explaining;
 using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using EightOhm.Thermal;
-using EightOhm.Explaining;
 using UnitsNet;
 using static EightOhm.Quantities.Maths;
 

@@ -1,7 +1,7 @@
+using EightOhm.Explaining;
+using EightOhm.Numerics;
 using EightOhm.OutputStages;
 using EightOhm.Quantities;
-using EightOhm.Numerics;
-using EightOhm.Explaining;
 using UnitsNet;
 
 namespace EightOhm.SafeAreas;

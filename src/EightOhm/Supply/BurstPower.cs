@@ -1,6 +1,6 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
-using EightOhm.Explaining;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 

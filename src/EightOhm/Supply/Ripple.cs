@@ -1,6 +1,6 @@
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
-using EightOhm.Explaining;
 using UnitsNet;
 using static EightOhm.Quantities.Constants;
 using static EightOhm.Quantities.Maths;

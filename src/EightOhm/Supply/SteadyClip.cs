@@ -36,7 +36,7 @@ public sealed record SteadyClip
         // Upward in steps, so that no level far beyond the winding's means is tried; at one that is, back by halves: the rail is used up before it collapses.
         var top = budget.ClipPeak(Rails).Volts;
         double low = top / 100, high = low;
-        for (var halvings = 0; ; )
+        for (var halvings = 0; ;)
         {
             double spare;
             try

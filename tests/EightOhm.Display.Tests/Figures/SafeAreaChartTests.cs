@@ -1,10 +1,10 @@
-using EightOhm.SafeAreas;
+using EightOhm.Devices;
 using EightOhm.Display;
 using EightOhm.Display.Figures;
 using EightOhm.OutputStages;
-using EightOhm.Devices;
 using EightOhm.Protection;
 using EightOhm.Quantities;
+using EightOhm.SafeAreas;
 using UnitsNet;
 
 namespace EightOhm.Display.Tests.Figures;

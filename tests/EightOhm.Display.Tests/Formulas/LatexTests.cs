@@ -1,7 +1,7 @@
 using CsCheck;
 using EightOhm.Display.Formulas;
-using EightOhm.Tests.Explaining;
 using EightOhm.Explaining;
+using EightOhm.Tests.Explaining;
 
 namespace EightOhm.Display.Tests.Formulas;
 

@@ -3,11 +3,11 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using CsCheck;
 using EightOhm.Display.Formulas;
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 using EightOhm.Tests.Explaining;
-using EightOhm.Explaining;
-using static EightOhm.Quantities.Maths;
 using static EightOhm.Explaining.Workings;
+using static EightOhm.Quantities.Maths;
 
 namespace EightOhm.Display.Tests.Formulas;
 

@@ -1,8 +1,8 @@
-using EightOhm.SafeAreas;
 using EightOhm.Loads;
 using EightOhm.OutputStages;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
+using EightOhm.SafeAreas;
 using UnitsNet;
 using Check = EightOhm.Published.Machine.Published;
 

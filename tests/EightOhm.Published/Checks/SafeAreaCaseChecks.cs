@@ -1,9 +1,9 @@
-using EightOhm.SafeAreas;
-using EightOhm.OutputStages;
 using EightOhm.Devices;
+using EightOhm.OutputStages;
 using EightOhm.Protection;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
+using EightOhm.SafeAreas;
 using UnitsNet;
 
 namespace EightOhm.Published.Checks;

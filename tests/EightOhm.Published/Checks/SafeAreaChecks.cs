@@ -1,8 +1,8 @@
-using EightOhm.SafeAreas;
 using EightOhm.Devices;
 using EightOhm.OutputStages;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
+using EightOhm.SafeAreas;
 using EightOhm.Thermal;
 using UnitsNet;
 using Check = EightOhm.Published.Machine.Published;

@@ -1,5 +1,5 @@
-using EightOhm.Published.Machine;
 using EightOhm.OutputStages;
+using EightOhm.Published.Machine;
 using EightOhm.Quantities;
 using EightOhm.Thermal;
 using UnitsNet;

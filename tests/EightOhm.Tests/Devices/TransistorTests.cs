@@ -1,6 +1,6 @@
-using EightOhm.SafeAreas;
 using EightOhm.Devices;
 using EightOhm.Quantities;
+using EightOhm.SafeAreas;
 
 namespace EightOhm.Tests.Devices;
 

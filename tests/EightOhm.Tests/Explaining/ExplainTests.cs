@@ -1,14 +1,14 @@
+using EightOhm.Explaining;
 using EightOhm.Feedback;
 using EightOhm.Noise;
 using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
 using EightOhm.Thermal;
-using EightOhm.Explaining;
 using UnitsNet;
+using static EightOhm.Explaining.Workings;
 using static EightOhm.Quantities.Constants;
 using static EightOhm.Quantities.Maths;
-using static EightOhm.Explaining.Workings;
 
 namespace EightOhm.Tests.Explaining;
 

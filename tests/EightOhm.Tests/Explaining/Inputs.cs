@@ -1,7 +1,7 @@
 using System.Reflection;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
-using EightOhm.OutputStages;
 using EightOhm.Thermal;
 using UnitsNet;
 

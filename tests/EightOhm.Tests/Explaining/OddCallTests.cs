@@ -1,7 +1,7 @@
 using System.Reflection;
+using EightOhm.Devices;
 using EightOhm.Loads;
 using EightOhm.OutputStages;
-using EightOhm.Devices;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 using EightOhm.Supply;

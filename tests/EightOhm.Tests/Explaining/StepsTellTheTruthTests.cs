@@ -1,8 +1,8 @@
 using System.Collections;
 using System.Reflection;
 using System.Runtime.CompilerServices;
-using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Quantities;
 
 namespace EightOhm.Tests.Explaining;
 

@@ -1,7 +1,7 @@
 using System.Reflection;
 using CsCheck;
-using EightOhm.Quantities;
 using EightOhm.Explaining;
+using EightOhm.Quantities;
 using UnitsNet;
 
 namespace EightOhm.Tests.Explaining;

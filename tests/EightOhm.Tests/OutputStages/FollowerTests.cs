@@ -1,5 +1,5 @@
-using EightOhm.Devices;
 using CsCheck;
+using EightOhm.Devices;
 using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using UnitsNet;

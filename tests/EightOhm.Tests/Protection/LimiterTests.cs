@@ -1,9 +1,9 @@
-using EightOhm.SafeAreas;
 using CsCheck;
-using EightOhm.OutputStages;
 using EightOhm.Devices;
+using EightOhm.OutputStages;
 using EightOhm.Protection;
 using EightOhm.Quantities;
+using EightOhm.SafeAreas;
 using EightOhm.Tests.Devices;
 using UnitsNet;
 

@@ -1,8 +1,8 @@
-using EightOhm.SafeAreas;
 using CsCheck;
-using EightOhm.OutputStages;
 using EightOhm.Devices;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
+using EightOhm.SafeAreas;
 using EightOhm.Supply;
 using EightOhm.Tests.Devices;
 using UnitsNet;
@@ -77,7 +77,7 @@ public class LoadEllipseTests
                 var use = SafeAreaUtilisation.Of(area, load);
                 Assert.Equal(1, use.Level.DecimalFractions, 6);
                 var trace = load.Trace(2001, level);
-        var (v, i) = (trace.X, trace.Y);
+                var (v, i) = (trace.X, trace.Y);
                 Assert.True(v.Zip(i, (x, y) => y / area.LimitAt(x.V).Amperes).Max() <= use.Use * (1 + 1e-9));
             },
             iter: 30);

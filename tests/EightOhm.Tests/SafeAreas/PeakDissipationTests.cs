@@ -1,8 +1,8 @@
-using EightOhm.SafeAreas;
 using CsCheck;
 using EightOhm.Loads;
 using EightOhm.OutputStages;
 using EightOhm.Quantities;
+using EightOhm.SafeAreas;
 using UnitsNet;
 
 namespace EightOhm.Tests.SafeAreas;

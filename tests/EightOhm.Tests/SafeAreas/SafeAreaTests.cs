@@ -1,8 +1,8 @@
-using EightOhm.SafeAreas;
 using CsCheck;
-using EightOhm.OutputStages;
 using EightOhm.Devices;
+using EightOhm.OutputStages;
 using EightOhm.Quantities;
+using EightOhm.SafeAreas;
 using EightOhm.Tests.Devices;
 using UnitsNet;
 

@@ -1,7 +1,7 @@
-using EightOhm.Explaining;
 using System.Linq.Expressions;
 using System.Reflection;
 using System.Text.Json;
+using EightOhm.Explaining;
 using EightOhm.Json;
 
 namespace EightOhm.Record;

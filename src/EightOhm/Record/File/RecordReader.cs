@@ -98,8 +98,11 @@ internal static class RecordReader
 
     private static PartFile ReadPart(JsonPart part)
     {
-        part.Exactly("file", "hash", "device");
-        return new(part["file"].Written(), part["hash"].Written(), Words.Clean(part["device"].Text)!);
+        part.Allow("card", "file", "hash", "device");
+        return new(part["file"].Written(), part["hash"].Written(), Words.Clean(part["device"].Text)!)
+        {
+            Kind = part.Optional("card") is { } card ? Devices.CardKinds.Named(card).Name : Devices.CardKinds.First.Name,
+        };
     }
 
     private static Rule ReadRule(JsonPart part, RecordContent content, Slot slot)

@@ -42,7 +42,7 @@ internal sealed class NotebookTree
             .Where(folder => folder.Notebooks.Count > 0)
             .ToList();
         if (folders.Count == 0)
-            throw RunFailure.BadInput($"There are no notebooks (.ipynb) in C# in the folder '{argument}' or in the folders in it. {string.Join(" ", leftOut)}".TrimEnd());
+            throw RunFailure.BadInput($"There are no notebooks (.ipynb) in the folder '{argument}', or in the folders in it, that are in C#. {string.Join(" ", leftOut)}".TrimEnd());
         return new NotebookTree(path, folders, leftOut);
     }
 

@@ -53,7 +53,7 @@ internal static class CommandLine
         }
         catch (RunFailure failure)
         {
-            await error.WriteLineAsync(failure.Message);
+            await error.WriteLineAsync(PlainText.Of(failure.Message));
             return failure.ExitCode;
         }
         catch (OperationCanceledException) when (interruption.Token.IsCancellationRequested)

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using EightOhm.Cli.Comparing;
 using EightOhm.Cli.Running;
+using EightOhm.Cli.Teaching;
 using Spectre.Console;
 
 namespace EightOhm.Cli;
@@ -21,7 +22,10 @@ internal static class CommandLine
         var compare = new CompareCommand();
         compare.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new Comparer(Console(output, live)).Run(compare.Request(parsed)))));
 
-        var root = new Command("eightohm", "Runs EightOhm notebooks, writes their book, and compares designs.\n\n" + ExitCode.Words) { run, compare };
+        var key = new KeyCommand();
+        key.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new KeyWriter(Console(output, live)).Run(key.Request(parsed)))));
+
+        var root = new Command("eightohm", "Runs EightOhm notebooks, writes their book, compares designs, and writes a teacher's key.\n\n" + ExitCode.Words) { run, compare, key };
         root.Options.Add(new HelpOption());
         var result = root.Parse(args);
         if (result.Errors.Count > 0)

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using EightOhm.Cli.Comparing;
+using EightOhm.Cli.Making;
 using EightOhm.Cli.Running;
 using Spectre.Console;
 
@@ -21,7 +22,10 @@ internal static class CommandLine
         var compare = new CompareCommand();
         compare.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new Comparer(Console(output, live)).Run(compare.Request(parsed)))));
 
-        var root = new Command("eightohm", "Runs EightOhm notebooks, writes their book, and compares designs.\n\n" + ExitCode.Words) { run, compare };
+        var make = new NewCommand();
+        make.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new Maker(Console(output, live), DesignTemplate.Shipped()).Run(make.Request(parsed)))));
+
+        var root = new Command("eightohm", "Makes designs, runs EightOhm notebooks, writes their book, and compares designs.\n\n" + ExitCode.Words) { make, run, compare };
         root.Options.Add(new HelpOption());
         var result = root.Parse(args);
         if (result.Errors.Count > 0)

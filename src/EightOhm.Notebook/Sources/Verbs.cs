@@ -61,6 +61,9 @@ internal enum Gives
     /// <summary>What it read.</summary>
     Read,
 
+    /// <summary>Entries, each into the variable of its name.</summary>
+    Variables,
+
     /// <summary>Something that hangs on every entry.</summary>
     All,
 
@@ -128,6 +131,7 @@ internal static class Verbs
         new("DesignRecord", "Compute", Gives.Value, Takes.Entry, Takes.Value, Takes.Words),
         new("DesignRecord", "Found", Gives.Value, Takes.Entry, Takes.Value, Takes.Words),
         new("DesignRecord", "Get", Gives.Read, Takes.Read),
+        new("DesignRecord", "Recall", Gives.Variables),
         new("DesignRecord", "EntryOf", Gives.Read, Takes.Read),
         new("DesignRecord", "EntriesOf", Gives.Read, Takes.Read),
         new("DesignRecord", "Explain", Gives.Read, Takes.Read),

@@ -183,7 +183,8 @@ public sealed partial class DesignRecord
         return old with { Role = role };
     }
 
-    private Slot Known(string name) => _content.Find(name.Normalize()) ?? throw new RecordException($"The record has no {name}. {There(_content.InOrder, "It has")}");
+    private Slot Known(string name) => _content.Find(name.Normalize()) ?? throw new RecordException(
+        $"The record has no {name}.{(NearestName.Of(name.Normalize(), _content.Slots.Keys) is { } near ? $" Did you mean {near}?" : "")} {There(_content.InOrder, "It has")}");
 
     private void Look() => _evaluation = _evaluation.AfterLook();
 

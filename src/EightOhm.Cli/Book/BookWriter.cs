@@ -21,11 +21,16 @@ internal sealed class BookWriter(string folder)
         {
             var before = i > 0 ? chapters[i - 1] : null;
             var after = i + 1 < chapters.Count ? chapters[i + 1] : null;
-            Put(chapters[i].PageFile, ChapterPage.Of(chapters[i], book.Design, banner, before, after));
+            Put(chapters[i].PageFile, ChapterPage.Of(chapters[i], book.Title, banner, before, after));
         }
 
         Put(PageTemplate.IndexFile, IndexPage.Of(book, chapters, banner));
     }
 
-    private void Put(string file, string text) => File.WriteAllText(Path.Combine(folder, file), text, Utf8);
+    private void Put(string file, string text)
+    {
+        var path = Path.Combine(folder, file);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        File.WriteAllText(path, text, Utf8);
+    }
 }

@@ -18,21 +18,21 @@ internal static class ChapterPage
                 body.Append("<section id=\"").Append(Anchor(cell.Number)).Append("\">\n").Append(CodeCell.ToHtml(cell)).Append(OutputHtml.Of(cell.Outputs)).Append("</section>\n");
         }
 
-        return Page($"{chapter.Title} · {design}", Navigation(before, after), banner + body.ToString().TrimEnd());
+        return Page($"{chapter.Title} · {design}", chapter.Root, Navigation(chapter.Root, before, after), banner + body.ToString().TrimEnd());
     }
 
     /// <summary>Where a cell stands in its page.</summary>
     public static string Anchor(int cell) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"cell-{cell}");
 
-    private static string Navigation(Chapter? before, Chapter? after) =>
+    private static string Navigation(string root, Chapter? before, Chapter? after) =>
         $"""
         <nav>
-        <a href="index.html">Contents</a>
-        <span class="turn">{Link(before, "Previous", "prev")}{Link(after, "Next", "next")}</span>
+        <a href="{root}index.html">Contents</a>
+        <span class="turn">{Link(root, before, "Previous", "prev")}{Link(root, after, "Next", "next")}</span>
         </nav>
         """;
 
-    private static string Link(Chapter? chapter, string word, string rel) => chapter is null
+    private static string Link(string root, Chapter? chapter, string word, string rel) => chapter is null
         ? ""
-        : $"<a rel=\"{rel}\" href=\"{Uri.EscapeDataString(chapter.PageFile)}\">{word}<span class=\"title\">: {Escape(chapter.Title)}</span></a>";
+        : $"<a rel=\"{rel}\" href=\"{root}{Address(chapter.PageFile)}\">{word}<span class=\"title\">: {Escape(chapter.Title)}</span></a>";
 }

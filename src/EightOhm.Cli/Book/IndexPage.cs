@@ -1,6 +1,7 @@
 using System.Text;
 using EightOhm.Cli.Ends;
 using EightOhm.Cli.Notebooks;
+using EightOhm.Cli.Sheets;
 using EightOhm.Display;
 using EightOhm.Display.Tables;
 using static EightOhm.Cli.Book.PageTemplate;
@@ -17,15 +18,18 @@ internal static class IndexPage
     public static string Of(BookContent book, IReadOnlyList<Chapter> chapters, string banner)
     {
         var body = new StringBuilder();
-        body.Append("<section class=\"text\">\n<h1>").Append(Escape(book.Design)).Append("</h1>\n");
+        body.Append("<section class=\"text\">\n<h1>").Append(Escape(book.Title)).Append("</h1>\n");
         body.Append("<p class=\"caution\"><strong>Caution.</strong> ").Append(Caution).Append("</p>\n").Append(banner);
-        body.Append("<h2>Compliance</h2>\n<p>").Append(Escape(book.Tally)).Append("</p>\n");
+        body.Append("<h2>Compliance</h2>\n");
+        foreach (var tally in DesignSheets.Tallies(book.Designs))
+            body.Append("<p>").Append(Escape(tally)).Append("</p>\n");
         Items(body, "", book.Set.Select(Escape));
         body.Append("</section>\n");
-        if (book.Sheet.Rows.Count > 0)
-            Sheet(body, book.Sheet);
-        if (book.Moved is { } moved)
+        foreach (var design in book.Designs.Where(d => d.Compliance.Table.Rows.Count > 0))
+            Sheet(body, design.Compliance.Table);
+        if (book.Designs.Any(d => d.Moved is not null))
         {
+            var moved = book.Designs.SelectMany(d => d.Moved ?? []).ToList();
             body.Append("<h2 id=\"moved\">What moved</h2>\n").Append(moved.Count == 0 ? "<p>Nothing moved with it.</p>\n" : "");
             foreach (var table in moved)
                 Sheet(body, table);
@@ -36,11 +40,11 @@ internal static class IndexPage
         Ends(body, "Cells that failed", book.Log, NoticeKind.Failed);
         body.Append("<h2>Chapters</h2>\n");
         Items(body, " class=\"chapters\"", chapters.Select(c =>
-            $"<a href=\"{Uri.EscapeDataString(c.PageFile)}\">{Escape(c.Title)}</a> <span class=\"quiet\">{Escape(c.Notebook.Name)}</span>"));
+            $"<a href=\"{Address(c.PageFile)}\">{Escape(c.Title)}</a> <span class=\"quiet\">{Escape(c.Notebook.Label)}</span>"));
         body.Append("</section>");
-        foreach (var record in book.Records)
-            body.Append("\n<p class=\"quiet\">The design record: <a href=\"").Append(Uri.EscapeDataString(record)).Append("\">").Append(Escape(record)).Append("</a></p>");
-        return Page(book.Design, "", body.ToString());
+        foreach (var record in book.Designs.Select(d => d.Record))
+            body.Append("\n<p class=\"quiet\">The design record: <a href=\"").Append(Address(record)).Append("\">").Append(Escape(record)).Append("</a></p>");
+        return Page(book.Title, "", "", body.ToString());
     }
 
     private static void Sheet(StringBuilder body, Table table) =>
@@ -56,7 +60,7 @@ internal static class IndexPage
     }
 
     private static string Link(CellPlace place) =>
-        $"<a href=\"{Uri.EscapeDataString(Chapter.PageOf(place.Notebook))}#{ChapterPage.Anchor(place.Cell.Number)}\">{Escape(place.InBook)}</a>";
+        $"<a href=\"{Address(Chapter.PageOf(place.Notebook))}#{ChapterPage.Anchor(place.Cell.Number)}\">{Escape(place.InBook)}</a>";
 
     private static void Items(StringBuilder body, string attributes, IEnumerable<string> items)
     {

@@ -15,8 +15,8 @@ internal static class PageTemplate
     /// <summary>Makes figures interactive; a page without it shows them all the same.</summary>
     public const string ScriptFile = "plotly.min.js";
 
-    public static string Page(string title, string navigation, string body) =>
-        Frame(title, $"<link rel=\"stylesheet\" href=\"{StyleFile}\">\n{Scripts(body)}", navigation, body);
+    public static string Page(string title, string root, string navigation, string body) =>
+        Frame(title, $"<link rel=\"stylesheet\" href=\"{root}{StyleFile}\">\n{Scripts(root, body)}", navigation, body);
 
     /// <summary>A page that needs no file beside it.</summary>
     public static string Alone(string title, string body) => Frame(title, $"<style>\n{Style()}</style>\n", "", body);
@@ -48,8 +48,11 @@ internal static class PageTemplate
     public static string Banner(string sentence) =>
         sentence.Length == 0 ? "" : $"<p class=\"what-if\" role=\"note\">{Escape(sentence)}</p>\n";
 
-    private static string Scripts(string body) =>
-        body.Contains("class=\"eo-figure\"", StringComparison.Ordinal) ? $"<script defer src=\"{ScriptFile}\"></script>\n" : "";
+    private static string Scripts(string root, string body) =>
+        body.Contains("class=\"eo-figure\"", StringComparison.Ordinal) ? $"<script defer src=\"{root}{ScriptFile}\"></script>\n" : "";
+
+    /// <summary>A file of the book as a link says it.</summary>
+    public static string Address(string file) => string.Join('/', file.Split('/').Select(Uri.EscapeDataString));
 
     public static string Escape(string text) => WebUtility.HtmlEncode(text);
 

@@ -9,7 +9,7 @@ namespace EightOhm.Thermal;
 /// <remarks>What the base adds under a small device: <see cref="SpreadingResistance"/>.</remarks>
 /// <example><code>new PlateFinSink { Width = 300.mm, Height = 150.mm, FinLength = 50.mm, Thickness = 3.mm, Fins = 24, Emissivity = 0.85 }.At(100.W, 35.degC)</code></example>
 [Called("plate-fin heat sink")]
-public sealed record PlateFinSink
+public sealed partial record PlateFinSink
 {
     /// <summary>Of the base, across the fins; wider than all fins together.</summary>
     public required Length Width { get; init => field = Guard.Positive(value, nameof(Width)); }

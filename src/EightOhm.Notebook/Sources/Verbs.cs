@@ -136,6 +136,8 @@ internal static class Verbs
         new("DesignRecord", "EntriesOf", Gives.Read, Takes.Read),
         new("DesignRecord", "Explain", Gives.Read, Takes.Read),
         new("DesignRecord", "Compliance", Gives.Read, Takes.ReadLabel),
+        new("DesignRecord", "Verdict", Gives.Read, Takes.ReadLabel),
+        new("DesignRecord", "Verdicts", Gives.Read, Takes.ReadLabel),
         new("DesignRecord", "Require", Gives.Requirement, Takes.Label, Takes.Words),
         new("DesignRecord", "Conditions", Gives.Conditions),
         new("DesignRecord", "Set", Gives.Nothing, Takes.Entry, Takes.Value),

@@ -169,7 +169,8 @@ public class CourseExerciseTests
     // The answer as text, to three and four digits; whole, so that 3 V is not found in 33 V or 3 V/µs.
     private static string Written(FigureTask task)
     {
-        string[] texts = [QuantityFormat.Short(task.Value, 3), QuantityFormat.Short(task.Value, 4), task.Answer];
-        return $@"(?<![\d.])({string.Join('|', texts.Select(Regex.Escape))})(?![\w/²√.])";
+        string[] texts = task.InDecibels ? [task.Answer] : [QuantityFormat.Short(task.Value, 3), QuantityFormat.Short(task.Value, 4), task.Answer];
+        var unit = task.Kind.Style == FormatStyle.Number ? @" ?[°%\p{L}]|" : "";
+        return $@"(?<![\d.])({string.Join('|', texts.Select(Regex.Escape))})(?!{unit}[\w/²√.])";
     }
 }

@@ -88,7 +88,7 @@ internal static class Chapter06
         var V = n.Pick(45.V, 42.V, 48.V);
         var Z = 4.Ohm;
         var phi = n.Pick(45.deg, 40.deg);
-        var P_most = n.Pick(50.W, 55.W);
+        var P_most = n.Pick(25.W, 28.W);
         var I_most = 5.A;
         var V_most = 0.6.V;
         return Exercise.Choose<int, ElectricResistance>(

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using EightOhm.Cli.Comparing;
+using EightOhm.Cli.Printing;
 using EightOhm.Cli.Running;
 using Spectre.Console;
 
@@ -18,10 +19,13 @@ internal static class CommandLine
         var run = new RunCommand();
         run.SetAction((parsed, _) => GuardAsync(error, cancellation => new Runner(Console(output, live), error).RunAsync(run.Request(parsed), cancellation)));
 
+        var book = new BookCommand();
+        book.SetAction((parsed, _) => GuardAsync(error, cancellation => new Runner(Console(output, live), error).RunAsync(book.Request(parsed), cancellation)));
+
         var compare = new CompareCommand();
         compare.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new Comparer(Console(output, live)).Run(compare.Request(parsed)))));
 
-        var root = new Command("eightohm", "Runs EightOhm notebooks, writes their book, and compares designs.\n\n" + ExitCode.Words) { run, compare };
+        var root = new Command("eightohm", "Runs EightOhm notebooks, writes their book, and compares designs.\n\n" + ExitCode.Words) { run, book, compare };
         root.Options.Add(new HelpOption());
         var result = root.Parse(args);
         if (result.Errors.Count > 0)

@@ -1,8 +1,10 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using EightOhm.Cli.Comparing;
+using EightOhm.Cli.Making;
 using EightOhm.Cli.Printing;
 using EightOhm.Cli.Running;
+using EightOhm.Cli.Teaching;
 using Spectre.Console;
 
 namespace EightOhm.Cli;
@@ -25,7 +27,13 @@ internal static class CommandLine
         var compare = new CompareCommand();
         compare.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new Comparer(Console(output, live)).Run(compare.Request(parsed)))));
 
-        var root = new Command("eightohm", "Runs EightOhm notebooks, writes their book, and compares designs.\n\n" + ExitCode.Words) { run, book, compare };
+        var key = new KeyCommand();
+        key.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new KeyWriter(Console(output, live)).Run(key.Request(parsed)))));
+
+        var make = new NewCommand();
+        make.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new Maker(Console(output, live), DesignTemplate.Shipped()).Run(make.Request(parsed)))));
+
+        var root = new Command("eightohm", "Makes designs, runs EightOhm notebooks, writes their book, compares designs, and writes a teacher's key.\n\n" + ExitCode.Words) { make, run, book, compare, key };
         root.Options.Add(new HelpOption());
         var result = root.Parse(args);
         if (result.Errors.Count > 0)

@@ -127,7 +127,7 @@ internal sealed partial class SizingWork
     }
 
     private DevicePick<Transistor> Transistors(Polarity polarity, IReadOnlyList<DeviceNeed<Transistor>> needs) =>
-        set.Smallest(t => (double)t.MaxPowerDissipation.Watts, [new DeviceNeed<Transistor>("polarity", t => t.Polarity == polarity ? 1 : 0), .. needs])!;
+        set.Smallest(t => t.Polarity == polarity, t => (double)t.MaxPowerDissipation.Watts, needs)!;
 
     // The drivers' standing current clears the outputs' stored charge at full current, three times as fast as the highest frequency asks.
     private ElectricCurrent Standing(SizedOutputs o, ElectricCurrent peak)
@@ -156,7 +156,11 @@ internal sealed partial class SizingWork
     }
 
     // When the thermostat opens the cases are as warm as their area is taken for.
-    private Temperature CutOff(SizedOutputs o) => Math.Floor(basis.Case.DegreesCelsius - (basis.Insulator.Si * (double)o.Worst.Watts / (2 * o.Pairs))).degC;
+    // Where so few pairs leave nothing, and say so, it opens a little above the air.
+    private Temperature CutOff(SizedOutputs o) => Math.Floor(Math.Max(
+        basis.Case.DegreesCelsius - (basis.Insulator.Si * (double)o.Worst.Watts / (2 * o.Pairs)), targets.Air.DegreesCelsius + LeastRise)).degC;
+
+    private const double LeastRise = 10;
 
     private void TellSink()
     {

@@ -76,13 +76,16 @@ internal sealed class SupplySizing(AmplifierTargets targets, SizingBasis basis, 
         SizedSupply With(double volts) => new(targets, basis, size.Wound(targets.Line, volts.V, targets.Mains), bridge, bank);
         var most = must.Max(r => budget(r).NeededPositive.Volts);
         var volts = Math.Clamp(Math.Ceiling(most / Math.Sqrt(2)), LeastVolts, MostVolts);
+        var unloaded = volts;
         for (var tries = 0; tries < 12; tries++)
         {
             var lacks = must.Max(r => With(volts).LacksAbout(r, budget(r)).Volts);
             var next = Math.Clamp(volts + Math.Ceiling(lacks / RailPerVolt), LeastVolts, MostVolts);
-            // Too small a size sags without end.
-            if (next == volts || next > 3 * most)
+            if (next == volts)
                 break;
+            // Too small a size sags without end: it is wound for a rail that a larger one would hold.
+            if (next > 2 * unloaded)
+                return Math.Ceiling(1.2 * unloaded).V;
             volts = next;
         }
 

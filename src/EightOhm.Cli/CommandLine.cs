@@ -3,6 +3,7 @@ using System.CommandLine.Help;
 using EightOhm.Cli.Comparing;
 using EightOhm.Cli.Making;
 using EightOhm.Cli.Running;
+using EightOhm.Cli.Teaching;
 using Spectre.Console;
 
 namespace EightOhm.Cli;
@@ -22,10 +23,13 @@ internal static class CommandLine
         var compare = new CompareCommand();
         compare.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new Comparer(Console(output, live)).Run(compare.Request(parsed)))));
 
+        var key = new KeyCommand();
+        key.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new KeyWriter(Console(output, live)).Run(key.Request(parsed)))));
+
         var make = new NewCommand();
         make.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new Maker(Console(output, live), DesignTemplate.Shipped()).Run(make.Request(parsed)))));
 
-        var root = new Command("eightohm", "Makes designs, runs EightOhm notebooks, writes their book, and compares designs.\n\n" + ExitCode.Words) { make, run, compare };
+        var root = new Command("eightohm", "Makes designs, runs EightOhm notebooks, writes their book, compares designs, and writes a teacher's key.\n\n" + ExitCode.Words) { make, run, compare, key };
         root.Options.Add(new HelpOption());
         var result = root.Parse(args);
         if (result.Errors.Count > 0)
@@ -57,7 +61,7 @@ internal static class CommandLine
         }
         catch (RunFailure failure)
         {
-            await error.WriteLineAsync(failure.Message);
+            await error.WriteLineAsync(PlainText.Of(failure.Message));
             return failure.ExitCode;
         }
         catch (OperationCanceledException) when (interruption.Token.IsCancellationRequested)

@@ -10,6 +10,7 @@ namespace EightOhm.Cli.Book;
 /// <param name="Designs">The designs, each with its sheet.</param>
 /// <param name="Set">What is set from outside, one sentence a value.</param>
 /// <param name="Banner">The sentence at the top of every page; empty for the design as it is kept.</param>
+/// <param name="Symbols">What symbols stand for, those of the records first.</param>
 /// <param name="Log">The cells that gave nothing.</param>
 internal sealed record BookContent(
     string Title,
@@ -17,4 +18,5 @@ internal sealed record BookContent(
     IReadOnlyList<DesignSheet> Designs,
     IReadOnlyList<string> Set,
     string Banner,
+    IReadOnlyList<SymbolMeaning> Symbols,
     RunLog Log);

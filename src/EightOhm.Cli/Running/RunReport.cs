@@ -24,7 +24,7 @@ internal sealed class RunReport(IAnsiConsole console, TextWriter error)
         foreach (var (first, after) in book.Log.Causes(NoticeKind.NoAnswer))
             Say($"No answer in {first.OnConsole}{CellEnds.After(after)}");
         foreach (var (first, after) in book.Log.Causes(NoticeKind.Failed))
-            error.WriteLine(first.OnConsole + CellEnds.After(after));
+            error.WriteLine(PlainText.Of(first.OnConsole + CellEnds.After(after)));
         foreach (var note in notes)
             Say(note);
     }

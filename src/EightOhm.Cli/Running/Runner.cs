@@ -44,6 +44,7 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
             designs,
             WhatIfWords.InForce(copies.Records, set),
             WhatIfWords.Banner(set, saves),
+            [.. copies.Records.SelectMany(SymbolMeaning.OfRecord), .. SymbolMeaning.OfLibrary()],
             log);
         new BookWriter(book.New).Write(content);
         using var saved = new SavedFiles();

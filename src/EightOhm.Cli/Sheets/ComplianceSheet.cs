@@ -14,6 +14,9 @@ internal sealed class ComplianceSheet(IEnumerable<Requirement> requirements)
 
     public Table Table => WithoutEmptyColumns(RecordTables.Compliance(rows));
 
+    /// <summary>The requirements that are not known to be met, failures first.</summary>
+    public IEnumerable<Requirement> Open => rows.Where(r => r.State != RequirementState.Met);
+
     public bool AllMet => rows.All(r => r.State == RequirementState.Met);
 
     /// <summary>One sentence: "31 met, 4 not met, 2 cannot be told."</summary>

@@ -69,6 +69,14 @@ public sealed class VerdictTests : IDisposable
     }
 
     [Fact]
+    public void What_a_run_did_not_come_to_is_undecided_and_says_why()
+    {
+        _design.NoAnswer(["rail above its budget"], "short by 3.2 V: the winding cannot carry it");
+        Assert.Equal("undecided: short by 3.2 V: the winding cannot carry it", _design.Verdict("rail above its budget"));
+        Assert.Equal("1 of 2 requirements is met; undecided: rail above its budget (short by 3.2 V: the winding cannot carry it)", _design.Verdicts("rail above its budget", "P_clip"));
+    }
+
+    [Fact]
     public void A_name_that_is_no_requirement_is_refused()
     {
         Assert.Contains("Nothing is required of T_a", Assert.Throws<RecordException>(() => _design.Verdict("T_a")).Message, StringComparison.Ordinal);

@@ -32,6 +32,9 @@ internal sealed partial class Judgement(RecordContent content, Evaluation evalua
         return Compared(shown, value, low, high);
     }
 
+    /// <summary>A requirement that a run did not come to: its limit is not known.</summary>
+    public Requirement Lost(string label, string reason) => new(Label(label), label, null, Dash, null, Dash, [], null, RequirementState.CannotTell, reason);
+
     private static Requirement Compared(Requirement shown, Side value, Side? low, Side? high)
     {
         var (lowest, highest) = (low?.Number, high?.Number);

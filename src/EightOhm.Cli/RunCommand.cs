@@ -9,7 +9,7 @@ internal sealed class RunCommand : Command
 {
     private readonly Argument<string> notebooks = new("notebook-or-folder")
     {
-        Description = "A notebook (.ipynb), or a folder whose notebooks are run in name order.",
+        Description = "A notebook (.ipynb), a folder whose notebooks are run in name order, or a folder of such folders: a course and designs, the course first.",
     };
 
     private readonly Option<string[]> set = new("--set")

@@ -30,8 +30,8 @@ public sealed class Workshop : IDisposable
 
     public string File(string name, string text)
     {
-        Directory.CreateDirectory(Notebooks);
         var path = Path.Combine(Notebooks, name);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
         System.IO.File.WriteAllText(path, text);
         return path;
     }

@@ -43,6 +43,7 @@ public static class DisplayRegister
     private static IEnumerable<DisplayForm> Values()
     {
         yield return new(typeof(Explanation), v => ExplanationHtml.Write((Explanation)v), v => v.ToString()!, v => Latex.Write((Explanation)v));
+        yield return new(typeof(Sentence), v => SentenceHtml.Write((Sentence)v), v => v.ToString()!);
         yield return DisplayForm.Of(typeof(Table), v => (Table)v);
         yield return new(typeof(Figure), v => FigureHtml.Render((Figure)v), v => ((Figure)v).AltText);
         yield return new(typeof(StackedFigures), v => FigureHtml.Render((StackedFigures)v), v => ((StackedFigures)v).AltText);

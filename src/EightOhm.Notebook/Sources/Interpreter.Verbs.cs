@@ -25,6 +25,8 @@ internal sealed partial class Interpreter
     {
         var receiver = Eval(call.Instance);
         var records = Records(receiver, verb);
+        if (verb.Gives == Gives.Variables)
+            return Recall(call, _values.Where(receiver, a => a is EntryAtom or EveryEntryAtom), records);
         var told = new Told { Sources = _values.Where(receiver, a => a is EntryAtom or EveryEntryAtom) };
         var arguments = call.Arguments.Select(a => (Parameter: a.Parameter!, Value: Settle(a.Parameter!.Type, Eval(a.Value)))).Where(a => !Kinds.IsRecord(a.Parameter.Type)).ToList();
         foreach (var (parameter, value) in arguments.OrderBy(a => verb.Of(a.Parameter) == Takes.Rule))
@@ -39,6 +41,25 @@ internal sealed partial class Interpreter
         var value_ = GivenBy(call, verb, receiver, records, told, sources);
         Note(Without<RecordAtom>(value_));
         return value_;
+    }
+
+    // Each variable hangs on the entry of its own name.
+    private Value Recall(IInvocationOperation call, Value sources, List<RecordAtom> records)
+    {
+        foreach (var argument in call.Arguments.Where(a => a.Parameter?.RefKind == RefKind.Out))
+        {
+            var name = (argument.Value is IDeclarationExpressionOperation declaration ? declaration.Expression : argument.Value) switch
+            {
+                ILocalReferenceOperation local => local.Local.Name,
+                IParameterReferenceOperation parameter => parameter.Parameter.Name,
+                IFieldReferenceOperation field => field.Field.Name,
+                _ => null,
+            };
+            var read = _values.Union(sources, Entries(records, name is null ? null : [name]));
+            Assign(argument.Value, Result(argument.Syntax, argument.Value.Type, read, handsOn: false));
+        }
+
+        return default;
     }
 
     private Value GivenBy(IInvocationOperation call, Verb verb, Value receiver, List<RecordAtom> records, Told told, Value sources)

@@ -61,6 +61,9 @@ internal enum Gives
     /// <summary>What it read.</summary>
     Read,
 
+    /// <summary>Entries, each into the variable of its name.</summary>
+    Variables,
+
     /// <summary>Something that hangs on every entry.</summary>
     All,
 
@@ -128,10 +131,13 @@ internal static class Verbs
         new("DesignRecord", "Compute", Gives.Value, Takes.Entry, Takes.Value, Takes.Words),
         new("DesignRecord", "Found", Gives.Value, Takes.Entry, Takes.Value, Takes.Words),
         new("DesignRecord", "Get", Gives.Read, Takes.Read),
+        new("DesignRecord", "Recall", Gives.Variables),
         new("DesignRecord", "EntryOf", Gives.Read, Takes.Read),
         new("DesignRecord", "EntriesOf", Gives.Read, Takes.Read),
         new("DesignRecord", "Explain", Gives.Read, Takes.Read),
         new("DesignRecord", "Compliance", Gives.Read, Takes.ReadLabel),
+        new("DesignRecord", "Verdict", Gives.Read, Takes.ReadLabel),
+        new("DesignRecord", "Verdicts", Gives.Read, Takes.ReadLabel),
         new("DesignRecord", "Require", Gives.Requirement, Takes.Label, Takes.Words),
         new("DesignRecord", "Conditions", Gives.Conditions),
         new("DesignRecord", "Set", Gives.Nothing, Takes.Entry, Takes.Value),

@@ -1,1 +1,1 @@
-[assembly: EightOhm.Room("Devices", "transistors from their cards")]
+[assembly: EightOhm.Room("Devices", "transistors, bridges, capacitors, transformers, sinks and relays from their cards")]

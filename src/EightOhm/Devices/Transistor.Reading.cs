@@ -7,63 +7,25 @@ namespace EightOhm.Devices;
 /// <content>Reading a card.</content>
 public sealed partial class Transistor
 {
-    /// <summary>What a card's "format" says.</summary>
-    public const string Format = "eightohm-card";
-
-    private const string Kind = "power transistor";
-
     /// <summary>Reads a card from a file.</summary>
     /// <param name="path">The file, from the working directory: "cards/…json" beside a notebook.</param>
     /// <exception cref="CardException">The file is missing or is not such a card; the message says where and what is allowed.</exception>
-    public static Transistor Load(string path)
-    {
-        ArgumentNullException.ThrowIfNull(path);
-        try
-        {
-            return Read(File.ReadAllBytes(path), path);
-        }
-        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
-        {
-            throw new CardException(path, 1, "", $"there is no such file in {Path.GetFullPath(Path.GetDirectoryName(path) is { Length: > 0 } folder ? folder : ".")}.", e);
-        }
-    }
+    public static Transistor Load(string path) => Load<Transistor>(path);
 
     /// <summary>Reads a card from its text.</summary>
     /// <param name="json">The card.</param>
     /// <param name="name">What to call it in messages.</param>
     /// <exception cref="CardException">The text is not such a card; the message says where and what is allowed.</exception>
-    public static Transistor Parse(string json, string name = "card")
-    {
-        ArgumentNullException.ThrowIfNull(json);
-        return Read(System.Text.Encoding.UTF8.GetBytes(json), name);
-    }
+    public static Transistor Parse(string json, string name = "card") => Parse<Transistor>(json, name);
 
-    private static Transistor Read(byte[] bytes, string file)
+    /// <exception cref="JsonFault">It is not such a card.</exception>
+    internal static Transistor Read(JsonPart card)
     {
-        try
-        {
-            return Read(JsonPart.Parse(bytes));
-        }
-        catch (JsonFault fault)
-        {
-            throw new CardException(file, fault.Line, fault.Place, fault.Message, fault.InnerException);
-        }
-    }
-
-    private static Transistor Read(JsonPart card)
-    {
-        card.Exactly("format", "version", "kind", "name", "invented", "source", "polarity", "V_CEO", "I_C", "I_CM", "P", "T_ref", "T_J", "theta_JC", "f_T", "C_ob", "r_int", "V_BE", "h_FE", "safeArea");
+        card.With("polarity", "V_CEO", "I_C", "I_CM", "P", "T_ref", "T_J", "theta_JC", "f_T", "C_ob", "r_int", "V_BE", "h_FE", "safeArea");
         card["V_BE"].Exactly("I_C", "V_BE", "tc");
-        Must(card["format"], Format);
-        if (card["version"].NumberText != "1")
-            throw card["version"].Fault($"must be 1: a newer card needs a newer EightOhm (was {card["version"].NumberText}).");
-        Must(card["kind"], Kind);
         card["safeArea"].Exactly("secondBreakdownLeft", "lines");
-        var read = new Transistor
+        var read = new Transistor(card)
         {
-            Name = card["name"].Written(),
-            Invented = card["invented"].Flag,
-            Source = card["source"].Written(),
             Polarity = card["polarity"].Text switch
             {
                 "npn" => Polarity.Npn,
@@ -121,11 +83,5 @@ public sealed partial class Transistor
         return lines.Count > 0 && lines[0].Pulse is null && lines.Skip(1).Zip(lines.Skip(2)).All(p => p.Second.Pulse < p.First.Pulse) && lines.Skip(1).All(l => l.Pulse is not null)
             ? lines
             : throw list.Fault("the dc line is expected first (\"pulse\": \"dc\"), then the pulse lines from the longest pulse to the shortest.");
-    }
-
-    private static void Must(JsonPart part, string word)
-    {
-        if (part.Text != word)
-            throw part.Fault($"must be \"{word}\" (was \"{part.Text}\").");
     }
 }

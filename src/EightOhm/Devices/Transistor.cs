@@ -1,4 +1,5 @@
 using EightOhm.Explaining;
+using EightOhm.Json;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -19,20 +20,12 @@ public enum Polarity
 /// Power dissipation, safe area, static transfer, temperature tracking and stored charge all begin here.</remarks>
 /// <example><code>var npn = Transistor.Load("cards/tern-output-npn.json"); npn.AllowedPower(80.degC)</code></example>
 [RecordName("transistor")]
-public sealed partial class Transistor
+public sealed partial class Transistor : DeviceCard
 {
-    internal Transistor()
+    private Transistor(JsonPart card)
+        : base(card)
     {
     }
-
-    /// <summary>The device's name.</summary>
-    public required string Name { get; init; }
-
-    /// <summary>True for a device that does not exist and serves a demonstration.</summary>
-    public required bool Invented { get; init; }
-
-    /// <summary>Where the figures come from; for an invented card what it was invented for.</summary>
-    public required string Source { get; init; }
 
     /// <summary>npn or pnp.</summary>
     public required Polarity Polarity { get; init; }

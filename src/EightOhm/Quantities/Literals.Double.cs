@@ -124,6 +124,9 @@ public static partial class Literals
         /// <summary>So many seconds.</summary>
         public Duration s => Duration.FromSeconds(x);
 
+        /// <summary>So many hours.</summary>
+        public Duration h => Duration.FromHours(x);
+
         /// <summary>So many milliseconds.</summary>
         public Duration ms => Duration.FromSeconds(x / 1e3);
 

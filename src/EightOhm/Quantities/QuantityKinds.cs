@@ -34,7 +34,7 @@ public static class QuantityKinds
         Kind<ElectricCapacitance>("F", -15, 0, v => v.Farads, x => ElectricCapacitance.FromFarads(x)) with { NeverNegative = true },
         Kind<ElectricInductance>("H", -12, 0, v => v.Henries, x => ElectricInductance.FromHenries(x)) with { NeverNegative = true },
         Kind<Frequency>("Hz", -6, 9, v => v.Hertz, x => Frequency.FromHertz(x)) with { NeverNegative = true },
-        Kind<Duration>("s", -15, 0, v => v.Seconds, x => Duration.FromSeconds(x)) with { NeverNegative = true },
+        Kind<Duration>("s", -15, 0, v => v.Seconds, x => Duration.FromSeconds(x), ("h", 3600)) with { NeverNegative = true },
         Kind<ElectricConductance>("S", -9, 3, v => v.Siemens, x => ElectricConductance.FromSiemens(x)) with { NeverNegative = true },
         Kind<ElectricCharge>("C", -24, 3, v => v.Coulombs, x => ElectricCharge.FromCoulombs(x)),
         Kind<Energy>("J", -24, 6, v => v.Joules, x => Energy.FromJoules(x)),

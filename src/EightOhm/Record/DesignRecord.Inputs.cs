@@ -1,5 +1,5 @@
+using EightOhm.Devices;
 using EightOhm.Quantities;
-using Transistor = EightOhm.Devices.Transistor;
 
 namespace EightOhm.Record;
 
@@ -38,33 +38,48 @@ public sealed partial class DesignRecord
     public T Assume<T>(string name, T value, string? basis = null)
         where T : struct => Input(name, value, EntryRole.Assumption, basis, null);
 
+    /// <summary>A transistor's card in a role.</summary>
+    /// <inheritdoc cref="Part{T}(string, string)"/>
+    public Transistor Part(string role, string file) => Part<Transistor>(role, file);
+
+    /// <summary>The transistor in a role, as the record has it.</summary>
+    /// <inheritdoc cref="Part{T}(string)"/>
+    public Transistor Part(string role) => Part<Transistor>(role);
+
     /// <summary>A device's card in a role. Its entry is called as the role, with _ for a blank; what was computed from it is stale when the card's text changes.</summary>
-    /// <param name="role">The role, such as "output npn".</param>
-    /// <param name="file">The card, from the record's folder: "cards/output-npn.json".</param>
+    /// <typeparam name="T">The kind of card: <see cref="RectifierBridge"/>, <see cref="Relay"/>, ….</typeparam>
+    /// <param name="role">The role, such as "bridge".</param>
+    /// <param name="file">The card, from the record's folder: "cards/bridge.json".</param>
     /// <returns>The device in force: that of the chapter's card, unless another card was set.</returns>
-    /// <exception cref="Devices.CardException">The card is missing or damaged.</exception>
-    /// <exception cref="RecordException">The role's name is taken by something else or makes no symbol.</exception>
-    public Transistor Part(string role, string file)
+    /// <exception cref="CardException">The card is missing or damaged.</exception>
+    /// <exception cref="RecordException">The role's name is taken by something else or makes no symbol, or the card is of another kind.</exception>
+    public T Part<T>(string role, string file)
+        where T : DeviceCard
     {
         ArgumentNullException.ThrowIfNull(role);
         ArgumentException.ThrowIfNullOrWhiteSpace(file);
         var name = EntryNames.Check(role.Trim().Replace(' ', '_'));
         lock (_gate)
         {
-            var slot = For(name, EntryRole.Part, null) with { Value = _parts.Load(_parts.Relative(file)) };
+            var before = For(name, EntryRole.Part, null);
+            var slot = before with { Value = OfKind(name, typeof(T), _parts.Load(_parts.Relative(file))) };
+            if (before.Value is PartFile { CardType: var was } && was != typeof(T))
+                throw new RecordException($"{name} is {before.KindName} already and cannot be {CardKinds.Of(typeof(T)).InWords} too. Choose another role, or remove it first: record.Remove(\"{name}\").");
             // A set card is read again as well: the chapter is at work with what it holds now.
             if (slot.Override is PartFile set)
-                slot = slot with { Override = _parts.Load(set.File) };
+                slot = slot with { Override = OfKind(name, typeof(T), _parts.Load(set.File)) };
             Put(slot);
             Look();
-            return DeviceOf(slot);
+            return DeviceOf<T>(slot);
         }
     }
 
     /// <summary>The device in a role, as the record has it.</summary>
-    /// <param name="role">The role, such as "output npn".</param>
-    /// <exception cref="RecordException">No part has that role, or its card cannot be read.</exception>
-    public Transistor Part(string role)
+    /// <typeparam name="T">The kind of card.</typeparam>
+    /// <param name="role">The role, such as "bridge".</param>
+    /// <exception cref="RecordException">No part of that kind has that role, or its card cannot be read.</exception>
+    public T Part<T>(string role)
+        where T : DeviceCard
     {
         ArgumentNullException.ThrowIfNull(role);
         lock (_gate)
@@ -72,8 +87,10 @@ public sealed partial class DesignRecord
             var slot = Known(role.Trim().Replace(' ', '_'));
             if (slot.Role != EntryRole.Part)
                 throw new RecordException($"{slot.Name} is {slot.Role.InWords()}, not a part.");
+            if (slot.Type != typeof(T))
+                throw new RecordException($"{slot.Name} is {slot.KindName}, not {CardKinds.Of(typeof(T)).InWords}.");
             Look();
-            return DeviceOf(slot);
+            return DeviceOf<T>(slot);
         }
     }
 
@@ -88,7 +105,7 @@ public sealed partial class DesignRecord
         lock (_gate)
         {
             var slot = Settable(name);
-            Put(slot with { Override = slot.Kind is { } kind ? SetText.Read(slot.Name, text, kind) : SetCard(slot.Name, text.Trim()) });
+            Put(slot with { Override = slot.Kind is { } kind ? SetText.Read(slot.Name, text, kind) : SetCard(slot, text.Trim()) });
         }
     }
 
@@ -115,19 +132,24 @@ public sealed partial class DesignRecord
         }
     }
 
-    private PartFile SetCard(string name, string file)
+    private PartFile SetCard(Slot slot, string file)
     {
         try
         {
-            return _parts.Load(_parts.Relative(file));
+            return OfKind(slot.Name, slot.Type, _parts.Load(_parts.Relative(file)));
         }
-        catch (Devices.CardException e)
+        catch (CardException e)
         {
-            throw new RecordException($"{name}: {e.Message}", e);
+            throw new RecordException($"{slot.Name}: {e.Message}", e);
         }
     }
 
-    private Transistor DeviceOf(Slot slot) => _evaluation.ArgumentOf(slot.Name) as Transistor
+    private static PartFile OfKind(string name, Type kind, PartFile part) => part.CardType == kind
+        ? part
+        : throw new RecordException($"{name}: {part.File} is {CardKinds.Of(part.CardType).InWords}; {CardKinds.Of(kind).InWords} is expected.");
+
+    private T DeviceOf<T>(Slot slot)
+        where T : DeviceCard => _evaluation.ArgumentOf(slot.Name) as T
         ?? throw NoValue(slot.Name, _evaluation.Of(slot.Name));
 
     private Slot Settable(string name)

@@ -29,7 +29,8 @@ public sealed partial class DesignRecord
         _file = file;
         Path = file.Path;
         _parts = new(RecordFolder.PartsOf(file.Path));
-        _content = file.Read() ?? new(System.IO.Path.GetFileNameWithoutExtension(file.Path));
+        var nameless = RecordNames.Of(file.Path, RecordFolder.PartsOf(file.Path));
+        _content = file.Read(nameless) ?? new(nameless);
         _evaluation = new(_content, _parts);
         _saved = (_content, _evaluation);
         RecordFolder.Tell(this);
@@ -47,7 +48,7 @@ public sealed partial class DesignRecord
     /// <summary>The file's full path; of a scratch record its name.</summary>
     public string Path { get; }
 
-    /// <summary>The design's name, such as "Tern 100"; the file's name until it is set. Setting it saves.</summary>
+    /// <summary>The design's name, such as "Tern 100"; until it is set that of its file, and of a file record.json that of its folder in words. Setting it saves.</summary>
     public string Name
     {
         get => _content.Name;
@@ -183,7 +184,8 @@ public sealed partial class DesignRecord
         return old with { Role = role };
     }
 
-    private Slot Known(string name) => _content.Find(name.Normalize()) ?? throw new RecordException($"The record has no {name}. {There(_content.InOrder, "It has")}");
+    private Slot Known(string name) => _content.Find(name.Normalize()) ?? throw new RecordException(
+        $"The record has no {name}.{(NearestName.Of(name.Normalize(), _content.Slots.Keys) is { } near ? $" Did you mean {near}?" : "")} {There(_content.InOrder, "It has")}");
 
     private void Look() => _evaluation = _evaluation.AfterLook();
 

@@ -16,7 +16,7 @@ namespace EightOhm.SafeAreas;
 /// <param name="Output">The output's voltage there: seldom its peak.</param>
 /// <param name="Level">The peak at which it happens over the greatest peak.</param>
 /// <param name="SetBy">What sets the current allowed there.</param>
-public sealed record SafeAreaUtilisation(
+public sealed partial record SafeAreaUtilisation(
     [property: Symbol("u")] double Use,
     [property: Symbol("V_CE")] ElectricPotential Voltage,
     [property: Symbol("I_C")] ElectricCurrent Current,

@@ -65,6 +65,14 @@ public sealed record DualSteadySupply
     [Symbol("S")]
     public ElectricApparentPower ApparentPower => ElectricApparentPower.FromVoltamperes(2 * HalfEmf.Volts * HalfWindingRms.Amperes);
 
+    /// <summary>Power dissipation of the whole bridge, from the solved waveforms: each rail's drop times its mean current, and the diode's resistance times its rms squared.</summary>
+    [Symbol("P_D")]
+    public Power BridgeDissipation => OfRail(Positive) + OfRail(Negative);
+
+    /// <summary>The highest reverse voltage on a diode at this mains, without load and without its drop.</summary>
+    [Symbol("PIV")]
+    public ElectricPotential PeakInverseVoltage => PeakInverse.DualRail(HalfEmf * Math.Sqrt(2), default);
+
     /// <summary>Whether playing loads were replaced by their mean currents.</summary>
     public bool ByMeanCurrent { get; internal init; }
 
@@ -72,6 +80,8 @@ public sealed record DualSteadySupply
     /// <exception cref="ArgumentOutOfRangeException">There is no load on it.</exception>
     [Worked("the solved figures beside the closed estimates of the PeakRectifier formulas")]
     public SupplyEstimates BesideTextbook() => new(Positive, HalfEmf, Supply.Mains, Supply.Drop, Supply.Reservoir);
+
+    private Power OfRail(RailFigures rail) => RectifierDissipation.OfRail(1, Supply.Drop, Supply.DiodeResistance, rail.LoadMean, rail.WindingRms);
 
     internal DualRailSupply Supply { get; init; } = null!;
 

@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
@@ -17,6 +18,13 @@ public sealed record DualWinding
         Rated = Guard.Positive(rated, nameof(rated));
         Regulation = Guard.Positive(regulation, nameof(regulation), "Small toroids have 10 %, large ones 5 %.");
         Rating = Guard.Positive(rating, nameof(rating));
+    }
+
+    /// <summary>Reads a transformer's card.</summary>
+    /// <param name="card">The transformer.</param>
+    public DualWinding(MainsTransformer card)
+        : this((card ?? throw new ArgumentNullException(nameof(card))).Secondary, card.Regulation, card.Rating)
+    {
     }
 
     /// <summary>Voltage of one half at full load, rms.</summary>

@@ -78,6 +78,23 @@ public static partial class PeakRectifier
         return I * (1 + 2 * pi * Sqrt(2 * V_p / V_r));
     }
 
+    /// <summary>Mean diode current while it conducts, full-wave: I·(1 + π·√(V_p/(2·V_r))).</summary>
+    /// <remarks>Over a whole period each of a pair carries half the load current; this is the mean of a pulse alone.</remarks>
+    /// <param name="I">Load current; 0 A or more.</param>
+    /// <param name="V_p">Peak at the reservoir; greater than 0 V.</param>
+    /// <param name="V_r">Ripple, peak to peak; greater than 0 V, at most the peak.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the ripple is above the peak.</exception>
+    [Formula(Source, Symbol = "i_D_av")]
+    [RecordName("peak-rectifier.full-wave-mean")]
+    public static ElectricCurrent FullWaveMean(ElectricCurrent I, ElectricPotential V_p, ElectricPotential V_r)
+    {
+        Guard.NotNegative(I);
+        Guard.Positive(V_p);
+        Guard.Positive(V_r);
+        Guard.Between(V_r, default, V_p, hint: Exchanged);
+        return I * (1 + pi * Sqrt(V_p / (2 * V_r)));
+    }
+
     /// <summary>Peak diode current, full-wave: I·(1 + 2·π·√(V_p/(2·V_r))).</summary>
     /// <param name="I">Load current; 0 A or more.</param>
     /// <param name="V_p">Peak at the reservoir; greater than 0 V.</param>

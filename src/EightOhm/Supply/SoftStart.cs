@@ -29,6 +29,8 @@ public sealed record SoftStart
         LimiterEnergyByStep = Stored * (on.Limiter.Cold / (on.Limiter.Cold + on.Primary.Ohms + Inrush.ReflectedHalves(on.HalfResistance, on.Turns).Ohms));
         Pulse = new JouleIntegral(march.SquareTime);
         BypassPulse = new JouleIntegral(march.SecondSquareTime);
+        HalfCycleRails = march.Rails;
+        (Mains, Turns, GreatestHalfCycle) = (on.Mains, on.Turns, new JouleIntegral(march.MostHalf));
     }
 
     /// <summary>The rail that the reservoirs would reach without load.</summary>
@@ -65,6 +67,24 @@ public sealed record SoftStart
 
     /// <summary>I²t of the primary in the five mains periods after the bypass: the second surge.</summary>
     public JouleIntegral BypassPulse { get; }
+
+    /// <summary>Mains frequency.</summary>
+    public Frequency Mains { get; }
+
+    /// <summary>Primary turns over those of one half of the secondary.</summary>
+    public double Turns { get; }
+
+    /// <summary>I²t of the primary in the one half-cycle that has most of it, before or after the bypass.</summary>
+    public JouleIntegral GreatestHalfCycle { get; }
+
+    /// <summary>The greatest current of a diode, peak, before or after the bypass: both half windings charge at once, so it is the primary's times half the turns ratio.</summary>
+    public ElectricCurrent DiodePeak => DiodeSurge.OfPrimary(Peak > BypassPeak ? Peak : BypassPeak, Turns);
+
+    /// <summary>I²t of a diode in the half-cycle that has most of it.</summary>
+    public JouleIntegral DiodePulse => DiodeSurge.IntegralOfPrimary(GreatestHalfCycle, Turns);
+
+    /// <summary>The rails in V at the end of each half-cycle, counted from the closing, until the bypass.</summary>
+    internal IReadOnlyList<double> HalfCycleRails { get; }
 
     /// <summary>I²t of both surges: what the fuse sees.</summary>
     public JouleIntegral WholePulse => new(Pulse.Si + BypassPulse.Si);
@@ -113,6 +133,7 @@ public sealed record SoftStart
             var half = v + (step / 2 * Slope(t, v));
             var middle = 2 * Charging(t + (step / 2), half, r) / turns;
             v = Math.Max(v + (step * Slope(t + (step / 2), half)), 0);
+            march.Add((long)Math.Floor((2 * f * t) + (begin / Math.PI)), middle * middle * step);
             if (through)
             {
                 march.SecondSquareTime += middle * middle * step;
@@ -122,6 +143,8 @@ public sealed record SoftStart
             var heat = middle * middle * limiter * step;
             march.Heat += heat;
             march.SquareTime += middle * middle * step;
+            if (k % (StepsPerPeriod / 2) == (StepsPerPeriod / 2) - 1)
+                march.Rails.Add(v);
             if (march.Reached < 0 && v >= goal)
                 march.Reached = t + step;
             if (!on.Limiter.Warms)
@@ -150,5 +173,19 @@ public sealed record SoftStart
         public double AtBypass { get; set; }
 
         public double Limiter { get; set; }
+
+        public List<double> Rails { get; } = [];
+
+        public double MostHalf { get; private set; }
+
+        private long half = long.MinValue;
+        private double inHalf;
+
+        // A diode conducts in one half-cycle and rests in the next.
+        public void Add(long halfCycle, double squareTime)
+        {
+            (half, inHalf) = (halfCycle, halfCycle == half ? inHalf + squareTime : squareTime);
+            MostHalf = Math.Max(MostHalf, inHalf);
+        }
     }
 }

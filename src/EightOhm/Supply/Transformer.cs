@@ -57,6 +57,20 @@ public static partial class Transformer
         return Sqrt(2) * (1 + x.DecimalFractions) * V_NL - V_D;
     }
 
+    /// <summary>The highest peak of one half's emf: √2·V_FL·(1 + r_T)·(1 + x), what the diodes and reservoirs see without load.</summary>
+    /// <param name="V_FL">Nameplate voltage of one half of the winding, at full load, rms; greater than 0 V.</param>
+    /// <param name="r_T">Regulation; 0 or more.</param>
+    /// <param name="x">How far the mains may be above nominal, such as 10.percent; above −100 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [RecordName("transformer.highest-peak")]
+    [Formula(Regulated + "; peak of a sine", Symbol = "V_m")]
+    public static ElectricPotential HighestPeak(ElectricPotential V_FL, Ratio r_T, Ratio x)
+    {
+        Guard.Positive(1 + x.DecimalFractions, nameof(x), "Write 10.percent for a tenth above nominal, (−10).percent for a tenth below.");
+        var V_NL = NoLoadVoltage(V_FL, r_T);
+        return Sqrt(2) * (1 + x.DecimalFractions) * V_NL;
+    }
+
     /// <summary>The rail that a part must bear for an amplifier of a peak and its own drop: (V_p + V_od)·(1 + r_T)·(1 + x).</summary>
     /// <remarks>An amplifier IC maker's estimate, one rail. It takes all of the regulation as sag and ignores ripple.</remarks>
     /// <param name="V_p">Peak output voltage (not rms); 0 V or more.</param>

@@ -1,3 +1,4 @@
+using EightOhm.Devices;
 using EightOhm.Explaining;
 using EightOhm.Quantities;
 using UnitsNet;
@@ -8,7 +9,7 @@ namespace EightOhm.Thermal;
 /// <remarks>What the base adds under a small device: <see cref="SpreadingResistance"/>.</remarks>
 /// <example><code>new PlateFinSink { Width = 300.mm, Height = 150.mm, FinLength = 50.mm, Thickness = 3.mm, Fins = 24, Emissivity = 0.85 }.At(100.W, 35.degC)</code></example>
 [Called("plate-fin heat sink")]
-public sealed record PlateFinSink
+public sealed partial record PlateFinSink
 {
     /// <summary>Of the base, across the fins; wider than all fins together.</summary>
     public required Length Width { get; init => field = Guard.Positive(value, nameof(Width)); }
@@ -45,6 +46,23 @@ public sealed record PlateFinSink
                 Guard.Refuse(nameof(Width), Width, $"more than the {Fins} fins together, {QuantityFormat.Short(Fins * Thickness)}", "Use fewer or thinner fins.");
             return Length.FromMeters((Width.Meters - (Fins * Thickness.Meters)) / (Fins - 1));
         }
+    }
+
+    /// <summary>The sink of a card, by its size. What its maker rates is <see cref="HeatSinkCard.ToAir"/>.</summary>
+    /// <param name="card">The sink.</param>
+    public static PlateFinSink Of(HeatSinkCard card)
+    {
+        ArgumentNullException.ThrowIfNull(card);
+        return new()
+        {
+            Width = card.Width,
+            Height = card.Height,
+            FinLength = card.FinLength,
+            Thickness = card.FinThickness,
+            Fins = card.Fins,
+            Emissivity = card.Emissivity,
+            Conductivity = card.Conductivity,
+        };
     }
 
     /// <summary>The same sink with another number of fins in its width.</summary>

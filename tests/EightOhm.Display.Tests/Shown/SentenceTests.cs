@@ -2,6 +2,7 @@ using System.Globalization;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
 using UnitsNet;
+using static EightOhm.Display.Sentences;
 
 namespace EightOhm.Display.Tests.Shown;
 
@@ -24,6 +25,18 @@ public class SentenceTests
         {
             Thread.CurrentThread.CurrentCulture = before;
         }
+    }
+
+    [Fact]
+    public void What_is_said_is_a_line_on_a_console_and_a_paragraph_on_a_page()
+    {
+        var V_CEO = 200.V;
+        var said = Say($"""
+            At {28.28427.V:3} and {0.1 + 0.2} of V_CEO,
+            {V_CEO} < {1.kV}.
+            """);
+        Assert.Equal("At 28.3 V and 0.3 of V_CEO, 200 V < 1 kV.", Show.Text(said));
+        Assert.Equal("<p class=\"eo-sentence\">At 28.3 V and 0.3 of <i>V</i><sub><span style=\"font-size:0\">_</span>CEO</sub>, 200 V &lt; 1 kV.</p>", Show.Html(said));
     }
 
     [Fact]

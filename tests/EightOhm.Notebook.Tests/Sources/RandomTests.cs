@@ -3,6 +3,7 @@ using EightOhm.Notebook.Sources;
 namespace EightOhm.Notebook.Tests.Sources;
 
 /// <summary>Made-up notebooks, read and run: no source is missed, and running again only what the graph says gives what running all gives.</summary>
+[Collection("stub library")]
 public sealed class RandomTests
 {
     public static TheoryData<int> Seeds => [.. Enumerable.Range(1, int.Parse(Environment.GetEnvironmentVariable("EIGHTOHM_SEEDS") ?? "12", System.Globalization.CultureInfo.InvariantCulture))];

@@ -12,6 +12,7 @@ internal static class StubLibrary
         using System.Collections.Generic;
         using System.Linq;
         using System.Linq.Expressions;
+        using System.Runtime.CompilerServices;
 
         namespace EightOhm.Record
         {
@@ -38,6 +39,9 @@ internal static class StubLibrary
                 public double Derive(string name, Expression<Func<double, double, double>> rule) => Compute(name, rule.Compile()(Get<double>(rule.Parameters[0].Name), Get<double>(rule.Parameters[1].Name)));
                 public double Let(string name, Expression<Func<double, double>> rule) => Derive(name, rule);
                 public T Get<T>(string name) => (T)Values[name];
+                public void Recall<T1>(out T1 a, [CallerArgumentExpression("a")] string nameOfA = "") => a = Get<T1>(Last(nameOfA));
+                public void Recall<T1, T2>(out T1 a, out T2 b, [CallerArgumentExpression("a")] string nameOfA = "", [CallerArgumentExpression("b")] string nameOfB = "") { a = Get<T1>(Last(nameOfA)); b = Get<T2>(Last(nameOfB)); }
+                private static string Last(string argument) => argument.Split(' ').Last();
                 public double[] EntriesOf(params string[] names) => names.Select(Get<double>).ToArray();
                 public string[] Compliance(params string[] names) => names.Select(n => $"{Values["?" + n]}").ToArray();
                 public string Explain(string name) => $"{Values[name]}";

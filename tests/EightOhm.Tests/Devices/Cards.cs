@@ -1,3 +1,5 @@
+using EightOhm.Devices;
+
 namespace EightOhm.Tests.Devices;
 
 /// <summary>The invented cards beside the notebooks.</summary>
@@ -8,6 +10,16 @@ internal static class Cards
     public static string Output { get; } = Path.Combine(Folder, "tern-output-npn.json");
 
     public static string OutputPnp { get; } = Path.Combine(Folder, "tern-output-pnp.json");
+
+    /// <summary>The cards of the design.</summary>
+    public static string Design { get; } = Path.Combine(Root(), "notebooks", "tern-100", "cards");
+
+    /// <summary>All of them.</summary>
+    public static IEnumerable<DeviceCard> All => Directory.GetFiles(Design, "*.json").Select(DeviceCard.Load<DeviceCard>);
+
+    /// <summary>One of them.</summary>
+    public static T Of<T>(string role)
+        where T : DeviceCard => DeviceCard.Load<T>(Path.Combine(Design, role + ".json"));
 
     private static string Root()
     {

@@ -74,7 +74,7 @@ public sealed class DeriveTests : IDisposable
     [Fact]
     public void Unknown_entries_wrong_types_and_circles_are_refused()
     {
-        Assert.Equal("The record has no R_x. It has P, R_L.", Assert.Throws<RecordException>(() => _record.Derive("V", (Power P, ElectricResistance R_x) => Sqrt(P * R_x))).Message);
+        Assert.Equal("The record has no R_x. Did you mean R_L? It has P, R_L.", Assert.Throws<RecordException>(() => _record.Derive("V", (Power P, ElectricResistance R_x) => Sqrt(P * R_x))).Message);
         Assert.Contains("V takes P for ElectricPotential, but the record has it as Power", Assert.Throws<RecordException>(() => _record.Derive("V", (ElectricPotential P) => P)).Message, StringComparison.Ordinal);
         _record.Derive("a", (Power P) => P * 2.0);
         _record.Derive("b", (Power a) => a * 2.0);

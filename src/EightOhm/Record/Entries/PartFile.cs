@@ -6,6 +6,12 @@ namespace EightOhm.Record;
 /// <param name="Device">The device's name, as the card has it.</param>
 public sealed record PartFile(string File, string Hash, string Device)
 {
+    /// <summary>What kind of device it is, as its card's "kind" says: "power transistor", "rectifier bridge".</summary>
+    public string Kind { get; init; } = Devices.CardKinds.First.Name;
+
+    /// <summary>The type by which a rule takes it.</summary>
+    internal Type CardType => Devices.CardKinds.Find(Kind)!.Type;
+
     /// <summary>The device and its file.</summary>
     public override string ToString() => $"{Device} ({File})";
 }

@@ -8,10 +8,7 @@ namespace EightOhm.Record;
 internal sealed class PartFiles(string folder)
 {
     // A card is small; what was read of one content serves until the content changes.
-    private readonly Dictionary<string, Transistor> _read = new(StringComparer.Ordinal);
-
-    /// <summary>The type by which a rule takes a part.</summary>
-    public static Type DeviceType => typeof(Transistor);
+    private readonly Dictionary<string, DeviceCard> _read = new(StringComparer.Ordinal);
 
     /// <summary>The card's path as the record keeps it: from its folder, with /.</summary>
     public string Relative(string file)
@@ -46,8 +43,8 @@ internal sealed class PartFiles(string folder)
         var bytes = File.ReadAllBytes(Path.GetFullPath(file, folder));
         var hash = Hash(bytes);
         if (!_read.TryGetValue(hash, out var card))
-            _read[hash] = card = Transistor.Parse(System.Text.Encoding.UTF8.GetString(bytes), Path.GetFileName(file));
-        return new(file, hash, card.Name);
+            _read[hash] = card = DeviceCard.Read(bytes, Path.GetFileName(file));
+        return new(file, hash, card.Name) { Kind = card.Kind };
     }
 
     /// <summary>The same for who asks for it by its name.</summary>
@@ -65,7 +62,7 @@ internal sealed class PartFiles(string folder)
     }
 
     /// <summary>The device of a part that was read.</summary>
-    public Transistor Device(PartFile part) => _read[part.Hash];
+    public DeviceCard Device(PartFile part) => _read[part.Hash];
 
     // A checkout may have turned the line ends about; the card is the same.
     private static string Hash(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData([.. bytes.Where(b => b != (byte)'\r')]))[..32];

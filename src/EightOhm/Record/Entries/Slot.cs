@@ -41,9 +41,11 @@ internal sealed record Slot(string Name, EntryRole Role, QuantityKind? Kind)
     public IReadOnlyList<string> Before => HangsOnAll ? [] : From;
 
     /// <summary>The type by which a rule takes it.</summary>
-    public Type Type => Kind?.Type ?? PartFiles.DeviceType;
+    public Type Type => Kind?.Type ?? Card.Type;
 
-    public string KindName => Kind is null ? "a part" : KindNames.Of(Kind);
+    public string KindName => Kind is null ? Card.InWords : KindNames.Of(Kind);
+
+    private Devices.CardKind Card => Devices.CardKinds.Find(((PartFile)Value!).Kind)!;
 
     /// <summary>Whether a file would hold the same of both.</summary>
     public bool SaysTheSame(Slot other) =>

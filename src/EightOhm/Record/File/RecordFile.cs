@@ -13,7 +13,8 @@ internal sealed class RecordFile(string path, IFileLayer files)
     private string Part => Path + ".part";
 
     /// <summary>The content, or null when the file does not exist.</summary>
-    public RecordContent? Read()
+    /// <param name="nameless">The design's name where the file has none.</param>
+    public RecordContent? Read(string nameless)
     {
         files.Discard(Part);
         _seen = files.Read(Path);
@@ -21,7 +22,7 @@ internal sealed class RecordFile(string path, IFileLayer files)
             return null;
         try
         {
-            return RecordReader.Read(_seen);
+            return RecordReader.Read(_seen, nameless);
         }
         catch (JsonFault fault)
         {

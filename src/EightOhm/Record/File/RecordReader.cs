@@ -8,12 +8,14 @@ namespace EightOhm.Record;
 internal static class RecordReader
 {
     /// <summary>Reads a whole file, of this version or an older one.</summary>
+    /// <param name="bytes">The file's bytes.</param>
+    /// <param name="nameless">The design's name where the file has none.</param>
     /// <exception cref="JsonFault">The file is not a record that this version can read.</exception>
-    public static RecordContent Read(byte[] bytes)
+    public static RecordContent Read(byte[] bytes, string nameless)
     {
         var root = Migrations.ToPresent(JsonPart.Parse(bytes));
         root.Allow("format", "version", "design", "entries", "requirements", "unanswered");
-        var content = new RecordContent(Words.Clean(root["design"].Text)!);
+        var content = new RecordContent(Words.Clean(root.Optional("design")?.Text) ?? nameless);
         var entries = root["entries"].Items;
         // First all that stands by itself: a rule may name an entry that comes after it.
         foreach (var part in entries)
@@ -96,8 +98,11 @@ internal static class RecordReader
 
     private static PartFile ReadPart(JsonPart part)
     {
-        part.Exactly("file", "hash", "device");
-        return new(part["file"].Written(), part["hash"].Written(), Words.Clean(part["device"].Text)!);
+        part.Allow("card", "file", "hash", "device");
+        return new(part["file"].Written(), part["hash"].Written(), Words.Clean(part["device"].Text)!)
+        {
+            Kind = part.Optional("card") is { } card ? Devices.CardKinds.Named(card).Name : Devices.CardKinds.First.Name,
+        };
     }
 
     private static Rule ReadRule(JsonPart part, RecordContent content, Slot slot)

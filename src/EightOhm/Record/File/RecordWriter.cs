@@ -129,6 +129,8 @@ internal static class RecordWriter
         }
 
         json.WriteStartObject(name);
+        if (part.CardType != Devices.CardKinds.First.Type)
+            json.WriteString("card", part.Kind);
         json.WriteString("file", part.File);
         json.WriteString("hash", part.Hash);
         json.WriteString("device", part.Device);

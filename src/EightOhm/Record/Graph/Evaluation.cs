@@ -89,6 +89,8 @@ internal sealed class Evaluation
         var seen = _parts.Look(kept.File);
         if (seen.Part is null)
             return new(null, EntryState.NoAnswer, seen.Reason);
+        if (seen.Part.Kind != kept.Kind)
+            return new(null, EntryState.NoAnswer, $"{kept.File} is {Devices.CardKinds.Find(seen.Part.Kind)!.InWords} now, no longer {Devices.CardKinds.Find(kept.Kind)!.InWords}");
         if (seen.Part.Hash != kept.Hash)
             return new(seen.Part, EntryState.Stale, $"{kept.File} changed since the chapter read it");
         return slot.Override is null

@@ -31,7 +31,7 @@ public sealed partial class DesignRecord
         }
     }
 
-    /// <summary>Some requirements against the present values, in the order they were made.</summary>
+    /// <summary>Some requirements against the present values, in the order they were made; last those of which a run could not even say what is asked (<see cref="NoAnswer"/>).</summary>
     /// <param name="names">Labels as they were written, or symbols of entries with a requirement on them.</param>
     /// <exception cref="RecordException">A name is neither.</exception>
     public IReadOnlyList<Requirement> Compliance(params string[] names)
@@ -39,14 +39,20 @@ public sealed partial class DesignRecord
         ArgumentNullException.ThrowIfNull(names);
         lock (_gate)
         {
-            foreach (var name in names)
+            var lost = names.Where(name => !_content.Clauses.Any(c => c.Entry == name || c.Label == name)).Distinct(StringComparer.Ordinal).ToList();
+            foreach (var name in lost)
             {
-                if (!_content.Clauses.Any(c => c.Entry == name || c.Label == name))
+                if (!_content.Unanswered.ContainsKey(name))
                     throw new RecordException($"Nothing is required of {name}. Write record.Require(\"in words\", \"{name}\").AtMost(…) first.");
             }
 
             Look();
-            return [.. _content.Clauses.Where(c => names.Contains(c.Entry, StringComparer.Ordinal) || names.Contains(c.Label, StringComparer.Ordinal)).Select(new Judgement(_content, _evaluation).Of)];
+            var judgement = new Judgement(_content, _evaluation);
+            return
+            [
+                .. _content.Clauses.Where(c => names.Contains(c.Entry, StringComparer.Ordinal) || names.Contains(c.Label, StringComparer.Ordinal)).Select(judgement.Of),
+                .. lost.Select(name => judgement.Lost(name, _content.Unanswered[name])),
+            ];
         }
     }
 

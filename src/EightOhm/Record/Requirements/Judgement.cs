@@ -14,7 +14,7 @@ internal sealed partial class Judgement(RecordContent content, Evaluation evalua
         var (low, high) = (LimitOf(clause.Limit.Low), LimitOf(clause.Limit.High));
         var worst = clause.Worst?.Deciding(NumberOf(low, clause.Worst), NumberOf(high, clause.Worst));
         var value = worst is null ? EntrySide(clause.Entry!) : WorstSide(clause.Worst!, worst);
-        var shown = new Requirement(Label(clause.Label), clause.Label, clause.Entry, Text(value.Value), worst?.At is { Length: > 0 } at ? at : null, Asked(clause.Limit, low, high), clause.Limit.Names, null, RequirementState.CannotTell, null) { Worst = worst };
+        var shown = new Requirement(Label(clause.Label), clause.Label, clause.Entry, Text(value.Value), worst?.At is { Length: > 0 } at ? at : null, Asked(clause.Limit, low, high, true), clause.Limit.Names, null, RequirementState.CannotTell, null) { Worst = worst, Asked = Asked(clause.Limit, low, high, false) };
         if (content.Unanswered.TryGetValue(clause.Label, out var why))
             return shown with { Value = Dash, State = RequirementState.CannotTell, Reason = why };
         foreach (var side in new[] { value, low, high }.OfType<Side>().OrderBy(s => s.State == RequirementState.CannotTell ? 0 : 1))
@@ -31,6 +31,9 @@ internal sealed partial class Judgement(RecordContent content, Evaluation evalua
 
         return Compared(shown, value, low, high);
     }
+
+    /// <summary>A requirement that a run did not come to: its limit is not known.</summary>
+    public Requirement Lost(string label, string reason) => new(Label(label), label, null, Dash, null, Dash, [], null, RequirementState.CannotTell, reason);
 
     private static Requirement Compared(Requirement shown, Side value, Side? low, Side? high)
     {
@@ -128,7 +131,7 @@ internal sealed partial class Judgement(RecordContent content, Evaluation evalua
 
     private static string Text(object? value) => value is null ? Dash : QuantityFormat.Long(value);
 
-    private static string Asked(LimitPair limit, Side? low, Side? high)
+    private static string Asked(LimitPair limit, Side? low, Side? high, bool named)
     {
         return (limit.Low, limit.High) switch
         {
@@ -137,7 +140,7 @@ internal sealed partial class Judgement(RecordContent content, Evaluation evalua
             _ => $"from {End(limit.Low!, low)} to {End(limit.High!, high)}",
         };
 
-        static string End(LimitNode node, Side? side) => node.Origin is null ? Text(side?.Value) : $"{Text(side?.Value)} ({node.Origin})";
+        string End(LimitNode node, Side? side) => node.Origin is null || !named ? Text(side?.Value) : $"{Text(side?.Value)} ({node.Origin})";
     }
 
     // "clip power into {R_L}" → "clip power into 8 Ω"; a name that is not there stays as it is.

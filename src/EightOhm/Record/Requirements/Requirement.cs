@@ -23,6 +23,9 @@ public sealed record Requirement(
     RequirementState State,
     string? Reason)
 {
+    /// <summary>What is asked, without the name of the limit: "at most 125 °C".</summary>
+    public string Asked { get; init; } = Limit;
+
     /// <summary>What was found over conditions: where, how, and what each condition has to do with it; null where an entry is judged.</summary>
     public WorstCase? Worst { get; init; }
 

@@ -15,7 +15,7 @@ internal static class KindNames
     public static string Of(QuantityKind kind) => Known[kind.Type];
 
     /// <summary>The name of a kind's type; of another type its own, for a message.</summary>
-    public static string Of(Type type) => Name(type) ?? (type == PartFiles.DeviceType ? "a part" : type.Name);
+    public static string Of(Type type) => Name(type) ?? Devices.CardKinds.Find(type)?.InWords ?? type.Name;
 
     /// <summary>The name of a type whose values a rule may hold, or null: a kind, a number, or a list of one of those.</summary>
     public static string? Name(Type type)

@@ -71,7 +71,7 @@ internal static class Chapter06
         var V_p = n.Pick(40.V, 36.V, 45.V);
         var Z = n.Pick(8.Ohm, 6.Ohm, 4.Ohm);
         var pairs = n.Pick(3, 2, 4);
-        var phi = n.Pick(45.deg, 30.deg, 60.deg);
+        var phi = n.Pick(30.deg, 35.deg, 55.deg, 60.deg);
         return Exercise.Ask($"{V_p} peak into {Z} at {phi}, {pairs} pairs. What current has one transistor of the side at work when the output passes 0 V?", () => V_p / Z * Sin(phi) / pairs)
             .Slip(V_p / Z / pairs, "That is its peak current, at another instant of the cycle.")
             .Slip(0.A, "Into a resistor; here the current is not in phase with the voltage.")
@@ -88,7 +88,7 @@ internal static class Chapter06
         var V = n.Pick(45.V, 42.V, 48.V);
         var Z = 4.Ohm;
         var phi = n.Pick(45.deg, 40.deg);
-        var P_most = n.Pick(50.W, 55.W);
+        var P_most = n.Pick(25.W, 28.W);
         var I_most = 5.A;
         var V_most = 0.6.V;
         return Exercise.Choose<int, ElectricResistance>(

@@ -97,8 +97,8 @@ internal static class Chapter07
         var r_int = 50.mOhm;
         var R_L = 8.Ohm;
         var P_most = pairs * 12.W;
-        var dA = 0.06.dB;
-        var dI = 30.mA;
+        var dA = 0.01.dB;
+        var dI = 25.mA;
         var tc = 2.mV_per_K;
         var dT = 5.K;
         return Exercise.Choose<ElectricCurrent, ElectricResistance>(
@@ -111,10 +111,10 @@ internal static class Chapter07
                 Guard.Positive(R_E);
                 var zero = Crossover.GainAtZero(R_L, V_T, I, R_E + r_int, pairs);
                 var large = Crossover.LargeSignalGain(R_L, R_E + r_int, pairs);
-                var step = Math.Abs((zero / large).Decibels);
+                var step = Math.Round(Math.Abs((zero / large).Decibels), 4);
                 return
                 [
-                    Criterion.AtMost("difference of the gains in dB", step, dA.Decibels, zero < large ? "More idle current brings the gain at zero up." : "Less idle current: the gain at zero is above that far out."),
+                    Criterion.AtMost("difference of the gains in dB", step, Math.Round(dA.Decibels, 4), zero < large ? "More idle current brings the gain at zero up." : "Less idle current: the gain at zero is above that far out."),
                     Criterion.AtMost("idle power", 2 * V * I * pairs, P_most, "Less idle current."),
                     Criterion.AtMost("shift of the idle current", BiasDrift.IdleCurrentShiftLinear(tc, dT, R_E, r_int, V_T, I), dI, "A larger emitter resistor holds the current back."),
                 ];

@@ -42,8 +42,7 @@ internal static class Chapter09
         var V = n.Pick(46.V, 42.V, 36.V);
         return Exercise.Ask(Network($"What is the limit of each emitter current with {V} across the transistor, at 25 °C ({V_BE})?", R_1, R_2, R_3, R_E), () => LimiterLocus.SingleSlope(V_BE, R_1, R_2, R_3, R_E, V))
             .Slip(LimiterLocus.SingleSlope(0.53.V, R_1, R_2, R_3, R_E, V), "That is a sense junction at 85 °C, with 0.53 V; 25 °C is meant.")
-            .Slip(LimiterLocus.SingleSlope(V_BE, R_1, R_2, 1e9.Ohm, R_E, V), "The branch of R_3 is forgotten: it brings the voltage in.")
-            .Slip(LimiterLocus.SingleSlope(V_BE, R_1, R_2, R_3, R_E, 0.V), "That is the limit at 0 V; the voltage across the transistor brings it down.")
+            .Slip(LimiterLocus.SingleSlope(V_BE, R_1, R_2, 1e9.Ohm, R_E, V), "The branch of R_3 is forgotten: it brings the voltage across the transistor in.")
             .Hints(
                 "Two currents meet at the base of the sense transistor: from the emitter resistor and, through R_3, from the voltage across the transistor.",
                 "At the limit the base stands at V_BE: write the sum of the currents there.",

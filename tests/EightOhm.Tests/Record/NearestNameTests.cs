@@ -1,6 +1,6 @@
-using EightOhm.Cli.WhatIf;
+using EightOhm.Record;
 
-namespace EightOhm.Cli.Tests;
+namespace EightOhm.Tests.Record;
 
 public sealed class NearestNameTests
 {
@@ -23,6 +23,8 @@ public sealed class NearestNameTests
     [InlineData("r_e", "R_E")]
     [InlineData("p", "P")]
     [InlineData("theta_AS", "theta_SA")]
+    [InlineData("θ_SA", "theta_SA")]
+    [InlineData("V", null)]
     [InlineData("completely_else", null)]
     public void The_nearest_is_found_and_nothing_far(string typed, string? expected) =>
         Assert.Equal(expected, NearestName.Of(typed, ["P", "R_L", "R_E", "V_rail", "theta_SA", "I_q"]));

@@ -1,24 +1,32 @@
-namespace EightOhm.Cli.WhatIf;
+using EightOhm.Explaining;
+
+namespace EightOhm.Record;
 
 /// <summary>The name that was probably meant.</summary>
-internal static class NearestName
+public static class NearestName
 {
     /// <summary>The nearest of the names; null when none is near.</summary>
-    /// <param name="typed">What was typed.</param>
+    /// <param name="typed">What was typed; a Greek letter may stand for its word (φ_L for phi_L).</param>
     /// <param name="names">What could have been meant.</param>
     public static string? Of(string typed, IEnumerable<string> names)
     {
-        // A third of the letters wrong is another word, not a slip; one slip is forgiven even in the shortest name.
-        var allowed = Math.Max(1, typed.Length / 3);
-        return names.Select(name => (Name: name, Slips: Slips(typed.ToUpperInvariant(), name.ToUpperInvariant())))
+        ArgumentNullException.ThrowIfNull(typed);
+        ArgumentNullException.ThrowIfNull(names);
+        // A third of the letters wrong is another word, not a slip; one slip is forgiven even in a short name, as long as a letter is right.
+        var allowed = Math.Min(Math.Max(1, typed.Length / 3), typed.Length - 1);
+        return names.Select(name => (Name: name, Slips: Symbols.Split(name) == Symbols.Split(typed) ? 0 : Slips(typed.ToUpperInvariant(), name.ToUpperInvariant())))
             .Where(n => n.Slips <= allowed)
             .OrderBy(n => n.Slips).ThenBy(n => n.Name, StringComparer.Ordinal)
             .Select(n => n.Name).FirstOrDefault();
     }
 
     /// <summary>The edit distance with neighbours exchanged as one slip (optimal string alignment).</summary>
+    /// <param name="a">One word.</param>
+    /// <param name="b">The other.</param>
     public static int Slips(string a, string b)
     {
+        ArgumentNullException.ThrowIfNull(a);
+        ArgumentNullException.ThrowIfNull(b);
         var d = new int[a.Length + 1, b.Length + 1];
         for (var i = 0; i <= a.Length; i++)
             d[i, 0] = i;

@@ -57,8 +57,8 @@ public class CourseExerciseTests
         if (task.Kind.Style != FormatStyle.Celsius)
         {
             Assert.StartsWith("The size is right, the sign is not", Judge(exercise, task.Kind.FromSi(-si)).Says, StringComparison.Ordinal);
-            Assert.StartsWith("The digits are right; it is a thousand times too large", Judge(exercise, task.Kind.FromSi(si * 1000)).Says, StringComparison.Ordinal);
-            Assert.StartsWith("The digits are right; it is ten times too small", Judge(exercise, task.Kind.FromSi(si / 10)).Says, StringComparison.Ordinal);
+            Assert.StartsWith(task.InDecibels ? "That is 60 dB too large" : "The digits are right; it is a thousand times too large", Judge(exercise, task.Kind.FromSi(si * 1000)).Says, StringComparison.Ordinal);
+            Assert.StartsWith(task.InDecibels ? "That is 100 dB too small" : "The digits are right; it is 10 to the power of 5 times too small", Judge(exercise, task.Kind.FromSi(si / 1e5)).Says, StringComparison.Ordinal);
         }
 
         object other = task.Kind.Type == typeof(Length) ? 1.V : 1.m;

@@ -4,9 +4,9 @@ using EightOhm.Record;
 
 namespace EightOhm.Browser.Tests;
 
-/// <summary>Every notebook in the real kernel, with the packages from the feed, without a browser.</summary>
+/// <summary>Every notebook in the real kernel, with the packages from the feed: what the run in the page left in the notebook.</summary>
 [Collection(SharedHosts.Name)]
-public sealed class KernelTests(JupyterFixture jupyter)
+public sealed class KernelTests(JupyterFixture jupyter, ChromiumFixture chromium)
 {
     public static TheoryData<string> Notebooks => NotebookNames.All;
 
@@ -15,7 +15,8 @@ public sealed class KernelTests(JupyterFixture jupyter)
     public async Task A_notebook_runs_in_the_real_kernel_without_an_error(string notebook)
     {
         Needs.Jupyter();
-        var executed = await jupyter.Execute(notebook);
+        Needs.Chromium();
+        var executed = (await LiveRuns.Of(chromium, jupyter, notebook)).Content;
         // The kernel reports what the compiler refuses as text, and the error as such says no more than "compilation error".
         Expect.Nothing(executed.Cells.SelectMany(cell => cell.Outputs.SelectMany(output => output.Data)
             .Where(entry => entry.Key == "error" || entry.Value.Contains("): error CS", StringComparison.Ordinal))
@@ -28,7 +29,8 @@ public sealed class KernelTests(JupyterFixture jupyter)
     public async Task The_real_kernel_says_what_the_file_holds(string notebook)
     {
         Needs.Jupyter();
-        var executed = await jupyter.Execute(notebook);
+        Needs.Chromium();
+        var executed = (await LiveRuns.Of(chromium, jupyter, notebook)).Content;
         foreach (var (stored, computed) in NotebookNames.Read(notebook).Cells.Zip(executed.Cells).Where(pair => !pair.First.Loads))
         {
             var (was, now) = (Texts(stored), Texts(computed));
@@ -41,17 +43,18 @@ public sealed class KernelTests(JupyterFixture jupyter)
     public async Task The_real_kernel_s_named_numbers_are_the_record_s()
     {
         Needs.Jupyter();
-        foreach (var path in Directory.EnumerateFiles(Clone.Notebooks, "*.json"))
+        Needs.Chromium();
+        foreach (var record in Clone.Records)
         {
-            var stored = DesignRecord.Load(path);
+            var stored = DesignRecord.Load(Path.Combine(Clone.Notebooks, record));
             var named = new Dictionary<string, string>(StringComparer.Ordinal);
-            foreach (var chapter in Clone.Chapters)
-                foreach (var (name, value) in (await jupyter.Execute(chapter)).NamedNumbers)
+            foreach (var chapter in Clone.Chapters.Where(chapter => Clone.FolderOf(chapter) == Clone.FolderOf(record)))
+                foreach (var (name, value) in (await LiveRuns.Of(chromium, jupyter, chapter)).Content.NamedNumbers)
                     named[name] = value;
             var shared = stored.Entries.Where(entry => named.ContainsKey(entry.Name)).ToList();
             Assert.NotEmpty(shared);
             Expect.Nothing(shared.Where(entry => named[entry.Name] != entry.Reads).Select(entry => $"{entry.Name}: {named[entry.Name]} shown, {entry.Reads} in the record"));
-            Expect.SameRecord(stored, DesignRecord.Load(Path.Combine(jupyter.FolderOf(JupyterFixture.Executed), Path.GetFileName(path))));
+            Expect.SameRecord(stored, DesignRecord.Load(Path.Combine(jupyter.FolderOf(JupyterFixture.Live), record)));
         }
     }
 

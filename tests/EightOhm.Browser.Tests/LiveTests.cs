@@ -17,22 +17,19 @@ public sealed partial class LiveTests(JupyterFixture jupyter, ChromiumFixture ch
         Needs.Jupyter();
         Needs.Chromium();
         var noise = await HostNoise.Of(chromium, jupyter);
-        await using var page = await JupyterPage.Open(chromium, jupyter, JupyterFixture.Live, notebook);
 
-        await page.RunAll();
+        var live = await LiveRuns.Of(chromium, jupyter, notebook);
 
-        await page.Photograph($"live-{Path.GetFileNameWithoutExtension(notebook)}");
-        Expect.Nothing(await page.CellErrors());
-        var outputs = await ShownOutput.On(page);
-        Assert.NotEmpty(outputs);
-        foreach (var output in outputs)
+        Expect.Nothing(live.CellErrors);
+        Assert.NotEmpty(live.Outputs);
+        foreach (var output in live.Outputs)
         {
             Assert.DoesNotContain("): error CS", output.Shown, StringComparison.Ordinal);
             Assert.True(Formula().Count(output.Html) == output.Formulas, $"Code cell {output.Cell}: {Formula().Count(output.Html)} formulas, {output.Formulas} set.");
             Assert.All(output.Figures, figure => Assert.True(figure.Traces > 0, $"Code cell {output.Cell}: “{figure.Caption}” has no trace drawn."));
         }
-        Assert.Equal(0, await page.Page.Locator(".merror, .MathJax_Error").CountAsync());
-        Expect.Nothing(page.Complaints.Except(noise));
+        Assert.Equal(0, live.BadFormulas);
+        Expect.Nothing(live.Complaints.Except(noise));
     }
 
     [SkippableFact]

@@ -17,9 +17,9 @@ public sealed partial class UntrustedTests(JupyterFixture jupyter, ChromiumFixtu
         Needs.Jupyter();
         Needs.Chromium();
         var noise = await HostNoise.Of(chromium, jupyter);
-        await using var page = await JupyterPage.Open(chromium, jupyter, JupyterFixture.Fresh, notebook);
+        await using var page = await JupyterPage.Open(chromium, jupyter, JupyterFixture.Fresh, notebook, runs: false);
         await page.Settle();
-        await page.Photograph($"untrusted-{Path.GetFileNameWithoutExtension(notebook)}");
+        await page.Photograph($"untrusted-{LiveRun.Picture(notebook)}");
         Assert.False(await page.IsTrusted());
 
         var outputs = await ShownOutput.On(page);

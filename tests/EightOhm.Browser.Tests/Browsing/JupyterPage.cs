@@ -12,10 +12,17 @@ internal sealed partial class JupyterPage(WatchedPage watched) : IAsyncDisposabl
     /// <summary>What went wrong or went elsewhere, in a form that does not change from run to run.</summary>
     public IEnumerable<string> Complaints => watched.Errors.Concat(watched.Outside.Select(request => $"outside: {request}")).Select(Settled);
 
-    public static async Task<JupyterPage> Open(ChromiumFixture chromium, JupyterFixture jupyter, string copy, string notebook)
+    /// <param name="chromium">The browser.</param>
+    /// <param name="jupyter">The notebook server.</param>
+    /// <param name="copy">Which copy of the notebooks.</param>
+    /// <param name="notebook">The notebook.</param>
+    /// <param name="runs">Whether it is to be run: one that is only looked at does not wait for its kernel.</param>
+    public static async Task<JupyterPage> Open(ChromiumFixture chromium, JupyterFixture jupyter, string copy, string notebook, bool runs = true)
     {
         var page = new JupyterPage(await chromium.Open(jupyter.PageOf(copy, notebook)));
-        await page.Page.WaitForFunctionAsync("() => window.Jupyter?.notebook?._fully_loaded && Jupyter.notebook.kernel?.is_connected()");
+        await page.Page.WaitForFunctionAsync(runs
+            ? "() => window.Jupyter?.notebook?._fully_loaded && Jupyter.notebook.kernel?.is_connected()"
+            : "() => window.Jupyter?.notebook?._fully_loaded && Jupyter.notebook.session");
         // Jupyter scrolls its page inside a box; a picture of the whole needs the whole.
         await page.Page.AddStyleTagAsync(new() { Content = "#site { height: auto !important; overflow: visible !important } #header { position: static }" });
         return page;
@@ -38,6 +45,9 @@ internal sealed partial class JupyterPage(WatchedPage watched) : IAsyncDisposabl
         await Page.EvaluateAsync("() => new Promise(done => window.MathJax ? MathJax.Hub.Queue(() => done()) : done())");
         await Page.WaitForTimeoutAsync(1_500);
     }
+
+    /// <summary>The notebook with its outputs, as it would be saved.</summary>
+    public async Task<NotebookFile> Content(string name) => NotebookFile.Parse(name, await Page.EvaluateAsync<string>("() => JSON.stringify(Jupyter.notebook.toJSON())"));
 
     public Task<bool> IsTrusted() => Page.EvaluateAsync<bool>("() => Jupyter.notebook.trusted");
 
@@ -64,6 +74,6 @@ internal sealed partial class JupyterPage(WatchedPage watched) : IAsyncDisposabl
     [GeneratedRegex(@"\?v=\w+|:\d+:\d+(?=\])")]
     private static partial Regex Stamp();
 
-    [GeneratedRegex(@"/notebooks/\w+/[^/\s\]]+\.ipynb")]
+    [GeneratedRegex(@"/notebooks/\w+/(?:[^/\s\]]+/)?[^/\s\]]+\.ipynb")]
     private static partial Regex Name();
 }

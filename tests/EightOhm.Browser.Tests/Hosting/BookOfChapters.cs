@@ -1,32 +1,31 @@
 namespace EightOhm.Browser.Tests.Hosting;
 
-/// <summary>The chapters run by the runner of this build: a copy of the notebooks with their outputs saved, and the book.</summary>
-public sealed class BookOfChapters : IAsyncLifetime, IDisposable
+/// <summary>The chapters run by the runner of this build, once for all tests: a copy of the notebooks with their outputs saved, and the book.</summary>
+internal sealed class BookOfChapters
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(5);
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(10);
+    private static readonly Lazy<Task<BookOfChapters>> Made = new(Make);
 
     private readonly string root = Directory.CreateTempSubdirectory("eightohm-book-").FullName;
 
+    private BookOfChapters() => AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(root, recursive: true);
+
+    /// <summary>The run; the first that asks starts it.</summary>
+    public static Task<BookOfChapters> OfThisBuild => Made.Value;
+
     /// <summary>The copy of the notebooks, run and saved.</summary>
-    internal string Notebooks => Path.Combine(root, "notebooks");
+    public string Notebooks => Path.Combine(root, "notebooks");
 
     /// <summary>The book.</summary>
-    internal string Book => Path.Combine(root, "book");
+    public string Book => Path.Combine(root, "book");
 
-    /// <summary>What the runner printed.</summary>
-    internal string Said { get; private set; } = "";
-
-    async Task IAsyncLifetime.InitializeAsync()
+    private static async Task<BookOfChapters> Make()
     {
-        Folders.Copy(Clone.Notebooks, Notebooks);
-        var ran = await Command.Run(root, new Dictionary<string, string?>(), Patience,
-            "dotnet", Path.Combine(AppContext.BaseDirectory, "EightOhm.Cli.dll"), "run", Notebooks, "--out", Book, "--save");
+        var made = new BookOfChapters();
+        Folders.Copy(Clone.Notebooks, made.Notebooks);
+        var ran = await Command.Run(made.root, new Dictionary<string, string?>(), Patience,
+            "dotnet", Path.Combine(AppContext.BaseDirectory, "EightOhm.Cli.dll"), "run", made.Notebooks, "--out", made.Book, "--save");
         // 1 says that something is not met, which is the design's business and not the book's.
-        Said = ran.ExitCode is 0 or 1 ? ran.Said : throw new InvalidOperationException(ran.Said);
+        return ran.ExitCode is 0 or 1 ? made : throw new InvalidOperationException(ran.Said);
     }
-
-    Task IAsyncLifetime.DisposeAsync() => Task.CompletedTask;
-
-    /// <summary>Removes the copy.</summary>
-    public void Dispose() => Directory.Delete(root, recursive: true);
 }

@@ -18,11 +18,20 @@ internal static class Clone
     public static string Version { get; } =
         XDocument.Load(Path.Combine(Root, "Directory.Build.props")).Descendants("Version").Single().Value;
 
-    /// <summary>The chapters, in name order.</summary>
-    public static IReadOnlyList<string> Chapters { get; } =
-        Directory.Exists(Notebooks)
-            ? [.. Directory.EnumerateFiles(Notebooks, "*.ipynb").Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)]
-            : [];
+    /// <summary>The chapters, those of folders within the folder of notebooks too, as paths from there: "tern-100/05-supply.ipynb".</summary>
+    public static IReadOnlyList<string> Chapters { get; } = Below("*.ipynb");
+
+    /// <summary>The records of designs, as paths from the folder of notebooks.</summary>
+    public static IReadOnlyList<string> Records { get; } =
+        [.. Below("*.json").Where(file => File.ReadAllText(Path.Combine(Notebooks, file)).Contains("eightohm-record", StringComparison.Ordinal))];
+
+    /// <summary>The folder of a chapter or a record, from the folder of notebooks; empty for that folder itself.</summary>
+    public static string FolderOf(string file) => Path.GetDirectoryName(file) ?? "";
+
+    private static IReadOnlyList<string> Below(string pattern) => Directory.Exists(Notebooks)
+        ? [.. Directory.GetDirectories(Notebooks).Where(folder => !Path.GetFileName(folder).StartsWith('.')).Append(Notebooks)
+            .SelectMany(folder => Directory.EnumerateFiles(folder, pattern)).Select(path => Path.GetRelativePath(Notebooks, path).Replace('\\', '/')).Order(StringComparer.Ordinal)]
+        : [];
 
     private static string Find()
     {

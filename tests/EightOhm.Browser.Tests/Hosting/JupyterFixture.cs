@@ -16,14 +16,13 @@ namespace EightOhm.Browser.Tests.Hosting;
 /// </remarks>
 public sealed class JupyterFixture : IAsyncLifetime, IDisposable
 {
-    /// <summary>Copies of notebooks/: executed by nbconvert, run live in the page, and never run.</summary>
-    internal const string Executed = "executed", Live = "live", Fresh = "fresh";
+    /// <summary>Copies of notebooks/: run live in the page, and never run.</summary>
+    internal const string Live = "live", Fresh = "fresh";
 
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(5);
 
     private readonly ConcurrentQueue<string> said = new();
     private readonly Burrow burrow = new();
-    private readonly Dictionary<string, NotebookFile> executed = [];
     private Process? server;
 
     internal Uri Address { get; private set; } = new("http://127.0.0.1:1/");
@@ -52,7 +51,7 @@ public sealed class JupyterFixture : IAsyncLifetime, IDisposable
         if (!Needs.HasJupyter)
             return;
         Folders.Copy(Path.Combine(Clone.Root, ".config"), burrow.Below(".config"));
-        foreach (var copy in new[] { Executed, Live, Fresh })
+        foreach (var copy in new[] { Live, Fresh })
         {
             Folders.Copy(Clone.Notebooks, burrow.Below(copy));
             Folders.Copy(Clone.Fixtures, burrow.Below(copy));
@@ -73,18 +72,6 @@ public sealed class JupyterFixture : IAsyncLifetime, IDisposable
         server?.WaitForExit(TimeSpan.FromSeconds(30));
         server?.Dispose();
         burrow.Dispose();
-    }
-
-    /// <summary>Executes a notebook in the real kernel without a browser, once.</summary>
-    /// <returns>The notebook with its outputs, errors of cells among them.</returns>
-    internal async Task<NotebookFile> Execute(string notebook)
-    {
-        if (executed.TryGetValue(notebook, out var known))
-            return known;
-        var results = Directory.CreateDirectory(burrow.Below("results")).FullName;
-        await Command.Must(burrow.Below(Executed), burrow.Environment, Patience,
-            Needs.JupyterPath!, "nbconvert", "--to", "notebook", "--execute", "--allow-errors", "--ExecutePreprocessor.timeout=180", "--output-dir", results, notebook);
-        return executed[notebook] = NotebookFile.Read(Path.Combine(results, notebook));
     }
 
     private async Task StartServer()

@@ -43,13 +43,18 @@ internal sealed partial record NotebookFile(string Name, IReadOnlyList<CodeCell>
 
     public static NotebookFile Read(string path)
     {
-        using var document = JsonDocument.Parse(File.ReadAllText(path));
+        return Parse(Path.GetFileName(path), File.ReadAllText(path));
+    }
+
+    public static NotebookFile Parse(string name, string json)
+    {
+        using var document = JsonDocument.Parse(json);
         var cells = document.RootElement.GetProperty("cells").EnumerateArray()
             .Select((cell, at) => (Cell: cell, Number: at + 1))
             .Where(entry => entry.Cell.GetProperty("cell_type").GetString() == "code")
             .Select(entry => new CodeCell(entry.Number, Joined(entry.Cell.GetProperty("source")),
                 [.. entry.Cell.GetProperty("outputs").EnumerateArray().Select(Output)]));
-        return new NotebookFile(Path.GetFileName(path), [.. cells]);
+        return new NotebookFile(name, [.. cells]);
     }
 
     private static CellOutput Output(JsonElement output)

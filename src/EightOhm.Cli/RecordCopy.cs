@@ -1,4 +1,5 @@
 using EightOhm.Cli.Ends;
+using EightOhm.Cli.Notebooks;
 using EightOhm.Cli.Output;
 using EightOhm.Record;
 
@@ -14,14 +15,26 @@ internal sealed class RecordCopy
     private readonly string folder;
     private readonly Dictionary<string, byte[]> read = new(StringComparer.Ordinal);
 
-    private RecordCopy(string home, string folder)
+    private RecordCopy(NotebookFolder home, string folder)
     {
-        this.home = home;
+        Home = home;
+        this.home = home.Path;
         this.folder = folder;
     }
 
-    /// <summary>The copied records as they are now; to be asked for where <see cref="Enter"/> is in force, since parts are found from home.</summary>
-    public IReadOnlyList<DesignRecord> Records => [.. Files(folder).Select(DesignRecord.Load)];
+    /// <summary>The folder of notebooks that the records belong to.</summary>
+    public NotebookFolder Home { get; }
+
+    /// <summary>The copied records as they are now. Not to be asked for while a cell runs: what a cell opened would be forgotten.</summary>
+    public IReadOnlyList<DesignRecord> Records
+    {
+        get
+        {
+            // A record finds its parts, from its home, when it is loaded.
+            using var entered = Enter();
+            return [.. Files(folder).Select(DesignRecord.Load)];
+        }
+    }
 
     /// <summary>The records at home as they are kept.</summary>
     public IReadOnlyList<DesignRecord> Kept => [.. read.Keys.Order(StringComparer.Ordinal).Select(name => DesignRecord.Load(Path.Combine(home, name)))];
@@ -33,10 +46,10 @@ internal sealed class RecordCopy
     public IEnumerable<string> RunFiles => Files(folder);
 
     /// <summary>Copies the records, or refuses one that is damaged.</summary>
-    public static RecordCopy Make(string home, string folder)
+    public static RecordCopy Make(NotebookFolder home, string folder)
     {
         var copy = new RecordCopy(home, folder);
-        foreach (var file in Files(home))
+        foreach (var file in Files(home.Path))
         {
             var bytes = copy.read[Path.GetFileName(file)] = File.ReadAllBytes(file);
             File.WriteAllBytes(Path.Combine(folder, Path.GetFileName(file)), bytes);

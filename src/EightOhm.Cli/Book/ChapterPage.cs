@@ -3,36 +3,42 @@ using static EightOhm.Cli.Book.PageTemplate;
 
 namespace EightOhm.Cli.Book;
 
-/// <summary>The page of one chapter.</summary>
+/// <summary>The page of one chapter: its contents beside its text, the way to its neighbours above and below.</summary>
 internal static class ChapterPage
 {
-    public static string Of(Chapter chapter, string design, string banner, Chapter? before, Chapter? after)
+    /// <param name="text">The chapter's text.</param>
+    /// <param name="book">The book's title.</param>
+    /// <param name="banner">The sentence at the top of every page, as HTML; may be empty.</param>
+    /// <param name="before">The chapter before, or null.</param>
+    /// <param name="after">The chapter after, or null.</param>
+    public static string Of(ChapterText text, string book, string banner, Chapter? before, Chapter? after)
     {
-        var body = new StringBuilder();
-        var markdown = new MarkdownText(Path.GetDirectoryName(chapter.Notebook.Path)!);
-        foreach (var cell in chapter.Notebook.Cells)
+        var chapter = text.Chapter;
+        return Page(new PageParts($"{chapter.Heading} · {book}", book, chapter.Root, banner + text.Html)
         {
-            if (cell.IsMarkdown)
-                body.Append("<section class=\"text\">\n").Append(markdown.ToHtml(cell)).Append("</section>\n");
-            else if (cell.IsCode)
-                body.Append("<section id=\"").Append(Anchor(cell.Number)).Append("\">\n").Append(CodeCell.ToHtml(cell)).Append(OutputHtml.Of(cell.Outputs)).Append("</section>\n");
-        }
-
-        return Page($"{chapter.Title} · {design}", Navigation(before, after), banner + body.ToString().TrimEnd());
+            Turns = Turns(chapter.Root, before, after),
+            Contents = Contents(text.Sections),
+        });
     }
 
-    /// <summary>Where a cell stands in its page.</summary>
-    public static string Anchor(int cell) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"cell-{cell}");
+    private static string Contents(IReadOnlyList<Section> sections)
+    {
+        var listed = sections.Where(s => s.Level > 1 && s.Anchor.Length > 0).ToList();
+        if (listed.Count < 2)
+            return "";
+        var list = new StringBuilder("<ol>\n");
+        foreach (var section in listed)
+        {
+            list.Append(section.Level > 2 ? "<li class=\"below\">" : "<li>").Append("<a href=\"#").Append(Escape(section.Anchor)).Append("\"><span class=\"no\">")
+                .Append(Escape(section.Number)).Append("</span> ").Append(Escape(section.Title)).Append("</a></li>\n");
+        }
 
-    private static string Navigation(Chapter? before, Chapter? after) =>
-        $"""
-        <nav>
-        <a href="index.html">Contents</a>
-        <span class="turn">{Link(before, "Previous", "prev")}{Link(after, "Next", "next")}</span>
-        </nav>
-        """;
+        return list.Append("</ol>").ToString();
+    }
 
-    private static string Link(Chapter? chapter, string word, string rel) => chapter is null
+    private static string Turns(string root, Chapter? before, Chapter? after) => Link(root, before, "Previous", "prev") + Link(root, after, "Next", "next");
+
+    private static string Link(string root, Chapter? chapter, string word, string rel) => chapter is null
         ? ""
-        : $"<a rel=\"{rel}\" href=\"{Uri.EscapeDataString(chapter.PageFile)}\">{word}<span class=\"title\">: {Escape(chapter.Title)}</span></a>";
+        : $"<a rel=\"{rel}\" href=\"{root}{Address(chapter.PageFile)}\">{word}<span class=\"title\">: {Escape(chapter.Heading)}</span></a>";
 }

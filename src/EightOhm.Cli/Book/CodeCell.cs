@@ -2,10 +2,15 @@ using EightOhm.Cli.Notebooks;
 
 namespace EightOhm.Cli.Book;
 
-/// <summary>A code cell: its package lines folded away, the rest in a box.</summary>
+/// <summary>A code cell: its package lines folded away, the rest in a box that opens and closes.</summary>
 internal static class CodeCell
 {
-    public static string ToHtml(NotebookCell cell)
+    private const string Open = "open";
+    private const string Folded = "folded";
+
+    /// <param name="cell">The cell.</param>
+    /// <param name="isPaper">Whether the notebook is a design's paper, whose reader wants the results first; a course shows its code.</param>
+    public static string ToHtml(NotebookCell cell, bool isPaper)
     {
         var lines = cell.Source.TrimEnd().Split('\n');
         var packages = lines.TakeWhile(l => string.IsNullOrWhiteSpace(l) || l.TrimStart().StartsWith("#r", StringComparison.Ordinal)).ToList();
@@ -16,9 +21,11 @@ internal static class CodeCell
         if (packages.Count > 0)
             html += $"<details class=\"packages\"><summary>Package</summary>{Box(string.Join('\n', packages))}</details>\n";
         if (code.Length > 0)
-            html += Box(code) + "\n";
+            html += $"<details class=\"code-cell\"{(IsOpen(cell, isPaper) ? " open" : "")}><summary>Code</summary>{Box(code)}</details>\n";
         return html;
     }
 
-    private static string Box(string code) => $"<pre class=\"code\"><code>{CodeTint.ToHtml(code)}</code></pre>";
+    private static bool IsOpen(NotebookCell cell, bool isPaper) => isPaper ? cell.HasTag(Open) : !cell.HasTag(Folded);
+
+    private static string Box(string code) => $"<pre class=\"code\" tabindex=\"0\"><code>{CodeTint.ToHtml(code)}</code></pre>";
 }

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using EightOhm.Cli.Notebooks;
 using Markdig;
 using Markdig.Renderers.Html;
@@ -8,7 +9,7 @@ namespace EightOhm.Cli.Book;
 
 /// <summary>Markdown cells as HTML that needs no other file: pictures come into the page, links to notebooks lead to their pages.</summary>
 /// <param name="folder">The notebook's folder, which its relative links start from.</param>
-internal sealed class MarkdownText(string folder)
+internal sealed partial class MarkdownText(string folder)
 {
     // What notebook programs understand too: a chapter must read the same in both.
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder()
@@ -29,7 +30,7 @@ internal sealed class MarkdownText(string folder)
                 link.Url = ToPage(url);
         }
 
-        return document.ToHtml(Pipeline);
+        return CleanHtml.Of(document.ToHtml(Pipeline));
     }
 
     /// <summary>The plain text of the first heading; null where there is none.</summary>
@@ -37,6 +38,15 @@ internal sealed class MarkdownText(string folder)
         Markdown.Parse(markdown, Pipeline).Descendants<HeadingBlock>().FirstOrDefault() is { Inline: { } inline }
             ? string.Concat(inline.Descendants().Select(Words)).Trim()
             : null;
+
+    /// <summary>The question that a text opens with, or else its first sentence; empty where it has no paragraph of its own.</summary>
+    public static string Opening(string markdown)
+    {
+        if (Markdown.Parse(markdown, Pipeline).OfType<ParagraphBlock>().FirstOrDefault() is not { Inline: { } inline })
+            return "";
+        var sentences = SentenceEnd().Split(string.Concat(inline.Descendants().Select(Words)).Trim());
+        return sentences.FirstOrDefault(s => s.EndsWith('?')) ?? sentences[0];
+    }
 
     private static string Words(MarkdownObject inline) => inline switch
     {
@@ -51,10 +61,13 @@ internal sealed class MarkdownText(string folder)
     {
         const string Ending = ".ipynb";
         var path = url.Split('#', 2);
-        return path[0].EndsWith(Ending, StringComparison.OrdinalIgnoreCase) && !path[0].Contains('/', StringComparison.Ordinal)
+        return path[0].EndsWith(Ending, StringComparison.OrdinalIgnoreCase)
             ? string.Join('#', [path[0][..^Ending.Length] + ".html", .. path[1..]])
             : url;
     }
+
+    [GeneratedRegex(@"(?<=[.?!])\s+(?=[\p{Lu}\d])")]
+    private static partial Regex SentenceEnd();
 
     private void BringIn(LinkInline image, NotebookCell cell)
     {

@@ -7,13 +7,13 @@ namespace EightOhm.Cli.Book;
 /// <summary>A cell's outputs, each in a box that scrolls by itself when it is wider than the page.</summary>
 internal static class OutputHtml
 {
-    public static string Of(JsonArray outputs)
+    public static string Of(NotebookCell cell)
     {
         var html = new StringBuilder();
-        foreach (var output in outputs.OfType<JsonObject>())
+        foreach (var output in cell.Outputs.OfType<JsonObject>())
         {
             if (Inner(output) is { Length: > 0 } inner)
-                html.Append("<div class=\"output\">").Append(inner.TrimEnd()).Append("</div>\n");
+                html.Append("<div class=\"output\">").Append((ValueNames.Of(inner, cell.Source) ?? inner).TrimEnd()).Append("</div>\n");
         }
 
         return html.ToString();

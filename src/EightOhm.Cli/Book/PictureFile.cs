@@ -3,7 +3,7 @@ namespace EightOhm.Cli.Book;
 /// <summary>Picture files beside a notebook, as text that stands in the page.</summary>
 internal static class PictureFile
 {
-    /// <summary>The picture as a data URI; null when there is no such file or it is no picture that pages show.</summary>
+    /// <summary>The picture as a data URI; null when there is no such file, when it is no picture that pages show, or when it lies outside the notebook's folder.</summary>
     public static string? DataUri(string folder, string relative)
     {
         var mimeType = Path.GetExtension(relative).ToUpperInvariant() switch
@@ -14,10 +14,29 @@ internal static class PictureFile
             ".WEBP" => "image/webp",
             _ => null,
         };
-        if (mimeType is null || relative.Contains("://", StringComparison.Ordinal))
+        var name = Uri.UnescapeDataString(relative);
+        if (mimeType is null || name.Contains("://", StringComparison.Ordinal) || name.Contains('\0', StringComparison.Ordinal) || Path.IsPathRooted(name))
             return null;
 
-        var path = Path.Combine(folder, Uri.UnescapeDataString(relative));
-        return File.Exists(path) ? $"data:{mimeType};base64,{Convert.ToBase64String(File.ReadAllBytes(path))}" : null;
+        var path = Path.GetFullPath(name, folder);
+        // A pipe has no length, and reading it would wait for ever.
+        return IsWithin(path, folder) && new FileInfo(path) is { Exists: true, Length: > 0 }
+            ? $"data:{mimeType};base64,{Convert.ToBase64String(File.ReadAllBytes(path))}"
+            : null;
+    }
+
+    // A book goes to others: what a link or a way up leads to was not meant for them.
+    private static bool IsWithin(string path, string folder)
+    {
+        var way = Path.GetRelativePath(folder, path);
+        if (Path.IsPathRooted(way) || way.Split(Path.DirectorySeparatorChar)[0] == "..")
+            return false;
+        for (var part = path; part.Length > folder.Length; part = Path.GetDirectoryName(part)!)
+        {
+            if (new FileInfo(part).LinkTarget is not null)
+                return false;
+        }
+
+        return true;
     }
 }

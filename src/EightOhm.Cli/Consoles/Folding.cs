@@ -19,7 +19,7 @@ internal static partial class Folding
     {
         var lines = new List<string>();
         var line = new string(' ', first);
-        foreach (var paragraph in text.Split('\n'))
+        foreach (var paragraph in PlainText.Of(text).Split('\n'))
         {
             foreach (var word in Words(paragraph))
             {

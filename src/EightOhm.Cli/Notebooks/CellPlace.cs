@@ -13,7 +13,7 @@ internal sealed partial record CellPlace(NotebookFile Notebook, NotebookCell Cel
         : InFile;
 
     /// <summary>As the console names it: "05-rails.ipynb, cell 36".</summary>
-    public string InFile => $"{Notebook.FileName}, cell {Cell.Number}";
+    public string InFile => $"{Notebook.FileLabel}, cell {Cell.Number}";
 
     [GeneratedRegex("^[0-9]+[a-z]?(?![0-9A-Za-z])")]
     private static partial Regex Chapter();

@@ -21,15 +21,20 @@ internal sealed class NotebookCell(JsonObject json, int number)
 
     /// <summary>The cell's language where the file names one for this cell, else null.</summary>
     public string? Language =>
-        (json["metadata"]?["polyglot_notebook"]?["kernelName"] ?? json["metadata"]?["dotnet_interactive"]?["language"]) is { } name
+        ((Metadata?["polyglot_notebook"] as JsonObject)?["kernelName"] ?? (Metadata?["dotnet_interactive"] as JsonObject)?["language"]) is { } name
             ? NbFormat.Text(name)
             : null;
 
+    /// <summary>Whether the cell carries a tag, as notebook programs write them.</summary>
+    public bool HasTag(string tag) => Metadata?["tags"] is JsonArray tags && tags.Any(t => NbFormat.Text(t) == tag);
+
     /// <summary>A picture that the cell carries, as a data URI; null when it carries none of that name.</summary>
     public string? Attachment(string name) =>
-        (json["attachments"]?[name] as JsonObject)?.FirstOrDefault() is { Value: { } data } picture
+        ((json["attachments"] as JsonObject)?[name] as JsonObject)?.FirstOrDefault() is { Value: { } data } picture
             ? $"data:{picture.Key};base64,{NbFormat.Text(data).ReplaceLineEndings("")}"
             : null;
+
+    private JsonObject? Metadata => json["metadata"] as JsonObject;
 
     public void SetOutputs(int executionCount, JsonArray outputs)
     {

@@ -12,9 +12,10 @@ internal sealed class NotebookFile
 {
     private readonly JsonObject json;
 
-    private NotebookFile(string path, byte[] read, JsonObject json, IReadOnlyList<NotebookCell> cells)
+    private NotebookFile(string path, string folder, byte[] read, JsonObject json, IReadOnlyList<NotebookCell> cells)
     {
         Path = path;
+        Folder = folder;
         Read = read;
         this.json = json;
         Cells = cells;
@@ -26,6 +27,9 @@ internal sealed class NotebookFile
     /// <summary>Full path of the file.</summary>
     public string Path { get; }
 
+    /// <summary>The name of its folder within the book; empty where the run was asked for its folder itself.</summary>
+    public string Folder { get; }
+
     /// <summary>The file's bytes as they were read.</summary>
     public byte[] Read { get; }
 
@@ -34,10 +38,29 @@ internal sealed class NotebookFile
     /// <summary>The file's name without its ending, which names the chapter in messages and pages.</summary>
     public string Name => System.IO.Path.GetFileNameWithoutExtension(Path);
 
+    /// <summary>The folder in the book and the name: "tern-100/05-supply".</summary>
+    public string Label => Folder.Length > 0 ? $"{Folder}/{Name}" : Name;
+
+    /// <summary>The same with the file's ending, as the console names it.</summary>
+    public string FileLabel => Folder.Length > 0 ? $"{Folder}/{FileName}" : FileName;
+
     public IReadOnlyList<NotebookCell> Cells { get; }
 
     /// <summary>The notebook's language where the file names one, else null.</summary>
-    public string? Language => json["metadata"]?["kernelspec"]?["language"] is { } name ? NbFormat.Text(name) : null;
+    public string? Language
+    {
+        get
+        {
+            var metadata = json["metadata"] as JsonObject;
+            var kernel = metadata?["kernelspec"] as JsonObject;
+            var names = new[] { kernel?["language"], (metadata?["language_info"] as JsonObject)?["name"] }.Select(NbFormat.Text).Where(n => n.Length > 0);
+            // Older files name the kernel alone.
+            return names.FirstOrDefault() ?? (NbFormat.Text(kernel?["name"]).StartsWith("python", StringComparison.OrdinalIgnoreCase) ? "Python" : null);
+        }
+    }
+
+    /// <summary>Whether it is in C#, or says nothing of its language.</summary>
+    public bool IsCSharp => Language is not { } language || NotebookLanguage.IsCSharp(language);
 
     /// <summary>What the notebook says of the run that made its outputs; null where it says nothing.</summary>
     public NotebookStamp? Stamp => json["metadata"] is JsonObject metadata ? NotebookStamp.Read(metadata) : null;
@@ -54,7 +77,9 @@ internal sealed class NotebookFile
 
     public byte[] ToBytes() => NbFormat.ToBytes(json);
 
-    public static NotebookFile Open(string path)
+    /// <param name="path">The file.</param>
+    /// <param name="folder">The name of its folder within the book, or empty.</param>
+    public static NotebookFile Open(string path, string folder = "")
     {
         var name = System.IO.Path.GetFileName(path);
         try
@@ -68,7 +93,7 @@ internal sealed class NotebookFile
             var cells = array.Select((cell, i) => cell is JsonObject o
                 ? new NotebookCell(o, i + 1)
                 : throw RunFailure.BadInput($"{name}, cell {i + 1} is not a JSON object. Open and save the notebook in a notebook program."));
-            return new NotebookFile(path, bytes, json, [.. cells]);
+            return new NotebookFile(path, folder, bytes, json, [.. cells]);
         }
         catch (JsonException e)
         {

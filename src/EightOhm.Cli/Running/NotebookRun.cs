@@ -36,7 +36,7 @@ internal sealed class NotebookRun(NotebookFile notebook, NotebookKernel? kernel,
             if (!runs)
                 continue;
 
-            var end = run.Needs.Missing(place, run.Log.Ends) is { } need
+            var end = run.Needs.Missing(place, Lost) is { } need
                 ? Skip(place, count, need)
                 : await RunAsync(place, count, cancellation);
             if (end is null)
@@ -47,6 +47,9 @@ internal sealed class NotebookRun(NotebookFile notebook, NotebookKernel? kernel,
 
         progress.End(notebook);
     }
+
+    // Another folder's notebooks are of another design: nothing here hangs on them.
+    private List<CellEnd> Lost => [.. run.Log.Ends.Where(e => e.Place.Notebook.Folder == notebook.Folder)];
 
     private CellEnd Skip(CellPlace place, int count, CellNeed need)
     {
@@ -61,7 +64,7 @@ internal sealed class NotebookRun(NotebookFile notebook, NotebookKernel? kernel,
         var outcome = await OutcomeAsync(place, count, cancellation);
         if (outcome.Failure is { Kind: FailureKind.Cancelled })
             cancellation.ThrowIfCancellationRequested();
-        var end = outcome.Failure is { } failure ? CellEnd.Of(place, failure, run.Needs.Lost(place, failure.Reached), run.Log.Ends) : null;
+        var end = outcome.Failure is { } failure ? CellEnd.Of(place, failure, run.Needs.Lost(place, failure.Reached), Lost) : null;
         if (end is not null)
             outcome.Outputs.Add((System.Text.Json.Nodes.JsonNode)end.Output());
         place.Cell.SetOutputs(count, outcome.Outputs);

@@ -4,18 +4,23 @@ using Spectre.Console;
 
 namespace EightOhm.Cli.Running;
 
-/// <summary>Runs a folder's notebooks one after the other, each in a kernel of its own.</summary>
-internal sealed class NotebookRuns(IAnsiConsole console, NotebookFolder folder, KernelQueue kernels, RunContext run)
+/// <summary>Runs the notebooks one after the other, each in its own folder and in a kernel of its own.</summary>
+internal sealed class NotebookRuns(IAnsiConsole console, RecordCopies copies, KernelQueue kernels, RunContext run)
 {
     public Task ExecuteAsync(CancellationToken cancellation) => RunProgress.ShowAsync(console, async progress =>
     {
         // Cells open files beside their notebook, as they do in a notebook program.
         var home = Environment.CurrentDirectory;
-        Environment.CurrentDirectory = folder.Folder;
         try
         {
-            for (var i = 0; i < folder.Notebooks.Count; i++)
-                await ExecuteAsync(folder.Notebooks[i], folder.Notebooks.Skip(i + 1), progress, cancellation);
+            var all = copies.All.SelectMany(c => c.Home.Notebooks).ToList();
+            foreach (var copy in copies.All)
+            {
+                Environment.CurrentDirectory = copy.Home.Path;
+                using var entered = copy.Enter();
+                foreach (var notebook in copy.Home.Notebooks)
+                    await ExecuteAsync(notebook, all.Skip(all.IndexOf(notebook) + 1), progress, cancellation);
+            }
         }
         finally
         {

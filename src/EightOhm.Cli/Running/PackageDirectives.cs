@@ -11,13 +11,13 @@ internal static partial class PackageDirectives
     /// <summary>Refuses, before anything runs, what this runner cannot run.</summary>
     public static void Check(NotebookFile notebook)
     {
-        if (notebook.Language is { } language && !IsCSharp(language))
-            throw RunFailure.BadInput($"{notebook.FileName} is written in {language}; only notebooks in C# can be run.");
+        if (notebook.Language is { } language && !NotebookLanguage.IsCSharp(language))
+            throw RunFailure.BadInput($"{notebook.FileLabel} is written in {language}; only notebooks in C# can be run.");
 
         foreach (var cell in notebook.Cells.Where(c => c.IsCode))
         {
-            if (cell.Language is { } own && !IsCSharp(own))
-                throw RunFailure.BadInput($"{notebook.FileName}, cell {cell.Number} is written in {own}; only cells in C# can be run.");
+            if (cell.Language is { } own && !NotebookLanguage.IsCSharp(own))
+                throw RunFailure.BadInput($"{notebook.FileLabel}, cell {cell.Number} is written in {own}; only cells in C# can be run.");
 
             foreach (Match match in Directive().Matches(cell.Source))
             {
@@ -25,7 +25,7 @@ internal static partial class PackageDirectives
                 if (match.Groups["kind"].Value == "i" || !Ours.Contains(match.Groups["package"].Value, StringComparer.OrdinalIgnoreCase))
                 {
                     throw RunFailure.BadInput(
-                        $"{notebook.FileName}, cell {cell.Number}, line {line}: '{match.Value.Trim()}' asks for a package, and this runner fetches none. " +
+                        $"{notebook.FileLabel}, cell {cell.Number}, line {line}: '{match.Value.Trim()}' asks for a package, and this runner fetches none. " +
                         $"Allowed are {string.Join(", ", Ours)}; reference any other assembly by its file: #r \"folder/name.dll\".");
                 }
             }
@@ -36,9 +36,6 @@ internal static partial class PackageDirectives
 
     /// <summary>The cell without its package lines; every other line keeps its number.</summary>
     public static string Remove(string source) => Directive().Replace(source, "");
-
-    private static bool IsCSharp(string language) =>
-        language.Equals("C#", StringComparison.OrdinalIgnoreCase) || language.Equals("csharp", StringComparison.OrdinalIgnoreCase);
 
     [GeneratedRegex("""^[ \t]*#(?<kind>[ri])[ \t]+"nuget:[ \t]*(?<package>[^",\r\n]*)[^\r\n]*""", RegexOptions.Multiline)]
     private static partial Regex Directive();

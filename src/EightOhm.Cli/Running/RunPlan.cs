@@ -9,10 +9,10 @@ internal sealed record RunPlan(IReadOnlySet<(string Notebook, int Cell)>? Some, 
 {
     public static RunPlan All(string because) => new(null, because);
 
-    public bool Runs(CellPlace place) => Some is null || Some.Contains((place.Notebook.Name, place.Cell.Number));
+    public bool Runs(CellPlace place) => Some is null || Some.Contains((place.Notebook.Label, place.Cell.Number));
 
     /// <summary>Whether any of a notebook's cells run.</summary>
-    public bool Runs(NotebookFile notebook) => Some is null || Some.Any(c => c.Notebook == notebook.Name);
+    public bool Runs(NotebookFile notebook) => Some is null || Some.Any(c => c.Notebook == notebook.Label);
 
     /// <summary>What the console says of it; null for a run of all cells that nobody asked to be another.</summary>
     /// <param name="ran">How many cells ran.</param>

@@ -21,7 +21,7 @@ internal abstract class RunProgress
     public void Begin(NotebookFile notebook)
     {
         watch.Restart();
-        Begin(notebook.Name, notebook.Cells.Count);
+        Begin(notebook.Label, notebook.Cells.Count);
     }
 
     public void Cell(NotebookFile notebook, NotebookCell cell) => Show(Line(notebook, cell.Number), cell.Number - 1);
@@ -38,7 +38,7 @@ internal abstract class RunProgress
     protected abstract void End(string text, double cellsDone);
 
     private string Line(NotebookFile notebook, int cell) =>
-        string.Create(CultureInfo.InvariantCulture, $"{notebook.Name}  cell {cell}/{notebook.Cells.Count}  {watch.Elapsed.TotalSeconds:0.0} s");
+        string.Create(CultureInfo.InvariantCulture, $"{notebook.Label}  cell {cell}/{notebook.Cells.Count}  {watch.Elapsed.TotalSeconds:0.0} s");
 
     private sealed class Live(ProgressContext context) : RunProgress, IProgress<WorkDone>
     {

@@ -1,6 +1,7 @@
 using EightOhm.Cli.Book;
 using EightOhm.Cli.Consoles;
 using EightOhm.Cli.Ends;
+using EightOhm.Cli.Sheets;
 using EightOhm.Display;
 using Spectre.Console;
 using Table = EightOhm.Display.Tables.Table;
@@ -16,25 +17,35 @@ internal sealed class RunReport(IAnsiConsole console, TextWriter error)
     {
         foreach (var line in book.Set)
             Say(line);
-        if (book.Moved is null)
-        {
-            Table(book.Sheet, ConsoleTable.Show);
-        }
-        else
-        {
-            foreach (var table in book.Moved)
-                Table(table, ConsoleTable.ShowWithCaption);
-            if (book.Moved.Count == 0)
-                Say("Nothing moved with it.");
-        }
-
-        Say(book.Tally);
+        foreach (var design in book.Designs)
+            Show(design, isOne: book.Designs.Count == 1);
+        foreach (var tally in DesignSheets.Tallies(book.Designs))
+            Say(tally);
         foreach (var (first, after) in book.Log.Causes(NoticeKind.NoAnswer))
             Say($"No answer in {first.OnConsole}{CellEnds.After(after)}");
         foreach (var (first, after) in book.Log.Causes(NoticeKind.Failed))
-            error.WriteLine(first.OnConsole + CellEnds.After(after));
+            error.WriteLine(PlainText.Of(first.OnConsole + CellEnds.After(after)));
         foreach (var note in notes)
             Say(note);
+    }
+
+    private void Show(DesignSheet design, bool isOne)
+    {
+        if (design.Moved is null)
+        {
+            if (isOne)
+                Table(design.Compliance.Table, ConsoleTable.Show);
+            else
+                Table(design.Compliance.Table with { Caption = design.Name }, ConsoleTable.ShowWithCaption);
+            return;
+        }
+
+        if (!isOne)
+            Say(design.Name);
+        foreach (var table in design.Moved)
+            Table(table, ConsoleTable.ShowWithCaption);
+        if (design.Moved.Count == 0)
+            Say("Nothing moved with it.");
     }
 
     private void Table(Table table, Action<IAnsiConsole, Table> show)

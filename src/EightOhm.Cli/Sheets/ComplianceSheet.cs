@@ -3,19 +3,25 @@ using EightOhm.Record;
 
 namespace EightOhm.Cli.Sheets;
 
-/// <summary>How the requirements of a run stand: failures first, and counted in words.</summary>
-/// <param name="requirements">The requirements of all records, in the order they were made.</param>
+/// <summary>How the requirements of a design stand: failures first, and counted in words.</summary>
+/// <param name="requirements">The requirements of a record, in the order they were made.</param>
 internal sealed class ComplianceSheet(IEnumerable<Requirement> requirements)
 {
+    /// <summary>What is said where there is nothing to judge.</summary>
+    public const string Nothing = "The record holds no requirements.";
+
     private readonly List<Requirement> rows = [.. requirements.OrderBy(Rank)];
 
     public Table Table => WithoutEmptyColumns(RecordTables.Compliance(rows));
+
+    /// <summary>The requirements that are not known to be met, failures first.</summary>
+    public IEnumerable<Requirement> Open => rows.Where(r => r.State != RequirementState.Met);
 
     public bool AllMet => rows.All(r => r.State == RequirementState.Met);
 
     /// <summary>One sentence: "31 met, 4 not met, 2 cannot be told."</summary>
     public string Tally => rows.Count == 0
-        ? "The record holds no requirements."
+        ? Nothing
         : string.Join(", ", rows.GroupBy(Rank).OrderBy(g => g.Key == 3 ? -1 : g.Key).Select(g => $"{g.Count()} {Word(g.Key)}")) + ".";
 
     // What is to be mended first comes first.

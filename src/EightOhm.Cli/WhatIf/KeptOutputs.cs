@@ -6,31 +6,30 @@ namespace EightOhm.Cli.WhatIf;
 internal static class KeptOutputs
 {
     /// <summary>Why they cannot be relied on, as the end of a sentence; null when they can.</summary>
-    public static string? Fault(NotebookFolder folder, RecordCopy copy)
+    public static string? Fault(RecordCopy copy)
     {
-        foreach (var notebook in folder.Notebooks.Where(n => n.Cells.Any(c => c.IsCode)))
+        foreach (var notebook in copy.Home.Notebooks.Where(n => n.Cells.Any(c => c.IsCode)))
         {
             if (notebook.Stamp is not { } kept)
-                return $"{notebook.FileName} holds no outputs of a run with --save in which every cell had its answer";
+                return $"{notebook.FileLabel} holds no outputs of a run with --save in which every cell had its answer";
             var now = NotebookStamp.Of(notebook, FilesRead.Fingerprint(notebook, copy.HomeFiles));
             if (kept.Code != now.Code)
-                return $"the code of {notebook.FileName}, or EightOhm, is not what its outputs were made with";
+                return $"the code of {notebook.FileLabel}, or EightOhm, is not what its outputs were made with";
             if (kept.Outputs != now.Outputs)
-                return $"the outputs of {notebook.FileName} were changed since its run";
+                return $"the outputs of {notebook.FileLabel} were changed since its run";
             if (kept.Record != now.Record)
-                return $"the record, or a file that {notebook.FileName} reads, was changed since its run";
+                return $"the record, or a file that {notebook.FileLabel} reads, was changed since its run";
         }
 
         return null;
     }
 
     /// <summary>Says in each notebook of which run its outputs are.</summary>
-    /// <param name="folder">The notebooks.</param>
-    /// <param name="copy">The records.</param>
+    /// <param name="copy">The notebooks' records.</param>
     /// <param name="areKept">Whether they are those of the design as it is kept, with an answer in every cell.</param>
-    public static void Stamp(NotebookFolder folder, RecordCopy copy, bool areKept)
+    public static void Stamp(RecordCopy copy, bool areKept)
     {
-        foreach (var notebook in folder.Notebooks)
+        foreach (var notebook in copy.Home.Notebooks)
             notebook.SetStamp(areKept ? NotebookStamp.Of(notebook, FilesRead.Fingerprint(notebook, copy.RunFiles)) : null);
     }
 }

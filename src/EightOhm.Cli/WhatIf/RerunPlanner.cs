@@ -6,7 +6,7 @@ using EightOhm.Record;
 namespace EightOhm.Cli.WhatIf;
 
 /// <summary>Finds the cells that hang on what was set, and those that these need.</summary>
-internal sealed class RerunPlanner(NotebookFolder folder, RecordCopy copy, NotebookGraphs graphs)
+internal sealed class RerunPlanner(RecordCopies copies, NotebookGraphs graphs)
 {
     /// <param name="set">What was set for this run.</param>
     /// <param name="full">Whether every cell is to run whatever hangs on what.</param>
@@ -16,13 +16,18 @@ internal sealed class RerunPlanner(NotebookFolder folder, RecordCopy copy, Noteb
             return RunPlan.All("");
         if (full)
             return RunPlan.All("--full was given");
-        if (KeptOutputs.Fault(folder, copy) is { } fault)
-            return RunPlan.All(fault);
 
-        var moved = set.Where(s => s.Before != s.Now).Select(s => s.Name).ToList();
+        var faults = copies.All.Select(KeptOutputs.Fault).ToList();
+        if (faults.All(f => f is not null))
+            return RunPlan.All(faults[0]!);
+        var moved = set.Where(s => s.Before != s.Now).Select(s => (s.Record, s.Name)).ToList();
         try
         {
-            return new RunPlan(Cells(moved), $"those that hang on {string.Join(", ", set.Select(s => s.Name))}, with the cells that these need");
+            var cells = copies.All.SelectMany((copy, i) => faults[i] is null ? Cells(copy, moved) : Every(copy));
+            var all = faults.OfType<string>().FirstOrDefault() is { } fault ? $"; all of a folder, since {fault}" : "";
+            return new RunPlan(
+                cells.ToHashSet(),
+                $"those that hang on {string.Join(", ", set.Select(s => s.Name).Distinct())}, with the cells that these need{all}");
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
@@ -32,21 +37,21 @@ internal sealed class RerunPlanner(NotebookFolder folder, RecordCopy copy, Noteb
     }
 
     // A later notebook may move what an earlier one shows: round the folder until nothing new has moved.
-    private HashSet<(string Notebook, int Cell)> Cells(IReadOnlyList<string> moved)
+    private HashSet<(string Notebook, int Cell)> Cells(RecordCopy copy, IReadOnlyList<(string Record, string Name)> moved)
     {
-        var entries = copy.Records.SelectMany(record => After(record, moved)).ToHashSet();
+        var entries = copy.Records.SelectMany(record => After(record, moved.Where(m => m.Record == record.Path).Select(m => m.Name))).ToHashSet();
         var cells = new HashSet<(string, int)>();
         for (var known = -1; known != entries.Count;)
         {
             known = entries.Count;
             cells.Clear();
-            foreach (var notebook in folder.Notebooks)
+            foreach (var notebook in copy.Home.Notebooks)
             {
                 var graph = graphs.Of(notebook);
                 var rerun = graph.Graph.CellsToRun(entries);
                 // The package's line is the kernel's matter, which the graph leaves out; nothing compiles without it.
                 var package = rerun.Moved.Count == 0 ? [] : Enumerable.Range(0, rerun.Moved[^1]).Where(i => PackageDirectives.AsksForEightOhm(graph.Cells[i].Source));
-                cells.UnionWith(rerun.InAFreshKernel.Concat(package).Select(i => (notebook.Name, graph.Cells[i].Number)));
+                cells.UnionWith(rerun.InAFreshKernel.Concat(package).Select(i => (notebook.Label, graph.Cells[i].Number)));
                 entries.UnionWith(rerun.MovedEntries);
             }
         }
@@ -54,8 +59,11 @@ internal sealed class RerunPlanner(NotebookFolder folder, RecordCopy copy, Noteb
         return cells;
     }
 
+    private static IEnumerable<(string Notebook, int Cell)> Every(RecordCopy copy) =>
+        copy.Home.Notebooks.SelectMany(notebook => notebook.Cells.Select(cell => (notebook.Label, cell.Number)));
+
     // What hangs on the inputs as the record knows it: also through notebooks that are not part of this run.
-    private static IEnumerable<EntryName> After(DesignRecord record, IReadOnlyList<string> moved)
+    private static IEnumerable<EntryName> After(DesignRecord record, IEnumerable<string> moved)
     {
         var names = moved.ToHashSet(StringComparer.Ordinal);
         for (var known = -1; known != names.Count;)

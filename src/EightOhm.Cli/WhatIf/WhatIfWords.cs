@@ -18,7 +18,7 @@ internal static class WhatIfWords
     {
         var now = set.Select(s => $"Set for this run: {s}.");
         var before = records
-            .SelectMany(r => r.Entries.Where(e => e.State == EntryState.Set && !set.Any(s => s.Name == e.Name && s.Record == Path.GetFileName(r.Path))))
+            .SelectMany(r => r.Entries.Where(e => e.State == EntryState.Set && !set.Any(s => s.Name == e.Name && s.Record == r.Path)))
             .Select(e => $"Set, and kept in the record: {e.Name} = {e.Reads} ({e.Reason}). To give it back: --set \"{e.Name}=\" --save.");
         return [.. now, .. before];
     }

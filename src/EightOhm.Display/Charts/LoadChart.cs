@@ -46,7 +46,7 @@ public static partial class Charts
                 new Mark(least.ImpedanceAt.Hertz, least.Impedance.Ohms, $"{QuantityFormat.Short(least.Impedance)} at {QuantityFormat.Short(least.ImpedanceAt)}"),
                 new Mark(least.PeakEquivalentAt.Hertz, least.PeakEquivalent.Ohms, $"{QuantityFormat.Short(least.PeakEquivalent)} at {QuantityFormat.Short(least.PeakEquivalentAt)}"),
             ],
-            Note = "The equivalent resistors heat an ideal class-B pair as much: on average at the worst level, and one device at its hottest instant at full swing.",
+            Note = "The equivalent resistors heat an ideal class-B pair as much: on average at the worst level, and one device at its peak instantaneous dissipation at full swing.",
         };
     }
 }

@@ -1,5 +1,6 @@
 using EightOhm.Protection;
 using EightOhm.Quantities;
+using UnitsNet;
 
 namespace EightOhm.Display.Tables;
 
@@ -33,7 +34,12 @@ public static class ProtectionTables
             $"Loudspeaker relay: {verdict}");
     }
 
-    private static string Time(FaultLine line) => line.Time is { } time
-        ? line.Timing.Length > 0 ? $"{QuantityFormat.Short(time)} ({line.Timing})" : QuantityFormat.Short(time)
-        : line.Timing;
+    private static string Time(FaultLine line) => line.Longest is { } longest
+        ? line.Time is not { } needed ? $"nothing ends it; at most {QuantityFormat.Short(longest)}"
+            : line.Answered ? $"{With(line, needed)}, at most {QuantityFormat.Short(longest)}"
+            : $"{With(line, needed)}, too late by {QuantityFormat.Short(line.Short)}"
+        : line.Time is { } time ? With(line, time) : line.Timing;
+
+    private static string With(FaultLine line, Duration time) =>
+        line.Timing.Length > 0 ? $"{QuantityFormat.Short(time)} ({line.Timing})" : QuantityFormat.Short(time);
 }

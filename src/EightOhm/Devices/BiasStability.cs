@@ -67,4 +67,22 @@ public static partial class BiasStability
         var after = R_B + (h_2 + 1) * R_E;
         return h_2 / h_1 * (before / after) * I_C;
     }
+
+    /// <summary>How far leakage and V_BE together move the collector current: S·ΔI_CBO + S_V·ΔV_BE.</summary>
+    /// <remarks>For a rise ΔT: ΔI_CBO by <see cref="Leakage.At"/>, ΔV_BE = −tc·ΔT. First order: for large changes solve the stage. The change with gain, which is of any size,
+    /// is <see cref="CurrentForGain"/>. A base resistor from the collector (collector feedback) has the same factors with R_B from collector to base and R_C + R_E for R_E.</remarks>
+    /// <param name="S">By <see cref="ForLeakage"/>; 1 or more.</param>
+    /// <param name="dI_CBO">Change of the leakage.</param>
+    /// <param name="S_V">By <see cref="ForBaseEmitterVoltage"/>; negative.</param>
+    /// <param name="dV_BE">Change of V_BE; negative for a warmer junction.</param>
+    /// <returns>A, of the collector current.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A factor is out of range.</exception>
+    [Formula(Source, Symbol = "dI_C")]
+    [RecordName("bias-stability.shift")]
+    public static ElectricCurrent Shift(double S, ElectricCurrent dI_CBO, ElectricConductance S_V, ElectricPotential dV_BE)
+    {
+        Guard.Between(S, 1, 1e9);
+        Guard.NotNegative(-S_V, nameof(S_V), "A higher V_BE is a lower current: the factor is negative.");
+        return S * dI_CBO + S_V * dV_BE;
+    }
 }

@@ -18,6 +18,7 @@ internal static class CardKinds
         new(typeof(RectifierBridge), "rectifier bridge", "a rectifier bridge", c => new RectifierBridge(c)),
         new(typeof(ReservoirCapacitor), "reservoir capacitor", "a reservoir capacitor", c => new ReservoirCapacitor(c)),
         new(typeof(MainsTransformer), "mains transformer", "a mains transformer", c => new MainsTransformer(c)),
+        new(typeof(TransformerSize), "transformer size", "a transformer size", c => new TransformerSize(c)),
         new(typeof(HeatSinkCard), "heat sink", "a heat sink", c => new HeatSinkCard(c)),
         new(typeof(Relay), "relay", "a relay", c => new Relay(c)),
     ];

@@ -45,4 +45,22 @@ public static partial class Leakage
         Guard.Positive(T_2 - T_1, nameof(T_2), "Give the cooler reading first.");
         return (T_2 - T_1) * (Ln(2.0) / Ln(I_2 / I_1));
     }
+
+    /// <summary>The share of a standing current that the leakage of what it drives takes: n·I_CBO/I_D.</summary>
+    /// <remarks>The leakage of an output transistor leaves by its base and flows in the resistor between the drivers' emitters. As long as it is a small share, the drivers
+    /// hold the bias; near 100 % they are off, the outputs hold themselves on, h_FE + 1 times their leakage flows, and a hot stage runs away. Keep it below 10 % at the hottest
+    /// junction (common practice, no source).</remarks>
+    /// <param name="n">Output transistors of a side in parallel; 1 or more.</param>
+    /// <param name="I_CBO">Leakage of one at its hottest junction, <see cref="At"/>; 0 A or more.</param>
+    /// <param name="I_D">Standing current of the driver; greater than 0 A.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("Kirchhoff's current law at the outputs' bases", Symbol = "k_L")]
+    [RecordName("leakage.share-of-standing")]
+    public static Ratio ShareOfStanding(int n, ElectricCurrent I_CBO, ElectricCurrent I_D)
+    {
+        Guard.Positive(n);
+        Guard.NotNegative(I_CBO);
+        Guard.Positive(I_D);
+        return Ratio.FromDecimalFractions(n * (I_CBO / I_D));
+    }
 }

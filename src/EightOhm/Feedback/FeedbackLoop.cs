@@ -37,6 +37,21 @@ public static partial class FeedbackLoop
         return A.Ratio * B_fb;
     }
 
+    /// <summary>The fraction fed back that makes a closed-loop gain of an open-loop gain: 1/A_CL − 1/A.</summary>
+    /// <remarks>Not 1/A_CL, which an infinite open-loop gain would need. Where the gains have phases: <see cref="ComplexFraction"/>.</remarks>
+    /// <param name="A">Open-loop gain; greater than 0.</param>
+    /// <param name="A_CL">Closed-loop gain; greater than 0, at most A.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula(Source + ": A_CL = A/(1 + A·B), solved for B", Symbol = "B_fb")]
+    [RecordName("feedback-loop.fraction-for")]
+    public static double FractionFor(Gain A, Gain A_CL)
+    {
+        Guard.Positive(A);
+        Guard.Positive(A_CL);
+        Guard.Between(A_CL.Ratio, 0, A.Ratio, nameof(A_CL), "Negative feedback never raises the gain.");
+        return 1 / A_CL.Ratio - 1 / A.Ratio;
+    }
+
     /// <summary>The magnitude of the loop gain of one open-loop pole: T_0/√(1 + (f/f_pole)²).</summary>
     /// <remarks>Far above the pole it is f_x/f, with f_x = T_0·f_pole the crossover; it lags by up to 90° there (see <see cref="LoopErrors.AfterGainAbovePole"/>).</remarks>
     /// <param name="T_0">Loop gain far below the pole; 0 or more.</param>

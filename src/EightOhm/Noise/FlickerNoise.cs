@@ -26,4 +26,43 @@ public static partial class FlickerNoise
         var B_e = f_c * Ln(f_H / f_L) + (f_H - f_L);
         return e_w * Sqrt(B_e);
     }
+
+    /// <summary>The corner from two densities of a datasheet: (e_1² − e_2²)/(e_2²/f_1 − e_1²/f_2).</summary>
+    /// <remarks>Squares, not the densities themselves: the two kinds of noise add in power. Where e_2 is read far above the corner it is (e_1²/e_2² − 1)·f_1.</remarks>
+    /// <param name="e_1">Density at f_1; greater than e_2.</param>
+    /// <param name="f_1">The lower frequency; greater than 0 Hz.</param>
+    /// <param name="e_2">Density at f_2; greater than 0 V/√Hz, and such that e_1 rises no faster than 1/f from it.</param>
+    /// <param name="f_2">The higher frequency; greater than f_1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The densities are not those of 1/f noise and white noise.</exception>
+    [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7: e² = e_w²·(f_c/f + 1), at two frequencies", Symbol = "f_c")]
+    [RecordName("flicker-noise.corner")]
+    public static Frequency Corner(VoltageNoiseDensity e_1, Frequency f_1, VoltageNoiseDensity e_2, Frequency f_2)
+    {
+        Guard.Positive(f_1);
+        Guard.Positive(f_2 - f_1, nameof(f_2), "Give the lower frequency first.");
+        Guard.Positive(e_2);
+        Guard.Positive(e_1 - e_2, nameof(e_1), "1/f noise is higher at the lower frequency.");
+        Guard.Positive(e_2 * e_2 - f_1 / f_2 * (e_1 * e_1), "the white part of the noise", "The density falls faster than 1/f noise can between the two: one of the readings, or another noise, is in the way.");
+        var r = e_1 * e_1 / (e_2 * e_2);
+        return (r - 1) / (1 - f_1 / f_2 * r) * f_1;
+    }
+
+    /// <summary>The white density behind two densities of a datasheet: √((e_2²·f_2 − e_1²·f_1)/(f_2 − f_1)).</summary>
+    /// <param name="e_1">Density at f_1; not below e_2.</param>
+    /// <param name="f_1">The lower frequency; greater than 0 Hz.</param>
+    /// <param name="e_2">Density at f_2; greater than 0 V/√Hz, and such that e_1 rises no faster than 1/f from it.</param>
+    /// <param name="f_2">The higher frequency; greater than f_1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The densities are not those of 1/f noise and white noise.</exception>
+    [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7: e² = e_w²·(f_c/f + 1), at two frequencies", Symbol = "e_w")]
+    [RecordName("flicker-noise.white-density")]
+    public static VoltageNoiseDensity WhiteDensity(VoltageNoiseDensity e_1, Frequency f_1, VoltageNoiseDensity e_2, Frequency f_2)
+    {
+        Guard.Positive(f_1);
+        Guard.Positive(f_2 - f_1, nameof(f_2), "Give the lower frequency first.");
+        Guard.Positive(e_2);
+        Guard.NotNegative(e_1 - e_2, nameof(e_1), "1/f noise is higher at the lower frequency.");
+        Guard.Positive(e_2 * e_2 - f_1 / f_2 * (e_1 * e_1), "the white part of the noise", "The density falls faster than 1/f noise can between the two: one of the readings, or another noise, is in the way.");
+        var x = f_1 / f_2;
+        return Sqrt(1 / (1 - x) * (e_2 * e_2 - x * (e_1 * e_1)));
+    }
 }

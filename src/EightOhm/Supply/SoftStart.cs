@@ -29,6 +29,7 @@ public sealed record SoftStart
         LimiterEnergyByStep = Stored * (on.Limiter.Cold / (on.Limiter.Cold + on.Primary.Ohms + Inrush.ReflectedHalves(on.HalfResistance, on.Turns).Ohms));
         Pulse = new JouleIntegral(march.SquareTime);
         BypassPulse = new JouleIntegral(march.SecondSquareTime);
+        HalfCycleRails = march.Rails;
         (Mains, Turns, GreatestHalfCycle) = (on.Mains, on.Turns, new JouleIntegral(march.MostHalf));
     }
 
@@ -81,6 +82,9 @@ public sealed record SoftStart
 
     /// <summary>I²t of a diode in the half-cycle that has most of it.</summary>
     public JouleIntegral DiodePulse => DiodeSurge.IntegralOfPrimary(GreatestHalfCycle, Turns);
+
+    /// <summary>The rails in V at the end of each half-cycle, counted from the closing, until the bypass.</summary>
+    internal IReadOnlyList<double> HalfCycleRails { get; }
 
     /// <summary>I²t of both surges: what the fuse sees.</summary>
     public JouleIntegral WholePulse => new(Pulse.Si + BypassPulse.Si);
@@ -139,6 +143,8 @@ public sealed record SoftStart
             var heat = middle * middle * limiter * step;
             march.Heat += heat;
             march.SquareTime += middle * middle * step;
+            if (k % (StepsPerPeriod / 2) == (StepsPerPeriod / 2) - 1)
+                march.Rails.Add(v);
             if (march.Reached < 0 && v >= goal)
                 march.Reached = t + step;
             if (!on.Limiter.Warms)
@@ -167,6 +173,8 @@ public sealed record SoftStart
         public double AtBypass { get; set; }
 
         public double Limiter { get; set; }
+
+        public List<double> Rails { get; } = [];
 
         public double MostHalf { get; private set; }
 

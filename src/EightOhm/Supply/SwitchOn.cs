@@ -95,4 +95,10 @@ public sealed record SwitchOn
 
     /// <summary>The same supply without its limiter.</summary>
     public SwitchOn Unlimited() => new(Line, Mains, HalfWinding, Reservoir, Primary, HalfResistance, Diode, InrushLimiter.None, Bypass, Idle, Closes);
+
+    /// <summary>The same supply with another limiter, and bypassed at another time.</summary>
+    /// <param name="limiter">The limiter.</param>
+    /// <param name="bypass">When it is bypassed; greater than 0 s, at most 60 s; as before when not given.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The time is out of range.</exception>
+    public SwitchOn With(InrushLimiter limiter, Duration? bypass = null) => new(Line, Mains, HalfWinding, Reservoir, Primary, HalfResistance, Diode, limiter, bypass ?? Bypass, Idle, Closes);
 }

@@ -33,6 +33,41 @@ public static partial class BiasDrift
         return tc * dT / R;
     }
 
+    /// <summary>The error of one output junction's share for an error of a V_BE multiplier's own junction: m·dV/n_j.</summary>
+    /// <param name="m">The multiplier's factor, V_BB/V_BE; greater than 0.</param>
+    /// <param name="dV">How far its V_BE is from what it was when the bias was set, or the spread that no setting takes out, as it counts; 0 V or more.</param>
+    /// <param name="n_j">Output junctions in the bias loop that share it: 2 for one npn and one pnp; 1 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("Kirchhoff's voltage law around the bias loop, the drivers' junctions unchanged", Symbol = "V_d")]
+    [RecordName("bias-drift.spreader-error")]
+    public static ElectricPotential SpreaderError(double m, ElectricPotential dV, int n_j)
+    {
+        Guard.Positive(m);
+        Guard.NotNegative(dV);
+        Guard.Positive(n_j);
+        return m / n_j * dV;
+    }
+
+    /// <summary>The error of one output junction's share when junction and sensor have moved from where the bias was set: tc·ΔT_J − (m/n_j)·tc_s·ΔT_s.</summary>
+    /// <param name="tc">How much an output junction's V_BE falls for a kelvin, as a positive value; greater than 0 V/K.</param>
+    /// <param name="dT_J">How much warmer the junction is than when the bias was set.</param>
+    /// <param name="m">The factor of the multiplier on the sensor; greater than 0.</param>
+    /// <param name="tc_s">How much the sensor's V_BE falls for a kelvin, as a positive value; greater than 0 V/K.</param>
+    /// <param name="dT_s">How much warmer the sensor is.</param>
+    /// <param name="n_j">Output junctions in the bias loop that share it: 2 for one npn and one pnp; 1 or more.</param>
+    /// <returns>V; positive is too much bias, a current above the set one.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("Kirchhoff's voltage law around the bias loop, the drivers' junctions unchanged", Symbol = "V_d")]
+    [RecordName("bias-drift.tracking-error")]
+    public static ElectricPotential TrackingError(VoltageDrift tc, TemperatureDelta dT_J, double m, VoltageDrift tc_s, TemperatureDelta dT_s, int n_j)
+    {
+        Guard.Positive(tc);
+        Guard.Positive(m);
+        Guard.Positive(tc_s);
+        Guard.Positive(n_j);
+        return tc * dT_J - m / n_j * (tc_s * dT_s);
+    }
+
     /// <summary>What the current satisfies: the error is what the junction and the resistance take more.</summary>
     /// <param name="I">The current: the unknown.</param>
     /// <param name="V_d">The error.</param>

@@ -28,7 +28,7 @@ internal sealed partial record NotebookFile(string Name, IReadOnlyList<CodeCell>
     public IEnumerable<string> PackageVersions =>
         Cells.SelectMany(cell => PackageDirective().Matches(cell.Source)).Select(match => match.Groups["version"].Value);
 
-    /// <summary>The values shown as <c>NAME = value</c>, as text; of a name shown twice the last.</summary>
+    /// <summary>The values shown as <c>NAME = value</c>, as text; of a name shown twice the last. The number of a source at the line's end is no part of the value.</summary>
     public IReadOnlyDictionary<string, string> NamedNumbers
     {
         get
@@ -74,6 +74,6 @@ internal sealed partial record NotebookFile(string Name, IReadOnlyList<CodeCell>
     [GeneratedRegex("""#r\s+"nuget:\s*EightOhm\.Notebook\s*,\s*(?<version>[^"\s]+)\s*""")]
     private static partial Regex PackageDirective();
 
-    [GeneratedRegex(@"^(?<name>\w+) = (?:.* = )?(?<value>[-−\d][^=\n]*)$", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^(?<name>\w+) = (?:.* = )?(?<value>[-−\d][^=\n]*?)(?: {2}\[[\d, ]+\])?$", RegexOptions.Multiline)]
     private static partial Regex NamedNumber();
 }

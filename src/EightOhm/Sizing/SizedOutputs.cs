@@ -1,0 +1,139 @@
+using EightOhm.Devices;
+using EightOhm.OutputStages;
+using EightOhm.Quantities;
+using EightOhm.Ratings;
+using EightOhm.SafeAreas;
+using EightOhm.Supply;
+using EightOhm.Thermal;
+using UnitsNet;
+
+namespace EightOhm.Sizing;
+
+/// <summary>A choice of output transistors: which, how many, with which emitter resistor; judged from rest at high mains, at the phases rated.</summary>
+internal sealed class SizedOutputs
+{
+    // An event lasts so long until something ends it; the area of that pulse is what counts.
+    private static readonly Duration Event = 100.ms;
+    private static readonly double[] Resistors = [0.1, 0.15, 0.22, 0.33, 0.47, 0.68, 1];
+
+    // Half of the gain at which bias runs away, and a little more: parts spread.
+    private const double LoopGain = 0.6;
+
+    private readonly AmplifierTargets targets;
+    private readonly SizingBasis basis;
+    private readonly StageDissipation stage;
+
+    private SizedOutputs(Transistor npn, Transistor pnp, int pairs, AmplifierTargets targets, SizingBasis basis, RailLine rails)
+    {
+        (Npn, Pnp, Pairs, this.targets, this.basis) = (npn, pnp, pairs, targets, basis);
+        var rest = rails.AtMains(targets.MainsTolerance).At(basis.Besides);
+        EmitterResistor = ElectricResistance.FromOhms(Resistors.FirstOrDefault(
+            r => Runaway.GreatestGain(rest, npn.JunctionToCase + basis.Insulator, npn.BaseEmitterDrift, r.Ohm, npn.InternalEmitterResistance) <= LoopGain, Resistors[^1]));
+        var idle = Crossover.EqualGainCurrent(Devices.Junction.ThermalVoltage(basis.Idle), EmitterResistor, npn.InternalEmitterResistance);
+        stage = new StageDissipation(rails, pairs, EmitterResistor) { IdleCurrent = idle, InternalResistance = npn.InternalEmitterResistance, Junction = basis.Idle }.AtMains(targets.MainsTolerance);
+        IdleCurrent = idle;
+        GreatestEach = Greatest(npn, basis.GainLeft);
+    }
+
+    public Transistor Npn { get; }
+
+    public Transistor Pnp { get; }
+
+    public int Pairs { get; }
+
+    public ElectricResistance EmitterResistor { get; }
+
+    /// <summary>Of one pair, at which the gain at zero is that far out.</summary>
+    public ElectricCurrent IdleCurrent { get; }
+
+    /// <summary>Peak current of one transistor, for its gain's sake.</summary>
+    public ElectricCurrent GreatestEach { get; }
+
+    /// <summary>Dissipation of a channel, the worst sine, phase and load at high mains.</summary>
+    public Power Worst { get; private set; }
+
+    /// <summary>The same while music plays at an eighth of the power.</summary>
+    public Power Music { get; private set; }
+
+    /// <summary>At idle, high mains.</summary>
+    public Power Idling => stage.At(0.V, targets.Load, 0.deg).Total;
+
+    /// <summary>What is too much for so many pairs; none when they are enough.</summary>
+    public IReadOnlyList<string> Short { get; private set; } = [];
+
+    /// <summary>The stage at high mains.</summary>
+    public StageDissipation AtHighMains => stage;
+
+    /// <summary>Judges so many pairs.</summary>
+    public static SizedOutputs Of(Transistor npn, Transistor pnp, int pairs, AmplifierTargets targets, SizingBasis basis, RailLine rails, OutputRating[] ratings)
+    {
+        var made = new SizedOutputs(npn, pnp, pairs, targets, basis, rails);
+        made.Judge(ratings);
+        return made;
+    }
+
+    /// <summary>Where the gain has fallen to a share of its greatest, in two digits.</summary>
+    public static ElectricCurrent Greatest(Transistor card, Ratio left)
+    {
+        var table = card.GainTable;
+        var floor = left.DecimalFractions * table.Max(p => p.Gain);
+        var (low, high) = (table.Last(p => p.Gain >= floor).Current.Amperes, table[^1].Current.Amperes);
+        if (low >= high)
+            return card.MaxCollectorCurrent;
+        for (var i = 0; i < 40; i++)
+        {
+            var mid = (low + high) / 2;
+            (low, high) = card.GainAt(mid.A) >= floor ? (mid, high) : (low, mid);
+        }
+
+        return PreferredValues.Down(low, 2).A;
+    }
+
+    private void Judge(OutputRating[] ratings)
+    {
+        var missing = new List<string>();
+        Angle[] phases = [0.deg, targets.Phase / 2, targets.Phase];
+        try
+        {
+            Worst = Highest(ratings, phases, (r, phi) => stage.Maximum(r.Load, phi).Total);
+            Music = Highest(ratings, phases, (r, phi) => stage.Sine(r.Power / 8, r.Load, phi).Total);
+        }
+        catch (Exception e) when (e is RefusedValueException or ShortfallException)
+        {
+            // The supply has no rail left for such currents: the heat is at most that of a rail that does not sag.
+            Worst = Highest(ratings, phases, (r, phi) => ClassB.Worst(stage.Rail, r.Load, phi));
+            Music = Worst / 2;
+            missing.Add("the supply has no rail at these currents");
+        }
+
+        if (ratings.Max(r => r.PeakCurrent.Amperes) / Pairs > GreatestEach.Amperes)
+            missing.Add("peak current at good gain");
+        foreach (var card in new[] { Npn, Pnp })
+        {
+            if (Worst / (2 * Pairs) > card.AllowedPower(basis.Case, basis.Junction))
+                missing.Add($"dissipation of the {card.Polarity.ToString().ToLowerInvariant()}");
+            var area = new SafeArea(card).For(basis.Case, Event);
+            if (ratings.Any(r => phases.Any(phi => !Inside(area, r, phi))))
+                missing.Add($"safe area of the {card.Polarity.ToString().ToLowerInvariant()}");
+        }
+
+        Short = missing;
+    }
+
+    // From rest: the reservoirs are full when the event begins.
+    private bool Inside(DeratedArea area, OutputRating r, Angle phi)
+    {
+        try
+        {
+            var level = UnitMath.Min(r.PeakVoltage, 0.999 * stage.FullSwing(r.Load, phi));
+            return SafeAreaUtilisation.Of(area, new LoadEllipse(stage.Rail, level, r.Load, phi, EmitterResistor, Pairs)).Inside;
+        }
+        catch (Exception e) when (e is RefusedValueException or ShortfallException)
+        {
+            return false; // more voltage than the card knows of, or no rail
+        }
+    }
+
+    private static Power Highest(OutputRating[] ratings, Angle[] phases, Func<OutputRating, Angle, Power> of) =>
+        ratings.SelectMany(r => phases.Select(phi => of(r, phi))).MaxBy(p => (double)p.Watts);
+}

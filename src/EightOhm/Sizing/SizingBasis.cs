@@ -1,0 +1,96 @@
+using EightOhm.Explaining;
+using EightOhm.Quantities;
+using UnitsNet;
+
+namespace EightOhm.Sizing;
+
+/// <summary>What a first sizing takes for granted: limits that a designer sets and parts that it does not choose.</summary>
+/// <remarks>Common practice, no source, unless said otherwise; the design states each of them itself and moves them as it likes.</remarks>
+public sealed record SizingBasis
+{
+    /// <summary>Case of the output transistors at which their safe area is taken.</summary>
+    [Symbol("T_case")]
+    public Temperature Case { get; init; } = 80.degC;
+
+    /// <summary>Junction limit of the design, below the card's.</summary>
+    [Symbol("T_jmax")]
+    public Temperature Junction { get; init; } = 125.degC;
+
+    /// <summary>Output junctions at idle.</summary>
+    [Symbol("T_out")]
+    public Temperature Idle { get; init; } = 55.degC;
+
+    /// <summary>Insulator of each transistor.</summary>
+    [Symbol("theta_CS")]
+    public ThermalResistance Insulator { get; init; } = 0.35.K_per_W;
+
+    /// <summary>Undepleted collector of an output transistor.</summary>
+    [Symbol("R_C")]
+    public ElectricResistance Collector { get; init; } = 0.4.Ohm;
+
+    /// <summary>What the stages before the outputs need of the rail, beside junctions.</summary>
+    [Symbol("V_2nd")]
+    public ElectricPotential SecondStage { get; init; } = 2.V;
+
+    /// <summary>What the front-end filter takes of the rail.</summary>
+    [Symbol("V_ff")]
+    public ElectricPotential Filter { get; init; } = 0.35.V;
+
+    /// <summary>What each rail gives away for a channel beside its outputs.</summary>
+    [Symbol("I_small")]
+    public ElectricCurrent Besides { get; init; } = 26.mA;
+
+    /// <summary>Wiring in series with each half-winding.</summary>
+    [Symbol("R_w")]
+    public ElectricResistance Wiring { get; init; } = 10.mOhm;
+
+    /// <summary>Mains before the socket.</summary>
+    [Symbol("R_line")]
+    public ElectricResistance LineResistance { get; init; } = 0.5.Ohm;
+
+    /// <summary>Ripple of a rail at rated power over the rail, peak to peak, by which the reservoirs are chosen.</summary>
+    [Symbol("k_rip")]
+    public Ratio Ripple { get; init; } = 5.percent;
+
+    /// <summary>Of a semiconductor's rated voltage, used at most.</summary>
+    [Symbol("k_dev")]
+    public Ratio VoltageUse { get; init; } = 80.percent;
+
+    /// <summary>Air inside the case, warm.</summary>
+    [Symbol("T_in")]
+    public Temperature InsideAir { get; init; } = 45.degC;
+
+    /// <summary>Bridge case to that air, by the chassis.</summary>
+    [Symbol("theta_br")]
+    public ThermalResistance BridgeToAir { get; init; } = 2.K_per_W;
+
+    /// <summary>Junction of the bridge below its rating, at least.</summary>
+    [Symbol("dT_br")]
+    public TemperatureDelta JunctionRoom { get; init; } = 25.0.K;
+
+    /// <summary>A rail that counts as discharged.</summary>
+    [Symbol("V_safe")]
+    public ElectricPotential SafeVoltage { get; init; } = 10.V;
+
+    /// <summary>After how long it must be, by the bleeder alone.</summary>
+    [Symbol("t_safe")]
+    public Duration SafeTime { get; init; } = 180.s;
+
+    /// <summary>Of a reservoir's rated voltage, used at most.</summary>
+    [Symbol("k_cap")]
+    public Ratio CapacitorUse { get; init; } = 95.percent;
+
+    /// <summary>Of a transistor's greatest current gain, left at its greatest current.</summary>
+    [Symbol("k_h")]
+    public Ratio GainLeft { get; init; } = 60.percent;
+
+    /// <summary>The most pairs of output transistors.</summary>
+    public int MostPairs { get; init; } = 8;
+
+    /// <summary>The most reservoirs of a rail.</summary>
+    public int MostReservoirs { get; init; } = 6;
+
+    /// <summary>Voice coil over the rated load, dc.</summary>
+    [Symbol("k_vc")]
+    public Ratio VoiceCoil { get; init; } = 72.5.percent;
+}

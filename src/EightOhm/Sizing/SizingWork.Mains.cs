@@ -1,0 +1,98 @@
+using EightOhm.Devices;
+using EightOhm.Protection;
+using EightOhm.Quantities;
+using EightOhm.Supply;
+using UnitsNet;
+
+namespace EightOhm.Sizing;
+
+/// <content>Soft start, fuse and relay.</content>
+internal sealed partial class SizingWork
+{
+    // A limited inrush stays below what a household circuit takes without a word (common practice, no source).
+    private const double InrushAmperes = 12;
+
+    // Tried in this order: the longest wait last, the strongest limiter first.
+    private static readonly double[] Delays = [1, 2];
+    private static readonly double[] Shares = [1, 0.68, 0.47, 0.33];
+    private static readonly double[] Fuses = [0.1, 0.125, 0.16, 0.2, 0.25, 0.315, 0.4, 0.5, 0.63, 0.8, 1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5, 6.3, 8, 10, 12.5, 16, 20, 25, 32];
+
+    private ElectricCurrent Idle => targets.Channels * ((pairs * (outputs?.IdleCurrent ?? default)) + (DriverVolts / 47).A + basis.Besides);
+
+    private void TellMains()
+    {
+        if (supply is not { } s || outputs is null)
+            return;
+        Ratio[] deviations = [-targets.MainsTolerance, targets.MainsTolerance];
+        var first = PreferredValues.NearestOf12(Math.Sqrt(2) * targets.Line.Volts * (1 + targets.MainsTolerance.DecimalFractions) / InrushAmperes);
+        var (ohms, seconds) = (first, Delays[0]);
+        SoftStart[] starts = [];
+        foreach (var (r, t) in from t in Delays from k in Shares select (PreferredValues.NearestOf12(first * k), t))
+        {
+            (ohms, seconds) = (r, t);
+            var on = s.Rails.SwitchedOn(targets.Line, basis.LineResistance, InrushLimiter.Resistor(r.Ohm), t.s, Idle);
+            starts = [.. deviations.Select(x => SoftStart.Of(on.AtMains(x)))];
+            if (starts.All(o => o.RailAtBypass / o.FinalRail >= Filled && o.BypassPeak.Amperes <= MostBypass))
+                break;
+        }
+
+        Choose("R_soft", ohms.Ohm, "limits the inrush at high mains and still fills the reservoirs at idle before the bypass");
+        Choose("t_soft", seconds.s, "when the reservoirs are nearly full");
+        Choose("E_soft", PreferredValues.Up(starts.Max(o => o.LimiterEnergy.Joules) * 1.3, 2).J, "room above the pulse at high mains");
+        TellFuse(s, starts);
+    }
+
+    private void TellFuse(SizedSupply s, SoftStart[] starts)
+    {
+        var volts = 2 * s.Winding.NoLoad.Volts;
+        double Needed(ElectricApparentPower power) => Fuse.Rating(Transformer.PrimaryCurrent(power, targets.Line), FuseUse, FuseWarm).Amperes;
+        string because;
+        double needed;
+        try
+        {
+            var rms = Ratings.SelectMany(r => new[] { s.Playing(r, targets.Lowest), s.Playing(r, 1.kHz) }).Max(p => p.HalfWindingRms.Amperes);
+            (needed, because) = (Needed((volts * rms).VA), "the smallest rating that carries all channels at rated power; time-lag, for the inrush");
+        }
+        catch (ShortfallException)
+        {
+            // The transformer cannot carry it, and is said not to: its own rating is what a fuse is for.
+            (needed, because) = (Needed(s.Transformer.Rating), "the smallest rating that carries the transformer's own; time-lag, for the inrush");
+        }
+
+        Choose("I_fuse", Fuses.FirstOrDefault(f => f >= needed, PreferredValues.Up(needed, 2)).A, because);
+        var pulse = starts.Max(o => Fuse.LeastMelting(o.WholePulse, FusePulse).Si);
+        Choose("W_fuse", new JouleIntegral(PreferredValues.Up(pulse * 1.2, 2)), "room above the pulse of a switch-on (invented)");
+    }
+
+    // The rail at the bypass, of its final value; and the peak from the mains when it closes.
+    private const double Filled = 0.85, MostBypass = 30;
+    private static readonly Ratio FuseUse = 75.percent, FuseWarm = 95.percent, FusePulse = 22.percent;
+
+    // Of the invented box, whose shape stays when its impedance moves.
+    private const double BoxHenriesPerOhm = 0.5e-3 / 8;
+
+    private void TellRelay()
+    {
+        if (supply is not { } s)
+            return;
+        var rail = s.NoLoad;
+        var coil = targets.MinimumLoad!.Value * basis.VoiceCoil.DecimalFractions;
+        var current = LoudspeakerFault.Current(rail, coil);
+        var pick = set.Smallest<Relay>(
+            r => r.DcVoltage.Volts * r.DcCurrent.Amperes,
+            new DeviceNeed<Relay>("dc voltage", r => r.DcVoltage / rail),
+            new DeviceNeed<Relay>("dc current", r => r.DcCurrent / current),
+            new DeviceNeed<Relay>("carried current", r => r.CarriedCurrent / Ratings.MaxBy(x => x.RmsCurrent.Amperes)!.RmsCurrent));
+        if (pick is null)
+        {
+            Miss("The set has no relay.");
+            return;
+        }
+
+        Take("relay", pick.Device, pick.Because);
+        if (!pick.IsEnough)
+            Miss($"No relay of the set breaks a rail at high mains through the least load's voice coils: {string.Join(" and ", pick.Short.Select(x => x.What))}; {pick.Device.Name} comes nearest.");
+        Choose("L_vc", PreferredValues.Down(BoxHenriesPerOhm * targets.Load.Ohms, 3).H, "voice coil of a box of the rated load (invented box)");
+        Choose("R_vc", PreferredValues.Down((targets.Load * basis.VoiceCoil.DecimalFractions).Ohms, 3).Ohm, "voice coil of a box of the rated load, dc (invented box)");
+    }
+}

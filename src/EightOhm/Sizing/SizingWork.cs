@@ -1,0 +1,131 @@
+using EightOhm.Devices;
+using EightOhm.OutputStages;
+using EightOhm.Quantities;
+using EightOhm.Ratings;
+using EightOhm.Supply;
+using UnitsNet;
+
+namespace EightOhm.Sizing;
+
+/// <summary>The work of one sizing: supply and outputs each need the other, so both are chosen in turns until they stay.</summary>
+internal sealed partial class SizingWork
+{
+    private const int MostRounds = 5;
+    private readonly DeviceSet set;
+    private readonly SizingBasis basis;
+    private readonly OrderedSet<string> missing = new();
+    private readonly List<SizedPart> parts = [];
+    private readonly List<SizedChoice> choices = [];
+    private AmplifierTargets targets;
+    private Transistor npn, pnp;
+    private Transistor drivers;
+    private int pairs = 2;
+    private ElectricResistance emitterResistor = 0.22.Ohm;
+    private SizedSupply? supply;
+    private SizedOutputs? outputs;
+    private SupplySizing.Choice? transformer;
+    private DevicePick<RectifierBridge>? bridge;
+    private (ReservoirBank Bank, string Because, bool Enough)? reservoirs;
+
+    public SizingWork(AmplifierTargets targets, DeviceSet set, SizingBasis basis)
+    {
+        (this.set, this.basis) = (set, basis);
+        var least = targets.LeastLoad;
+        this.targets = targets with
+        {
+            MinimumLoad = least,
+            // Twice the current sags the rail: about a tenth of the power (common practice, no source); the rail itself corrects it.
+            MinimumLoadPower = targets.MinimumLoadPower ?? (Same(least, targets.Load) ? targets.Power : PreferredValues.Down(0.9 * (double)targets.Power.Watts * (targets.Load / least), 2).W),
+        };
+        Implied = targets.MinimumLoadPower is null && least < targets.Load;
+        Refuse(this.targets);
+        var all = set.Of<Transistor>();
+        npn = all.Where(t => t.Polarity == Polarity.Npn).MaxBy(t => (double)t.MaxPowerDissipation.Watts) ?? None("npn");
+        pnp = all.Where(t => t.Polarity == Polarity.Pnp).MaxBy(t => (double)t.MaxPowerDissipation.Watts) ?? None("pnp");
+        drivers = all.Where(t => t.Polarity == Polarity.Npn).OrderBy(t => Math.Abs((double)t.MaxPowerDissipation.Watts - 15)).First();
+    }
+
+    // Whether the power into the minimum rated load follows from the rail.
+    private bool Implied { get; }
+
+    private OutputRating Least => new(targets.MinimumLoadPower!.Value, targets.MinimumLoad!.Value);
+
+    private OutputRating[] Ratings => Same(Least.Load, targets.Load) ? [targets.Rated] : [targets.Rated, Least];
+
+    private ElectricCurrent Mean => (targets.Channels * (Ratings.Max(r => r.PeakCurrent.Amperes) / Math.PI)).A + (targets.Channels * basis.Besides);
+
+    public FirstSizing Answer()
+    {
+        for (var round = 0; round < MostRounds; round++)
+        {
+            var before = State();
+            if (!ChooseSupply())
+                break;
+            ChooseOutputs();
+            if (before == State())
+                break;
+        }
+
+        TellSupply();
+        TellOutputs();
+        TellDrivers();
+        TellSink();
+        TellMains();
+        TellRelay();
+        TellFrontEnd();
+        TellLimits();
+        return new(targets, choices, parts, [.. missing.Items]);
+    }
+
+    /// <summary>The voltage-swing budget of a channel, as the design reckons it: resistors, junctions, what the stages before need.</summary>
+    private SwingBudget Budget(OutputRating r)
+    {
+        var each = UnitMath.Min(r.PeakCurrent / pairs, npn.GainTable[^1].Current);
+        var drive = UnitMath.Min(UnitMath.Max(each * pairs / npn.GainAt(UnitMath.Max(each, npn.GainTable[0].Current)), drivers.GainTable[0].Current), drivers.GainTable[^1].Current);
+        var junction = npn.BaseEmitterVoltageAt(each, basis.Idle) + (each * npn.InternalEmitterResistance);
+        var driver = drivers.BaseEmitterVoltageAt(drive, basis.Idle);
+        return SwingBudget.For(r.PeakVoltage, r.PeakCurrent)
+            .LessEmitterResistors(emitterResistor, pairs)
+            .Less("junctions", junction + (2 * driver), "output, driver, pre-driver")
+            .Less("stages before", basis.SecondStage + basis.Filter, "second stage and front-end filter")
+            .Less("output transistor", SwingLosses.QuasiSaturation(junction, each, basis.Collector), "before its gain falls", SwingPath.Output);
+    }
+
+    private (string?, int, Transistor, double, ReservoirBank?, double?) State() =>
+        (transformer?.Text, pairs, npn, emitterResistor.Ohms, reservoirs?.Bank, (double?)targets.MinimumLoadPower?.Watts);
+
+    private static bool Same(ElectricResistance a, ElectricResistance b) => Math.Abs((a / b) - 1) < 1e-9;
+
+    private static void Refuse(AmplifierTargets t)
+    {
+        var rated = t.Rated.PeakVoltage;
+        var least = new OutputRating(t.MinimumLoadPower!.Value, t.MinimumLoad!.Value).PeakVoltage;
+        if (Same(t.MinimumLoad!.Value, t.Load) && Math.Abs((double)(t.MinimumLoadPower.Value / t.Power) - 1) > 1e-9)
+            throw new RefusedValueException("P_Lmin", $"P_Lmin must be P, {QuantityFormat.Short(t.Power)}, where R_Lmin is R_L (was {QuantityFormat.Short(t.MinimumLoadPower.Value)}). Give another R_Lmin, or one power.");
+        // A lower load never lets the same rail swing further.
+        if (least > rated * (1 + 1e-9))
+            throw new RefusedValueException("P_Lmin", $"P_Lmin must be at most {QuantityFormat.Short((double)t.Power.Watts * (t.Load / t.MinimumLoad.Value) * 1.W)}, where the peak is that of P into R_L (was {QuantityFormat.Short(t.MinimumLoadPower.Value)}). Raise P, or lower P_Lmin.");
+        if (t.Lowest >= t.Highest)
+            throw new RefusedValueException("f_min", $"f_min must be below f_max, {QuantityFormat.Short(t.Highest)} (was {QuantityFormat.Short(t.Lowest)}).");
+    }
+
+    private Transistor None(string polarity) => throw new RefusedValueException("set", $"{set.Name} has no {polarity} transistor; an output stage needs both polarities.");
+
+    private void Choose(string name, object value, string because) => choices.Add(new(name, value, because));
+
+    private void Take(string role, DeviceCard card, string because, string? text = null) => parts.Add(new(role, card, text ?? set.TextOf(card), because));
+
+    private void Miss(string sentence) => missing.Add(sentence);
+
+    // In the order of finding, each once.
+    private sealed class OrderedSet<T>
+    {
+        public List<T> Items { get; } = [];
+
+        public void Add(T item)
+        {
+            if (!Items.Contains(item))
+                Items.Add(item);
+        }
+    }
+}

@@ -150,9 +150,9 @@ internal static class Verbs
         new("*", "AtMost", Gives.Limited, Takes.Limit),
         new("*", "AtLeast", Gives.Limited, Takes.Limit),
         new("*", "Between", Gives.Limited, Takes.Limit),
-        new("*", "Range", Gives.Conditions, Takes.Condition, Takes.Limit),
-        new("*", "Cases", Gives.Conditions, Takes.Condition, Takes.Limit),
-        new("*", "Spread", Gives.Conditions, Takes.ConditionOfEntry, Takes.Limit),
+        new("*", "Range", Gives.Conditions, Takes.Condition, Takes.Value, Takes.Value, Takes.Words),
+        new("*", "Cases", Gives.Conditions, Takes.Condition, Takes.Value, Takes.Words),
+        new("*", "Spread", Gives.Conditions, Takes.ConditionOfEntry, Takes.Value, Takes.Words),
     ];
 
     private static readonly FrozenDictionary<(string, string), Verb> Known = All.ToFrozenDictionary(v => (v.Type, v.Name));

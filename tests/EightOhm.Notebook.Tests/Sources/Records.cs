@@ -35,6 +35,7 @@ internal static class Records
         { "P S", "d.Require(\"y\", \"P\").AtLeast(S => S / 2);" },
         { "P Q y", "d.Compute(\"y\", P); --- d.Require(\"y\", AtMost(Q), \"says\");" },
         { "P Q R", "var use = d.Conditions().Range(\"x\", P, Q); d.Require(\"y\", use, x => x * R);" },
+        { "P Q R S", "var use = d.Conditions().Range(\"x\", P, Q, \"mains\").Spread(\"R\", S, \"resistors\"); d.Require(\"y\", use, x => x * R);" },
         { "Q R", "var use = d.Conditions().Cases(\"z\", Q, 1).Spread(\"R\", 0.05); d.Require(\"y\", use, z => z).AtMost(9);" },
         { "P Q", "var use = d.Conditions().Cases(\"z\", Q); d.Require(\"y\", over: use, rule: P => P * 2);" },
         { "P", "var e = DesignRecord.Open(\"b.json\"); e.Target(\"P\", 1.0); d.Compute(\"y\", P);" },

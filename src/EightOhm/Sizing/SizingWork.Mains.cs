@@ -67,32 +67,4 @@ internal sealed partial class SizingWork
     // The rail at the bypass, of its final value; and the peak from the mains when it closes.
     private const double Filled = 0.85, MostBypass = 30;
     private static readonly Ratio FuseUse = 75.percent, FuseWarm = 95.percent, FusePulse = 22.percent;
-
-    // Of the invented box, whose shape stays when its impedance moves.
-    private const double BoxHenriesPerOhm = 0.5e-3 / 8;
-
-    private void TellRelay()
-    {
-        if (supply is not { } s)
-            return;
-        var rail = s.NoLoad;
-        var coil = targets.MinimumLoad!.Value * basis.VoiceCoil.DecimalFractions;
-        var current = LoudspeakerFault.Current(rail, coil);
-        var pick = set.Smallest<Relay>(
-            r => r.DcVoltage.Volts * r.DcCurrent.Amperes,
-            new DeviceNeed<Relay>("dc voltage", r => r.DcVoltage / rail),
-            new DeviceNeed<Relay>("dc current", r => r.DcCurrent / current),
-            new DeviceNeed<Relay>("carried current", r => r.CarriedCurrent / Ratings.MaxBy(x => x.RmsCurrent.Amperes)!.RmsCurrent));
-        if (pick is null)
-        {
-            Miss("The set has no relay.");
-            return;
-        }
-
-        Take("relay", pick.Device, pick.Because);
-        if (!pick.IsEnough)
-            Miss($"No relay of the set breaks a rail at high mains through the least load's voice coils: {string.Join(" and ", pick.Short.Select(x => x.What))}; {pick.Device.Name} comes nearest.");
-        Choose("L_vc", PreferredValues.Down(BoxHenriesPerOhm * targets.Load.Ohms, 3).H, "voice coil of a box of the rated load (invented box)");
-        Choose("R_vc", PreferredValues.Down((targets.Load * basis.VoiceCoil.DecimalFractions).Ohms, 3).Ohm, "voice coil of a box of the rated load, dc (invented box)");
-    }
 }

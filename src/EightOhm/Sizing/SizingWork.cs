@@ -19,6 +19,7 @@ internal sealed partial class SizingWork
     private AmplifierTargets targets;
     private Transistor npn, pnp;
     private Transistor drivers;
+    private ElectricResistance driverResistor = 47.Ohm;
     private int pairs = 2;
     private ElectricResistance emitterResistor = 0.22.Ohm;
     private SizedSupply? supply;
@@ -71,9 +72,10 @@ internal sealed partial class SizingWork
         TellDrivers();
         TellSink();
         TellMains();
+        TellLimiter();
         TellRelay();
+        TellDetector();
         TellFrontEnd();
-        TellLimits();
         return new(targets, choices, parts, [.. missing.Items]);
     }
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using EightOhm.Cli.Comparing;
 using EightOhm.Cli.Making;
+using EightOhm.Cli.Printing;
 using EightOhm.Cli.Running;
 using EightOhm.Cli.Teaching;
 using Spectre.Console;
@@ -20,6 +21,9 @@ internal static class CommandLine
         var run = new RunCommand();
         run.SetAction((parsed, _) => GuardAsync(error, cancellation => new Runner(Console(output, live), error).RunAsync(run.Request(parsed), cancellation)));
 
+        var book = new BookCommand();
+        book.SetAction((parsed, _) => GuardAsync(error, cancellation => new Runner(Console(output, live), error).RunAsync(book.Request(parsed), cancellation)));
+
         var compare = new CompareCommand();
         compare.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new Comparer(Console(output, live)).Run(compare.Request(parsed)))));
 
@@ -29,7 +33,7 @@ internal static class CommandLine
         var make = new NewCommand();
         make.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new Maker(Console(output, live), DesignTemplate.Shipped()).Run(make.Request(parsed)))));
 
-        var root = new Command("eightohm", "Makes designs, runs EightOhm notebooks, writes their book, compares designs, and writes a teacher's key.\n\n" + ExitCode.Words) { make, run, compare, key };
+        var root = new Command("eightohm", "Makes designs, runs EightOhm notebooks, writes their book, compares designs, and writes a teacher's key.\n\n" + ExitCode.Words) { make, run, book, compare, key };
         root.Options.Add(new HelpOption());
         var result = root.Parse(args);
         if (result.Errors.Count > 0)

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using EightOhm.Cli.Output;
 using EightOhm.Cli.Running;
 
 namespace EightOhm.Cli;
@@ -36,12 +37,7 @@ internal sealed class RunCommand : Command
         Description = "With --set: runs every cell, also those that do not hang on what was set.",
     };
 
-    private readonly Option<string> limit = new("--limit")
-    {
-        Description = "The longest that a cell may take, in seconds.",
-        HelpName = "seconds",
-        DefaultValueFactory = _ => "60",
-    };
+    private readonly Option<string> limit = LimitOption();
 
     public RunCommand()
         : base("run", "Runs notebooks, shows how the design complies, and writes the book.\n\n" + ExitCode.Words)
@@ -54,15 +50,24 @@ internal sealed class RunCommand : Command
         Options.Add(limit);
     }
 
+    /// <summary>The option that limits how long a cell may take.</summary>
+    public static Option<string> LimitOption() => new("--limit")
+    {
+        Description = "The longest that a cell may take, in seconds.",
+        HelpName = "seconds",
+        DefaultValueFactory = _ => "60",
+    };
+
     public RunRequest Request(ParseResult parsed) => new(
         parsed.GetValue(notebooks)!,
         parsed.GetValue(set)!,
         parsed.GetValue(full),
-        parsed.GetValue(output)!,
+        () => new BookPages(OutFolder.Prepare(parsed.GetValue(output)!)),
         parsed.GetValue(save),
         Limit(parsed.GetValue(limit)!));
 
-    private static TimeSpan Limit(string text) =>
+    /// <summary>The limit as a time, or a refusal.</summary>
+    public static TimeSpan Limit(string text) =>
         double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds) && seconds is > 0 and <= 86400
             ? TimeSpan.FromSeconds(seconds)
             : throw RunFailure.BadInput($"--limit must be a number of seconds, more than 0 and at most 86400 (was '{text}').");

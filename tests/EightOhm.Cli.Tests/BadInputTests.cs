@@ -61,7 +61,7 @@ public sealed class BadInputTests : IDisposable
     }
 
     [Fact]
-    public Task An_out_folder_that_holds_other_things_is_refused() =>
+    public Task An_out_folder_that_holds_other_things_than_a_book_is_refused() =>
         RefusedAsync(shop.Notebook("a", "1"), ["--out", shop.Notebooks], "holds other things than a book of ours", "--out");
 
     [Fact]

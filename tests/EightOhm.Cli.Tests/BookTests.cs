@@ -17,14 +17,14 @@ public sealed partial class BookTests : IDisposable
         await shop.RunAsync(shop.Notebooks);
 
         var middle = Page("02");
-        Assert.Contains("<a href=\"index.html\">Contents</a>", middle, StringComparison.Ordinal);
-        Assert.Contains("<a rel=\"prev\" href=\"01.html\">Previous<span class=\"title\">: Chapter 01</span></a>", middle, StringComparison.Ordinal);
-        Assert.Contains("<a rel=\"next\" href=\"03.html\">Next<span class=\"title\">: Chapter 03</span></a>", middle, StringComparison.Ordinal);
+        Assert.Contains("<a class=\"home\" href=\"index.html\">", middle, StringComparison.Ordinal);
+        Assert.Contains("<a rel=\"prev\" href=\"01.html\">Previous<span class=\"title\">: 1 Chapter 01</span></a>", middle, StringComparison.Ordinal);
+        Assert.Contains("<a rel=\"next\" href=\"03.html\">Next<span class=\"title\">: 3 Chapter 03</span></a>", middle, StringComparison.Ordinal);
         Assert.DoesNotContain("rel=\"prev\"", Page("01"), StringComparison.Ordinal);
         Assert.DoesNotContain("rel=\"next\"", Page("03"), StringComparison.Ordinal);
         Assert.Equal(
-            ["Chapter 01", "Chapter 02", "Chapter 03"],
-            ChapterLink().Matches(Page("index")).Select(m => m.Groups[1].Value));
+            ["1 Chapter 01", "2 Chapter 02", "3 Chapter 03"],
+            ChapterLink().Matches(Page("index")).Select(m => Tag().Replace(m.Groups[1].Value, "")));
     }
 
     [Fact]
@@ -91,10 +91,10 @@ public sealed partial class BookTests : IDisposable
 
     private string Page(string name) => File.ReadAllText(Path.Combine(shop.Book, name + ".html"));
 
-    [GeneratedRegex("<li><a href=\"[^\"]*\">([^<]*)</a>")]
+    [GeneratedRegex("<li><a href=\"[^\"]*\">(.*?)</a>")]
     private static partial Regex ChapterLink();
 
-    [GeneratedRegex("<pre class=\"code\"><code>(.*?)</code></pre>", RegexOptions.Singleline)]
+    [GeneratedRegex("<pre class=\"code\" tabindex=\"0\"><code>(.*?)</code></pre>", RegexOptions.Singleline)]
     private static partial Regex CodeBox();
 
     [GeneratedRegex("<[^>]*>")]

@@ -16,12 +16,15 @@ public sealed class Workshop : IDisposable
     /// <summary>Writes a notebook: a heading cell, a cell with the package line, then the code cells given (so the first of them is cell 3).</summary>
     public string Notebook(string name, params string[] code)
     {
-        var cells = new JsonArray(Cell("markdown", $"# Chapter {name}"), Cell("code", Package));
-        foreach (var source in code)
-            cells.Add((JsonNode)Cell("code", source));
+        return Cells(name, [Cell("markdown", $"# Chapter {name}"), Cell("code", Package), .. code.Select(source => Cell("code", source))]);
+    }
+
+    /// <summary>Writes a notebook of these cells.</summary>
+    public string Cells(string name, params JsonObject[] cells)
+    {
         return File(name + ".ipynb", new JsonObject
         {
-            ["cells"] = cells,
+            ["cells"] = new JsonArray([.. cells]),
             ["metadata"] = new JsonObject { ["kernelspec"] = new JsonObject { ["display_name"] = ".NET (C#)", ["language"] = "C#", ["name"] = ".net-csharp" } },
             ["nbformat"] = 4,
             ["nbformat_minor"] = 5,

@@ -11,6 +11,7 @@ namespace EightOhm.Cli.Book;
 /// <param name="Set">What is set from outside, one sentence a value.</param>
 /// <param name="Banner">The sentence at the top of every page; empty for the design as it is kept.</param>
 /// <param name="Symbols">What symbols stand for, those of the records first.</param>
+/// <param name="Fingerprint">A short fingerprint of the records as the run left them.</param>
 /// <param name="Log">The cells that gave nothing.</param>
 internal sealed record BookContent(
     string Title,
@@ -19,4 +20,5 @@ internal sealed record BookContent(
     IReadOnlyList<string> Set,
     string Banner,
     IReadOnlyList<SymbolMeaning> Symbols,
+    string Fingerprint,
     RunLog Log);

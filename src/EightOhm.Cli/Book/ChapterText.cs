@@ -20,6 +20,7 @@ internal sealed record ChapterText(Chapter Chapter, string Html, IReadOnlyList<S
         var main = new HtmlParser().ParseDocument($"<!doctype html><body>{Cells(chapter)}</body>").Body!;
         new ChapterNumbers(chapter).Write(main);
         links.Write(main, chapter);
+        TableCaptions.Write(main);
         TableFiles.Write(main, chapter.Notebook.Name);
         return new ChapterText(chapter, main.InnerHtml.Trim(), Read(main, chapter), main.TextContent);
     }

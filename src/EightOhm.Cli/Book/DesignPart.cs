@@ -1,12 +1,14 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using EightOhm.Cli.Sheets;
+using EightOhm.Display.Formulas;
 using EightOhm.Record;
 using static EightOhm.Cli.Book.PageTemplate;
 
 namespace EightOhm.Cli.Book;
 
 /// <summary>How one design stands, for the first page: the verdict in a line, each failure in words, then the whole sheet.</summary>
-internal static class DesignPart
+internal static partial class DesignPart
 {
     public static void Write(StringBuilder body, DesignSheet design)
     {
@@ -18,8 +20,7 @@ internal static class DesignPart
             return;
         }
 
-        body.Append("<p class=\"verdict ").Append(sheet.AllMet ? "met" : "not-met").Append("\"><strong>")
-            .Append(Verdict(sheet)).Append("</strong> ").Append(Escape(sheet.Tally)).Append("</p>\n");
+        body.Append("<p class=\"verdict ").Append(sheet.AllMet ? "met" : "not-met").Append("\"><strong>").Append(Verdict(sheet)).Append("</strong> ").Append(Escape(sheet.Tally)).Append("</p>\n");
         if (!sheet.AllMet)
         {
             body.Append("<ul class=\"failures\">\n");
@@ -36,20 +37,24 @@ internal static class DesignPart
 
     private static string Verdict(ComplianceSheet sheet) =>
         sheet.AllMet ? "Every requirement is met."
-        : sheet.Open.Any(r => r.State == RequirementState.NotMet) ? "Not met."
-        : "Not shown to be met.";
+        : sheet.Open.Any(r => r.State == RequirementState.NotMet) ? "Not met by this design."
+        : "Not shown to be met by this design.";
 
     // By how much and where stand in the reason and in the conditions found.
     private static string Words(Requirement r)
     {
         var state = r.State switch { RequirementState.NotMet => "Not met", RequirementState.Stale => "Stale", _ => "Cannot be told" };
+        var why = r.Reason is { Length: > 0 } reason ? $", {reason}" : "";
         var where = r.Where is { Length: > 0 } conditions ? $" at {conditions}" : "";
-        var found = r.State == RequirementState.NotMet ? $": {r.Value}{where}, asked {r.Limit}" : "";
-        var why = r.Reason is { Length: > 0 } reason ? $"; {reason}" : "";
-        return $"<strong>{state}:</strong> {Typeset($"{r.Label}{found}{why}.")}";
+        var found = r.State == RequirementState.NotMet ? $": {r.Value}{where}; asked is {r.Limit}" : "";
+        return $"<strong>{Typeset(state + why)}.</strong> {Typeset($"{r.Label}{found}")}.";
     }
 
-    private static string Typeset(string text) => EightOhm.Display.Formulas.SymbolHtml.Write(text);
+    // A number and its unit stay on one line.
+    private static string Typeset(string text) => SymbolHtml.Write(Unit().Replace(text, "\u00A0"));
+
+    [GeneratedRegex(@"(?<=[0-9]) (?=[%°ΩVAWKHJFkmµnpM])")]
+    private static partial Regex Unit();
 
     private static void Moved(StringBuilder body, IReadOnlyList<Display.Tables.Table> moved)
     {

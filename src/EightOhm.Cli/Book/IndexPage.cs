@@ -37,6 +37,7 @@ internal static class IndexPage
 
         body.Append("</section>");
         var page = new HtmlParser().ParseDocument($"<!doctype html><body>{body}</body>").Body!;
+        TableCaptions.Write(page);
         TableFiles.Write(page, "compliance");
         foreach (var row in page.QuerySelectorAll(".sheet tr").Where(r => r.LastElementChild?.TextContent.StartsWith("not met", StringComparison.Ordinal) == true))
             row.ClassName = "not-met";
@@ -44,7 +45,7 @@ internal static class IndexPage
     }
 
     // A folder is named for what it holds: its design, or itself in words.
-    private static string PartTitle(string folder, IReadOnlyList<DesignSheet> designs) => folder.Length == 0
+    public static string PartTitle(string folder, IReadOnlyList<DesignSheet> designs) => folder.Length == 0
         ? "Chapters"
         : designs.FirstOrDefault(d => d.Record.StartsWith(folder + "/", StringComparison.Ordinal))?.Name is { } design
             ? $"The papers of {design}"

@@ -1,23 +1,27 @@
+using System.Globalization;
+
 namespace EightOhm.Cli.Output;
 
-/// <summary>The folder of the book. All is written to a new folder beside it, which takes its place at the very end.</summary>
+/// <summary>The folder of the book. All is written to a new folder beside it; at the very end each file takes its place, and what an earlier book had more is removed.</summary>
+/// <remarks>A person's own files in the folder are never touched: only what stands on the list of what was written (<see cref="BookFiles"/>) is replaced or removed.</remarks>
 internal sealed class OutFolder : IDisposable
 {
     private readonly string target;
-    private readonly string old;
+    private readonly string argument;
 
-    private OutFolder(string target)
+    private OutFolder(string target, string argument)
     {
         this.target = target;
-        var beside = Path.Combine(Path.GetDirectoryName(target)!, $".{Path.GetFileName(target)}.{Environment.ProcessId}");
-        New = beside + ".new";
-        old = beside + ".old";
+        this.argument = argument;
+        New = Path.Combine(Path.GetDirectoryName(target)!, string.Create(CultureInfo.InvariantCulture, $"{Beside}{Environment.ProcessId}.new"));
     }
 
     /// <summary>Where the run writes; not yet the book that people see.</summary>
     public string New { get; }
 
     public string IndexPath => Path.Combine(target, Book.PageTemplate.IndexFile);
+
+    private string Beside => $".{Path.GetFileName(target)}.";
 
     /// <summary>Makes sure, before anything runs, that the book can be written there and replaces nothing but a book.</summary>
     public static OutFolder Prepare(string argument)
@@ -26,7 +30,7 @@ internal sealed class OutFolder : IDisposable
         if (Path.GetDirectoryName(target) is null)
             throw RunFailure.BadInput($"The out folder '{argument}' is the root of the file system. Name a folder for the book alone with --out.");
 
-        var folder = new OutFolder(target);
+        var folder = new OutFolder(target, argument);
         try
         {
             for (var part = target; part is not null; part = Path.GetDirectoryName(part))
@@ -36,8 +40,8 @@ internal sealed class OutFolder : IDisposable
             }
 
             if (Directory.Exists(target))
-                folder.CheckReplaceable(argument);
-
+                folder.CheckReplaceable();
+            folder.Sweep();
             Directory.CreateDirectory(folder.New);
             return folder;
         }
@@ -47,25 +51,32 @@ internal sealed class OutFolder : IDisposable
         }
     }
 
+    /// <summary>Refuses, before any file is moved, to write over one that is not ours.</summary>
+    public void CheckOwn()
+    {
+        var before = BookFiles.Read(target) ?? new HashSet<string>();
+        if (BookFiles.Under(New).FirstOrDefault(f => !before.Contains(f) && Path.Exists(Path.Combine(target, f))) is { } own)
+            throw RunFailure.BadInput($"The out folder '{argument}' holds '{own}', which is not of the book and would be replaced; nothing was written. Move it, or name another folder with --out.");
+    }
+
     /// <summary>Puts the new book in the place of the old.</summary>
     public void Publish()
     {
-        var replaces = Directory.Exists(target);
-        if (replaces)
-            Directory.Move(target, old);
-
-        try
+        Directory.CreateDirectory(target);
+        var before = BookFiles.Read(target) ?? new HashSet<string>();
+        var now = BookFiles.Under(New);
+        // Whatever happens in between, the list names every file of ours; the index goes last, for it leads to the others.
+        BookFiles.Write(target, before.Union(now));
+        foreach (var file in now.OrderBy(f => f == Book.PageTemplate.IndexFile))
         {
-            Directory.Move(New, target);
-        }
-        catch when (replaces)
-        {
-            Directory.Move(old, target);
-            throw;
+            var place = Path.Combine(target, file);
+            Directory.CreateDirectory(Path.GetDirectoryName(place)!);
+            File.Move(Path.Combine(New, file), place, overwrite: true);
         }
 
-        if (replaces)
-            Directory.Delete(old, recursive: true);
+        foreach (var file in before.Except(now))
+            Remove(file);
+        BookFiles.Write(target, now);
     }
 
     public void Dispose()
@@ -74,17 +85,48 @@ internal sealed class OutFolder : IDisposable
             Directory.Delete(New, recursive: true);
     }
 
-    private void CheckReplaceable(string argument)
+    private void Remove(string file)
     {
-        var empty = !Directory.EnumerateFileSystemEntries(target).Any();
-        var index = Path.Combine(target, Book.PageTemplate.IndexFile);
-        if (!empty && !(File.Exists(index) && File.ReadAllText(index).Contains(Book.PageTemplate.Mark, StringComparison.Ordinal)))
+        var path = Path.Combine(target, file);
+        File.Delete(path);
+        for (var folder = Path.GetDirectoryName(path)!; folder.Length > target.Length && Directory.Exists(folder) && !Directory.EnumerateFileSystemEntries(folder).Any(); folder = Path.GetDirectoryName(folder)!)
+            Directory.Delete(folder);
+    }
+
+    // What runs that were killed have left beside the book.
+    private void Sweep()
+    {
+        if (!Directory.Exists(Path.GetDirectoryName(target)))
+            return;
+        foreach (var left in Directory.GetDirectories(Path.GetDirectoryName(target)!, Beside + "*.new"))
+        {
+            if (int.TryParse(Path.GetFileName(left)[Beside.Length..^".new".Length], NumberStyles.None, CultureInfo.InvariantCulture, out var id) && !IsRunning(id))
+                Directory.Delete(left, recursive: true);
+        }
+    }
+
+    private static bool IsRunning(int id)
+    {
+        try
+        {
+            using var process = System.Diagnostics.Process.GetProcessById(id);
+            return !process.HasExited;
+        }
+        catch (ArgumentException)
+        {
+            return false;
+        }
+    }
+
+    private void CheckReplaceable()
+    {
+        if (Directory.EnumerateFileSystemEntries(target).Any() && BookFiles.Read(target) is null)
         {
             throw RunFailure.BadInput(
-                $"The out folder '{argument}' holds other things than a book of ours, and the new book would replace them. Name an empty or new folder with --out.");
+                $"The out folder '{argument}' holds other things than a book of ours, or one without the list of its files ({BookFiles.ListFile}). Name an empty or new folder with --out.");
         }
 
-        // Renaming asks only the parent; a person who made the folder read-only meant the folder.
+        // Files move into the folder: a person who made it read-only meant that.
         var probe = Path.Combine(target, Path.GetFileName(New));
         File.WriteAllBytes(probe, []);
         File.Delete(probe);

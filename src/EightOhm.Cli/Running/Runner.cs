@@ -26,7 +26,7 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
                 SavedFiles.CheckWritable(folder.Path);
         }
 
-        using var book = OutFolder.Prepare(request.Out);
+        using var book = request.Publication();
         var copies = RecordCopies.Make(tree, book.New);
         var set = SetValues.Apply(copies.Records, request.Settings);
         var log = new RunLog();
@@ -45,8 +45,9 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
             WhatIfWords.InForce(copies.Records, set),
             WhatIfWords.Banner(set, saves),
             [.. copies.Records.SelectMany(SymbolMeaning.OfRecord), .. SymbolMeaning.OfLibrary()],
+            NotebookStamp.Fingerprint(copies.Records.Select(r => File.ReadAllText(r.Path)))[..8],
             log);
-        new BookWriter(book.New).Write(content);
+        await book.MakeAsync(content, cancellation);
         using var saved = new SavedFiles();
         if (saves)
         {
@@ -55,6 +56,7 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
             Save(tree, copies, saved);
         }
 
+        book.CheckOwn();
         // From here on an interruption comes too late: it takes milliseconds, and half of it would be worse than all.
         cancellation.ThrowIfCancellationRequested();
         book.Publish();
@@ -73,7 +75,7 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
         copies.AddTo(saved);
     }
 
-    private static IEnumerable<string> Notes(RunRequest request, RunContext run, bool saves, OutFolder book)
+    private static IEnumerable<string> Notes(RunRequest request, RunContext run, bool saves, IPublication book)
     {
         if (run.Plan.Says(run.Log.Ran, run.Log.All) is { } which)
             yield return which;
@@ -81,6 +83,6 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
             yield return "A cell failed: the notebooks and the record were left as they were, and the book shows this run.";
         else if (request.Save && request.Settings.Count > 0)
             yield return "Saved: notebooks and record now hold what was set, until it is given back with --set \"name=\" --save.";
-        yield return $"The book is at {Path.GetRelativePath(Environment.CurrentDirectory, book.IndexPath)}";
+        yield return book.Says;
     }
 }

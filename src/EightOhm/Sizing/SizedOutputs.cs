@@ -93,8 +93,19 @@ internal sealed class SizedOutputs
     {
         var missing = new List<string>();
         Angle[] phases = [0.deg, targets.Phase / 2, targets.Phase];
-        Worst = Highest(ratings, phases, (r, phi) => stage.Maximum(r.Load, phi).Total);
-        Music = Highest(ratings, phases, (r, phi) => stage.Sine(r.Power / 8, r.Load, phi).Total);
+        try
+        {
+            Worst = Highest(ratings, phases, (r, phi) => stage.Maximum(r.Load, phi).Total);
+            Music = Highest(ratings, phases, (r, phi) => stage.Sine(r.Power / 8, r.Load, phi).Total);
+        }
+        catch (Exception e) when (e is RefusedValueException or ShortfallException)
+        {
+            // The supply has no rail left for such currents: the heat is at most that of a rail that does not sag.
+            Worst = Highest(ratings, phases, (r, phi) => ClassB.Worst(stage.Rail, r.Load, phi));
+            Music = Worst / 2;
+            missing.Add("the supply has no rail at these currents");
+        }
+
         if (ratings.Max(r => r.PeakCurrent.Amperes) / Pairs > GreatestEach.Amperes)
             missing.Add("peak current at good gain");
         foreach (var card in new[] { Npn, Pnp })
@@ -112,14 +123,14 @@ internal sealed class SizedOutputs
     // From rest: the reservoirs are full when the event begins.
     private bool Inside(DeratedArea area, OutputRating r, Angle phi)
     {
-        var level = UnitMath.Min(r.PeakVoltage, 0.999 * stage.FullSwing(r.Load, phi));
         try
         {
+            var level = UnitMath.Min(r.PeakVoltage, 0.999 * stage.FullSwing(r.Load, phi));
             return SafeAreaUtilisation.Of(area, new LoadEllipse(stage.Rail, level, r.Load, phi, EmitterResistor, Pairs)).Inside;
         }
-        catch (RefusedValueException)
+        catch (Exception e) when (e is RefusedValueException or ShortfallException)
         {
-            return false; // more voltage than the card knows of
+            return false; // more voltage than the card knows of, or no rail
         }
     }
 

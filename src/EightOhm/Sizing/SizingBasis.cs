@@ -52,6 +52,30 @@ public sealed record SizingBasis
     [Symbol("k_rip")]
     public Ratio Ripple { get; init; } = 5.percent;
 
+    /// <summary>Of a semiconductor's rated voltage, used at most.</summary>
+    [Symbol("k_dev")]
+    public Ratio VoltageUse { get; init; } = 80.percent;
+
+    /// <summary>Air inside the case, warm.</summary>
+    [Symbol("T_in")]
+    public Temperature InsideAir { get; init; } = 45.degC;
+
+    /// <summary>Bridge case to that air, by the chassis.</summary>
+    [Symbol("theta_br")]
+    public ThermalResistance BridgeToAir { get; init; } = 2.K_per_W;
+
+    /// <summary>Junction of the bridge below its rating, at least.</summary>
+    [Symbol("dT_br")]
+    public TemperatureDelta JunctionRoom { get; init; } = 25.0.K;
+
+    /// <summary>A rail that counts as discharged.</summary>
+    [Symbol("V_safe")]
+    public ElectricPotential SafeVoltage { get; init; } = 10.V;
+
+    /// <summary>After how long it must be, by the bleeder alone.</summary>
+    [Symbol("t_safe")]
+    public Duration SafeTime { get; init; } = 180.s;
+
     /// <summary>Of a reservoir's rated voltage, used at most.</summary>
     [Symbol("k_cap")]
     public Ratio CapacitorUse { get; init; } = 95.percent;

@@ -25,24 +25,28 @@ internal sealed partial class SizingWork
         {
             Work.Checkpoint();
             var made = Fewest(n, p, rails);
-            if (made.Short.Count == 0 && Math.Min(n.MaxCollectorEmitterVoltage.Volts, p.MaxCollectorEmitterVoltage.Volts) >= Between.Volts && SinkFor(made) is { IsEnough: true })
+            if (made.Short.Count == 0 && basis.VoltageUse.DecimalFractions * Math.Min(n.MaxCollectorEmitterVoltage.Volts, p.MaxCollectorEmitterVoltage.Volts) >= Between.Volts && SinkFor(made) is { IsEnough: true })
                 found.Add(made);
             if (nearest is null || Nearer(made, nearest))
                 nearest = made;
         }
 
-        outputs = found.OrderBy(o => o.Pairs * (double)o.Npn.MaxPowerDissipation.Watts).ThenBy(o => o.Pairs).FirstOrDefault() ?? nearest!;
+        outputs = found.OrderBy(o => o.Pairs * ((double)o.Npn.MaxPowerDissipation.Watts + Mounting)).FirstOrDefault() ?? nearest!;
         outputsBecause = found.Count > 0
             ? "the least of the set whose voltage, safe area, dissipation and current are enough at high mains, into the rated loads and phases"
             : "the nearest of the set; none is enough at high mains, into the rated loads and phases";
         (npn, pnp, pairs, emitterResistor) = (outputs.Npn, outputs.Pnp, outputs.Pairs, outputs.EmitterResistor);
     }
 
+    // A pair costs its mounting as well: in watts of rating, about (common practice, no source).
+    private const double Mounting = 50;
+
     // As few pairs as the area, the heat, the current and a sink of the set allow.
     private SizedOutputs Fewest(Transistor n, Transistor p, RailLine rails)
     {
         SizedOutputs? best = null;
-        for (var k = 1; k <= basis.MostPairs; k++)
+        var current = Ratings.Max(r => r.PeakCurrent.Amperes) / SizedOutputs.Greatest(n, basis.GainLeft).Amperes;
+        for (var k = Math.Clamp((int)Math.Ceiling(current), 1, basis.MostPairs); k <= basis.MostPairs; k++)
         {
             var made = SizedOutputs.Of(n, p, k, targets, basis, rails, Ratings);
             if (best is null || made.Short.Count <= best.Short.Count)
@@ -82,7 +86,7 @@ internal sealed partial class SizingWork
         Choose("n", pairs, "as few pairs as safe area, dissipation, current and a sink of the set allow");
         Choose("R_E", emitterResistor, "keeps the bias from running away with the spreader on the sink");
         Choose("I_1max", o.GreatestEach, "peak current of one transistor: its gain falls beyond");
-        if (Between > npn.MaxCollectorEmitterVoltage)
+        if (Between > npn.MaxCollectorEmitterVoltage * basis.VoltageUse.DecimalFractions)
             Miss($"No output transistor of the set bears both rails at high mains together with everything else; {npn.Name} comes nearest.");
         foreach (var what in o.Short)
             Miss($"{Words(pairs)} of {npn.Name} and {pnp.Name} are not enough: {what}.");
@@ -105,7 +109,7 @@ internal sealed partial class SizingWork
         foreach (var (role, polarity) in new[] { ("driver npn", Polarity.Npn), ("driver pnp", Polarity.Pnp) })
         {
             var pick = Transistors(polarity, [
-                new("voltage", t => t.MaxCollectorEmitterVoltage / Between),
+                new("voltage", t => basis.VoltageUse.DecimalFractions * (t.MaxCollectorEmitterVoltage / Between)),
                 new("current", t => t.MaxCollectorCurrent / (2 * peak)),
                 new("dissipation", t => (double)(t.MaxPowerDissipation / (3 * heat))),
                 new("transition frequency", t => t.TransitionFrequency / npn.TransitionFrequency),
@@ -123,7 +127,7 @@ internal sealed partial class SizingWork
     }
 
     private DevicePick<Transistor> Transistors(Polarity polarity, IReadOnlyList<DeviceNeed<Transistor>> needs) =>
-        set.Smallest(t => (double)t.MaxPowerDissipation.Watts, [new DeviceNeed<Transistor>("polarity", t => t.Polarity == polarity ? 1 : 0), .. needs])!;
+        set.Smallest(t => t.Polarity == polarity, t => (double)t.MaxPowerDissipation.Watts, needs)!;
 
     // The drivers' standing current clears the outputs' stored charge at full current, three times as fast as the highest frequency asks.
     private ElectricCurrent Standing(SizedOutputs o, ElectricCurrent peak)
@@ -152,7 +156,11 @@ internal sealed partial class SizingWork
     }
 
     // When the thermostat opens the cases are as warm as their area is taken for.
-    private Temperature CutOff(SizedOutputs o) => Math.Floor(basis.Case.DegreesCelsius - (basis.Insulator.Si * (double)o.Worst.Watts / (2 * o.Pairs))).degC;
+    // Where so few pairs leave nothing, and say so, it opens a little above the air.
+    private Temperature CutOff(SizedOutputs o) => Math.Floor(Math.Max(
+        basis.Case.DegreesCelsius - (basis.Insulator.Si * (double)o.Worst.Watts / (2 * o.Pairs)), targets.Air.DegreesCelsius + LeastRise)).degC;
+
+    private const double LeastRise = 10;
 
     private void TellSink()
     {

@@ -25,7 +25,7 @@ internal sealed partial class SizingWork
     private SizedOutputs? outputs;
     private SupplySizing.Choice? transformer;
     private DevicePick<RectifierBridge>? bridge;
-    private (ReservoirCapacitor Card, int Count, string Because, bool Enough)? reservoirs;
+    private (ReservoirBank Bank, string Because, bool Enough)? reservoirs;
 
     public SizingWork(AmplifierTargets targets, DeviceSet set, SizingBasis basis)
     {
@@ -91,8 +91,8 @@ internal sealed partial class SizingWork
             .Less("output transistor", SwingLosses.QuasiSaturation(junction, each, basis.Collector), "before its gain falls", SwingPath.Output);
     }
 
-    private (string?, int, Transistor, double, ReservoirCapacitor?, int?, double?) State() =>
-        (transformer?.Text, pairs, npn, emitterResistor.Ohms, reservoirs?.Card, reservoirs?.Count, (double?)targets.MinimumLoadPower?.Watts);
+    private (string?, int, Transistor, double, ReservoirBank?, double?) State() =>
+        (transformer?.Text, pairs, npn, emitterResistor.Ohms, reservoirs?.Bank, (double?)targets.MinimumLoadPower?.Watts);
 
     private static bool Same(ElectricResistance a, ElectricResistance b) => Math.Abs((a / b) - 1) < 1e-9;
 

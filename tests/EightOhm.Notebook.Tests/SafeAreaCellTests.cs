@@ -4,7 +4,7 @@ namespace EightOhm.Notebook.Tests;
 /// <summary>Safe area, pairs and limiter as a cell shows them: nothing of the host's, and the verdict in words.</summary>
 public sealed class SafeAreaCellTests(Cells cells) : IClassFixture<Cells>
 {
-    private static readonly string Card = Path.Combine(Root(), "notebooks", "cards", "tern-output-npn.json");
+    private static readonly string Card = Path.Combine(Root(), "notebooks", "course", "cards", "output-npn.json");
 
     [Theory]
     [InlineData("card", "Tern output npn (invented)")]

@@ -298,7 +298,7 @@ def signals():
 def driver_area():
     """The drivers of the Tern's cards on a constant rail: current and voltage of one over the whole cycle, scanned densely over level and angle."""
     def card(name):
-        return json.loads((HERE / f"../../notebooks/cards/tern-{name}.json").read_text(encoding="utf-8"))
+        return json.loads((HERE / f"../../notebooks/course/cards/{name}.json").read_text(encoding="utf-8"))
 
     def number(text):
         value, unit = text.split()

@@ -112,7 +112,7 @@ public class PartsChecks
         Check.Solved("FosterImpedance.TimeTo", Reference.Read("endurance.csv"), r => impedance.TimeTo((r["T_J"] - r["T_C"]).K, Volts(r["V"]) * Amperes(r["I"]))!.Value.Seconds, "t", 1e-8);
     }
 
-    private static Transistor Card(string role) => Transistor.Load(Path.Combine(Repository.Root, "notebooks", "cards", $"tern-{role}.json"));
+    private static Transistor Card(string role) => Transistor.Load(Path.Combine(Repository.Root, "notebooks", "course", "cards", $"{role}.json"));
 
     private static Ratio[] Harmonics(ReferenceRow r) => [.. new[] { "D_2", "D_3", "D_4", "D_5" }.Select(c => Ratio.FromDecimalFractions(r[c]))];
 

@@ -38,6 +38,8 @@ internal static class Records
         { "P Q R S", "var use = d.Conditions().Range(\"x\", P, Q, \"mains\").Spread(\"R\", S, \"resistors\"); d.Require(\"y\", use, x => x * R);" },
         { "Q R", "var use = d.Conditions().Cases(\"z\", Q, 1).Spread(\"R\", 0.05); d.Require(\"y\", use, z => z).AtMost(9);" },
         { "P Q", "var use = d.Conditions().Cases(\"z\", Q); d.Require(\"y\", over: use, rule: P => P * 2);" },
+        { "P Q R", "var use = d.Conditions().Range(\"x\", P, Q, \"word\"); d.Compute(\"y\", use.Highest(x => x * R));" },
+        { "P Q", "var use = d.Conditions().Range(\"x\", 1, Q); d.Compute(\"y\", use.Highest((x, P) => x * P));" },
         { "P", "var e = DesignRecord.Open(\"b.json\"); e.Target(\"P\", 1.0); d.Compute(\"y\", P);" },
         { "A", "var e = DesignRecord.Open(\"b.json\"); var a = e.Target(\"A\", 1.0); d.Compute(\"y\", a);" },
         { "A", "var e = DesignRecord.Scratch(); var a = e.Target(\"A\", 1.0); d.Compute(\"y\", e.Get<double>(\"A\"));" },

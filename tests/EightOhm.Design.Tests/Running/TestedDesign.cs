@@ -1,22 +1,23 @@
-using EightOhm.Record;
+using System.Text.RegularExpressions;
 
 namespace EightOhm.Design.Tests.Running;
 
 /// <summary>A folder of notebooks with the record that they keep: its chapters are compiled and read once for all runs.</summary>
-internal sealed class Design
+internal sealed partial class TestedDesign
 {
     private readonly Lazy<IReadOnlyList<CompiledChapter>> _chapters;
 
-    private Design(string folder)
+    private TestedDesign(string folder)
     {
         Folder = folder;
         Texts = ChapterText.OfFolder(folder);
+        RecordFile = Texts.SelectMany(t => t.Cells).Select(c => Opened().Match(c)).FirstOrDefault(m => m.Success)?.Groups[1].Value;
         _chapters = new(() => [.. Texts.Select(CompiledChapter.Of)]);
     }
 
-    /// <summary>Every design of the repository: the folders below the notebooks that hold chapters and a record.</summary>
-    public static IReadOnlyList<Design> All { get; } =
-        [.. Directory.GetDirectories(Notebooks()).Prepend(Notebooks()).Order(StringComparer.Ordinal).Where(f => RecordOf(f) is not null && Directory.GetFiles(f, "*.ipynb").Length > 0).Select(f => new Design(f))];
+    /// <summary>Every design of the repository: the folders of notebooks whose cells open a record.</summary>
+    public static IReadOnlyList<TestedDesign> All { get; } =
+        [.. Directory.GetDirectories(Notebooks()).Prepend(Notebooks()).Order(StringComparer.Ordinal).Select(f => new TestedDesign(f)).Where(d => d.RecordFile is not null)];
 
     public static TheoryData<string> Names => [.. All.Select(d => d.Name)];
 
@@ -24,18 +25,14 @@ internal sealed class Design
 
     public string Name => Path.GetFileName(Folder);
 
-    /// <summary>The record's file name.</summary>
-    public string RecordFile => RecordOf(Folder)!;
+    /// <summary>The record's file, as its cells open it.</summary>
+    public string? RecordFile { get; }
 
     public IReadOnlyList<ChapterText> Texts { get; }
 
     public IReadOnlyList<CompiledChapter> Chapters => _chapters.Value;
 
-    public static Design Of(string name) => All.Single(d => d.Name == name);
-
-    // A record says its version; other files beside the chapters do not.
-    private static string? RecordOf(string folder) =>
-        Directory.GetFiles(folder, "*.json").Where(f => File.ReadLines(f).Take(5).Any(l => l.Contains("\"version\"", StringComparison.Ordinal))).Select(Path.GetFileName).SingleOrDefault();
+    public static TestedDesign Of(string name) => All.Single(d => d.Name == name);
 
     private static string Notebooks()
     {
@@ -47,4 +44,7 @@ internal sealed class Design
 
         throw new InvalidOperationException("The tests run from inside the repository.");
     }
+
+    [GeneratedRegex("""DesignRecord\.Open\("([^"]+)"\)""")]
+    private static partial Regex Opened();
 }

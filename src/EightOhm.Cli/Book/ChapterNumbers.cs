@@ -14,6 +14,8 @@ internal sealed class ChapterNumbers(Chapter chapter)
     /// <param name="main">The page's text.</param>
     public void Write(IElement main)
     {
+        foreach (var heading in main.QuerySelectorAll("h2, h3, h4").ToList())
+            Cautions(heading);
         foreach (var element in main.QuerySelectorAll("h1, h2, h3, h4, div.eo-working, figure.eo-figure").ToList())
         {
             if (element.LocalName[0] == 'h')
@@ -23,6 +25,16 @@ internal sealed class ChapterNumbers(Chapter chapter)
             else
                 Figure(element);
         }
+    }
+
+    // In a notebook only a heading can be linked to; here the box itself can, and says what it is.
+    private void Cautions(IElement heading)
+    {
+        if (!heading.TextContent.Trim().Equals("caution", StringComparison.OrdinalIgnoreCase) || heading.NextElementSibling is not { LocalName: "blockquote" } box)
+            return;
+        box.Id = heading.Id;
+        anchors.Add(heading.Id ?? "");
+        heading.Remove();
     }
 
     private void Heading(IElement heading)

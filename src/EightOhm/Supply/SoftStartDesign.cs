@@ -13,25 +13,22 @@ public static class SoftStartDesign
 {
     // A soft start of more than ten seconds is none. A resistor is known to a tenth of a percent at best.
     private const double MostSeconds = 10, Settled = 1e-4, NearlySettled = 1e-2, Accuracy = 1e-3;
+    private const int LeastHalfCycles = 20;
     private const double LeastOhms = 0.01, MostOhms = 1e5;
 
     /// <summary>The switch-on with the bypass so late that waiting longer changes nothing: the rails rise no more than 0.01 % in half of the time, or 1 % in the last 5 s of 10 s.</summary>
     /// <param name="on">What is switched on; its own bypass time is not used.</param>
     /// <returns>The switch-on, followed; its <see cref="SoftStart.BypassPeak"/> is the least that waiting can make it.</returns>
     /// <exception cref="ShortfallException">The rails still rise by more than that after 10 s.</exception>
-    [Worked("the bypass put off, twice as long each time, until the rails no longer rise")]
+    [Worked("the bypass put off until the rails no longer rise")]
     public static SoftStart AfterSettling(SwitchOn on)
     {
         ArgumentNullException.ThrowIfNull(on);
         // Without an idle current the rails creep towards their peak ever more slowly: there the last ten seconds must do.
-        for (var seconds = 0.5; seconds <= MostSeconds; seconds = seconds < MostSeconds ? Math.Min(2 * seconds, MostSeconds) : 2 * seconds)
-        {
-            var run = SoftStart.Of(on.With(on.Limiter, Duration.FromSeconds(seconds)));
-            var rails = run.HalfCycleRails;
-            if (rails.Count > 4 && rails[^1] - rails[rails.Count / 2] <= (seconds < MostSeconds ? Settled : NearlySettled) * rails[^1])
-                return run;
-        }
-
+        bool Still(IReadOnlyList<double> rails, double share) => rails.Count >= LeastHalfCycles && rails[^1] - rails[rails.Count / 2] <= share * rails[^1];
+        var run = SoftStart.Of(on.With(on.Limiter, Duration.FromSeconds(MostSeconds)), rails => Still(rails, Settled));
+        if (Still(run.HalfCycleRails, NearlySettled))
+            return run;
         throw new ShortfallException("Settling of the rails through the limiter", Duration.FromSeconds(MostSeconds), "they still rise after that time", "Take a smaller limiter.");
     }
 

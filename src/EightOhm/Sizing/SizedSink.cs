@@ -20,8 +20,20 @@ internal sealed class SizedSink
         ToAir = PreferredValues.Up(Free(card) * (1 + basis.FinError.DecimalFractions), 2).K_per_W;
         var devices = 2 * outputs.Pairs;
         each = (double)outputs.Worst.Watts / devices;
-        spread = SpreadingResistance.Of(basis.Tab, card.BaseThickness, card.Width * card.Height / devices, card.Conductivity, devices * ToAir).Si;
+        try
+        {
+            spread = SpreadingResistance.Of(basis.Tab, card.BaseThickness, card.Width * card.Height / devices, card.Conductivity, devices * ToAir).Si;
+            BaseShare = 1;
+        }
+        catch (RefusedValueException)
+        {
+            // So small a base that its transistors cover it: nothing spreads, and nothing is left to mount them on.
+            BaseShare = card.Width * card.Height / (devices * basis.Tab) * GreatestShare;
+        }
     }
+
+    /// <summary>Whether its base has room for the transistors: 1 and more is enough.</summary>
+    public double BaseShare { get; }
 
     /// <summary>Sink to air, to be counted on.</summary>
     public ThermalResistance ToAir { get; }
@@ -37,6 +49,9 @@ internal sealed class SizedSink
     public double JunctionRise => ((double)outputs.Worst.Watts * ToAir.Si) + (each * (Math.Max(outputs.Npn.JunctionToCase.Si, outputs.Pnp.JunctionToCase.Si) + basis.Insulator.Si + spread));
 
     private const double LeastRise = 10;
+
+    // Of the base, that the transistors may cover so that heat still spreads in it: SpreadingResistance's own bound.
+    private const double GreatestShare = 0.25;
 
     // Where the heat is more than still air takes from it at all, what its maker rates: the answer is no in either case.
     private double Free(HeatSinkCard card)

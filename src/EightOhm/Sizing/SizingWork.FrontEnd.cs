@@ -12,6 +12,9 @@ internal sealed partial class SizingWork
     private const double LowerArm = 100, ServoArm = 10_000;
     private const double SlewMargin = 6;
 
+    // Source and series resistor of the input filter, and its corner over the highest frequency: a fortieth of a decibel there.
+    private const double InputOhms = 150, FilterRatio = 15;
+
     private void TellFrontEnd()
     {
         var gain = targets.Rated.RmsVoltage / targets.Sensitivity;
@@ -21,6 +24,8 @@ internal sealed partial class SizingWork
         else
             Miss("The sensitivity is more than rated power needs: the amplifier would have to attenuate.");
         TellSlewRate(gain);
+        var corner = FilterRatio * targets.Highest.Hertz;
+        Choose("C_in", PreferredValues.AtMostOf12(1 / (2 * Math.PI * InputOhms * corner)).F, "as low a corner as leaves the highest frequency alone: less noise, less of what a cable picks up");
         // An amplifier of another level has another gain: half to twice what it needs is still a line-level amplifier's.
         Choose("A_lo", Gain.FromRatio(PreferredValues.Down(gain * 0.8, 2)), "a fifth below what rated power needs at the sensitivity");
         Choose("A_hi", Gain.FromRatio(PreferredValues.Up(gain * 1.25, 2)), "a quarter above it");
@@ -77,5 +82,6 @@ internal sealed partial class SizingWork
     // r_e of half the tail current and the degeneration; the loop's unity-gain frequency stays well below the outputs' f_T.
     private const double InputResistance = 60.7, TailAmperes = 4e-3, Fastest = 2.5e6;
     private const double ChargeAllowance = 2.5, DistortionUse = 0.85;
-    private static readonly double[] Drifts = [1, 1.5];
+    // Of the idle current, as it drifts and is trimmed.
+    private static readonly double[] Drifts = [0.93, 1, 1.4];
 }

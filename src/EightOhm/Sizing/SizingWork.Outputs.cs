@@ -136,6 +136,7 @@ internal sealed partial class SizingWork
     // The junctions keep their limit while the worst sine lasts at high mains, and music stays below the thermostat.
     private DevicePick<HeatSinkCard>? SinkFor(SizedOutputs o) => set.Smallest<HeatSinkCard>(
         s => 1 / s.ToAir.Si,
+        new DeviceNeed<HeatSinkCard>("room on its base", s => new SizedSink(s, o, targets, basis).BaseShare),
         new DeviceNeed<HeatSinkCard>("cooling for the worst sine", s =>
         {
             var at = new SizedSink(s, o, targets, basis);

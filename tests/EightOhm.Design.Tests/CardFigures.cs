@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using EightOhm.Quantities;
 using UnitsNet;
@@ -21,6 +22,12 @@ internal static class CardFigures
         var root = JsonNode.Parse(json)!;
         var value = Find(root, path);
         var text = (string)value!;
+        if (double.TryParse(text, CultureInfo.InvariantCulture, out var plain))
+        {
+            value!.ReplaceWith(QuantityFormat.Short(plain * factor, 6));
+            return root.ToJsonString();
+        }
+
         var number = QuantityText.ParseAny(text);
         var kind = QuantityKinds.Of(number.GetType());
         var moved = number is Temperature t

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using EightOhm.Cli.Notebooks;
 using EightOhm.Notebook;
 using EightOhm.Notebook.Sources;
@@ -7,15 +8,22 @@ namespace EightOhm.Cli.WhatIf;
 /// <summary>The cell graphs of a run's notebooks, each read when it is first asked for: most runs need none.</summary>
 internal sealed class NotebookGraphs
 {
-    private readonly Dictionary<NotebookFile, NotebookGraph> graphs = [];
+    private readonly ConcurrentDictionary<NotebookFile, Lazy<NotebookGraph>> graphs = [];
     private readonly Lazy<CellReferences> references = new(CellReferences.OfThisProcess);
 
-    public NotebookGraph Of(NotebookFile notebook)
+    /// <summary>The graph of one notebook.</summary>
+    public NotebookGraph Of(NotebookFile notebook) => graphs.GetOrAdd(notebook, n => new(() => Read(n))).Value;
+
+    /// <summary>Reads several, beside each other.</summary>
+    public void Begin(IEnumerable<NotebookFile> notebooks) => Parallel.ForEach(notebooks, notebook => Of(notebook));
+
+    /// <summary>Whether any cell says a word of a record at all; one that says none hangs on no entry.</summary>
+    public static bool SpeaksOfARecord(NotebookFile notebook) => notebook.Cells.Any(c => c.IsCode && c.Source.Contains("Record", StringComparison.Ordinal));
+
+    private NotebookGraph Read(NotebookFile notebook)
     {
-        if (graphs.TryGetValue(notebook, out var known))
-            return known;
         var cells = notebook.Cells.Where(c => c.IsCode && !string.IsNullOrWhiteSpace(c.Source)).ToList();
-        return graphs[notebook] = new NotebookGraph(cells, CellGraph.Read(cells.Select(c => c.Source), references.Value, NotebookExtension.Script));
+        return new NotebookGraph(cells, CellGraph.Read(cells.Select(c => c.Source), references.Value, NotebookExtension.Script));
     }
 }
 

@@ -41,11 +41,13 @@ internal sealed class RerunPlanner(RecordCopies copies, NotebookGraphs graphs)
     {
         var entries = copy.Records.SelectMany(record => After(record, moved.Where(m => m.Record == record.Path).Select(m => m.Name))).ToHashSet();
         var cells = new HashSet<(string, int)>();
+        var notebooks = copy.Home.Notebooks.Where(NotebookGraphs.SpeaksOfARecord).ToList();
+        graphs.Begin(notebooks);
         for (var known = -1; known != entries.Count;)
         {
             known = entries.Count;
             cells.Clear();
-            foreach (var notebook in copy.Home.Notebooks)
+            foreach (var notebook in notebooks)
             {
                 var graph = graphs.Of(notebook);
                 var rerun = graph.Graph.CellsToRun(entries);

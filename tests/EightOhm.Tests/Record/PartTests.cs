@@ -33,7 +33,7 @@ public sealed class PartTests : IDisposable
         Assert.Equal((EntryRole.Part, EntryState.InForce, "npn.json", 32), (entry.Role, entry.State, part.File, part.Hash.Length));
         Assert.Equal($"{part.Device} (npn.json)", entry.Reads);
         var requirement = Assert.Single(_folder.Open().Compliance());
-        Assert.Equal(($"junction of the {part.Device}", "113.2 °C", "at most 150 °C (output_npn.MaxJunctionTemperature)", RequirementState.Met), (requirement.Label, requirement.Value, requirement.Limit, requirement.State));
+        Assert.Equal(($"junction of the {part.Device}", "113.2 °C", "at most 150 °C (T_J)", RequirementState.Met), (requirement.Label, requirement.Value, requirement.Limit, requirement.State));
     }
 
     [Fact]

@@ -105,7 +105,7 @@ public sealed class RequirementTests : IDisposable
         record.Require("sensitivity {V_in}, ±1 %", "V_sens").Between((ElectricPotential V_in) => V_in * 0.99, (ElectricPotential V_in) => V_in * 1.01);
         record.Require("slews {f_max}", "SR").AtLeast((ElectricPotentialChangeRate SR_need) => SR_need * 2);
         Assert.All(record.Compliance(), r => Assert.Equal(RequirementState.Met, r.State));
-        Assert.Equal(("sensitivity 1.2 V, ±1 %", "from 1.188 V (V_in * 0.99) to 1.212 V (V_in * 1.01)"), (record.Compliance()[0].Label, record.Compliance()[0].Limit));
+        Assert.Equal(("sensitivity 1.2 V, ±1 %", "from 1.188 V (V_in · 0.99) to 1.212 V (V_in · 1.01)"), (record.Compliance()[0].Label, record.Compliance()[0].Limit));
         record.Set("V_in", "0.775 V");
         record.Set("f_max", "40 kHz");
         var sheet = _folder.Open().Compliance();

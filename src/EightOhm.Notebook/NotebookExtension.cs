@@ -56,17 +56,17 @@ public static class NotebookExtension
                 return;
             }
 
-            var read = live.Read(submit.Code);
+            var reading = live.Read(submit.Code);
             // The command must stay itself: what another command shows would not be told as this cell's.
             if (LiteralLift.Rewrite(submit.Code) is var code && !ReferenceEquals(code, submit.Code))
                 SetCode(submit, code);
-            CellSources.Current = read is null ? null : new LiveSources.OfCell(read);
+            CellSources.Current = new LiveSources.OfCell(reading);
             var failed = new Failure();
             using (context.KernelEvents.Subscribe(failed))
             using (RecordBatch.Open())
                 await next(command, context);
-            if (failed.Seen && read is not null)
-                live.Failed(read);
+            if (failed.Seen)
+                live.Failed(reading);
         });
     }
 

@@ -26,6 +26,21 @@ public static class Work
         return running;
     }
 
+    /// <summary>Begins a piece within whatever work is running, which also ends it: stopped by another token as well, its progress told to the same.</summary>
+    /// <param name="also">Cancelled when this piece alone is to stop.</param>
+    internal static IDisposable BeginWithin(CancellationToken also)
+    {
+        if (Ambient.Value is not { } running)
+            return Begin(also);
+        var both = CancellationTokenSource.CreateLinkedTokenSource(running.Cancellation, also);
+        var work = Begin(both.Token, running.Progress);
+        return new Record.Closing(() =>
+        {
+            work.Dispose();
+            both.Dispose();
+        });
+    }
+
     /// <summary>Stops the calculation here when its host wants it stopped.</summary>
     /// <remarks>A few nanoseconds: call it at every turn of a loop whose turn costs more than that, and at least every 10 ms.</remarks>
     /// <exception cref="OperationCanceledException">The host has cancelled the work.</exception>

@@ -4,11 +4,11 @@ namespace EightOhm.Notebook.Tests;
 /// <summary>Safe area, pairs and limiter as a cell shows them: nothing of the host's, and the verdict in words.</summary>
 public sealed class SafeAreaCellTests(Cells cells) : IClassFixture<Cells>
 {
-    private static readonly string Card = Path.Combine(Root(), "notebooks", "cards", "tern-output-npn.json");
+    private static readonly string Card = Path.Combine(Root(), "notebooks", "course", "cards", "output-npn.json");
 
     [Theory]
-    [InlineData("card", "Tern output npn (invented)")]
-    [InlineData("area", "Safe area of Tern output npn")]
+    [InlineData("card", "Course output npn (invented)")]
+    [InlineData("area", "Safe area of Course output npn")]
     [InlineData("area.For(80.degC, 100.ms)", "0.56 of the power")]
     [InlineData("area.LimitAt(50.V, SafeArea.Dc, 80.degC)", "1.68 A")]
     [InlineData("load", "4 Ω at 45°, 37.95 V peak on 46 V, 3 pairs")]

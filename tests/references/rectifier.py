@@ -221,8 +221,10 @@ def peak_rectifier():
         vr = vp * 1e-7
         c = i / (2 * f * vr)
         meets = optimize.brentq(lambda x: 2 * vp * numpy.sin(x / 2) ** 2 - vr, 0, 0.1, xtol=1e-18, rtol=1e-15)
-        rows.append((i, vp, vr, i + c * 2 * numpy.pi * f * vp * numpy.sin(meets)))
-    write("peak-rectifier.csv", ["I", "V_p", "V_r", "peak"], rows, "An ideal full-wave peak rectifier with vanishing ripple: capacitor and load current at the instant of charging, from the slope of the sine", SCRIPT)
+        w = 2 * numpy.pi * f
+        pulse = integrate.quad(lambda x: i + c * w * vp * numpy.sin(x), 0, meets, epsabs=0, epsrel=1e-13)[0] / meets
+        rows.append((i, vp, vr, i + c * w * vp * numpy.sin(meets), pulse))
+    write("peak-rectifier.csv", ["I", "V_p", "V_r", "peak", "mean"], rows, "An ideal full-wave peak rectifier with vanishing ripple: capacitor and load current at the instant of charging, from the slope of the sine", SCRIPT)
 
 
 def rc_section():

@@ -14,7 +14,7 @@ from scipy import optimize
 from values import HERE, write
 
 SCRIPT = "safe_area.py"
-CARD = json.loads((HERE / "../../notebooks/cards/tern-output-npn.json").read_text(encoding="utf-8"))
+CARD = json.loads((HERE / "../../notebooks/course/cards/output-npn.json").read_text(encoding="utf-8"))
 
 
 def number(text):

@@ -39,7 +39,7 @@ internal sealed class Comparer(IAnsiConsole console)
         }
         catch (Exception e) when (e is RecordException or IOException or UnauthorizedAccessException)
         {
-            throw RunFailure.BadInput(File.Exists(path) ? e.Message : $"There is no record '{path}'. Give the path of a record's file, such as notebooks/tern-100.json.");
+            throw RunFailure.BadInput(File.Exists(path) ? e.Message : $"There is no record '{path}'. Give the path of a record's file, such as notebooks/tern-100/record.json.");
         }
     }
 }

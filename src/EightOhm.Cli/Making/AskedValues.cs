@@ -14,7 +14,7 @@ internal sealed class AskedValues
 
     private AskedValues(DesignTemplate template) => this.template = template;
 
-    /// <summary>The values by the names of inputs; of a part its card's file.</summary>
+    /// <summary>The values by the names of inputs; of a part its card's text.</summary>
     public IReadOnlyDictionary<string, object> Values => values;
 
     /// <exception cref="RunFailure">One is not of the form, unknown, twice there or of another unit.</exception>
@@ -63,10 +63,27 @@ internal sealed class AskedValues
             throw RunFailure.BadInput($"--set '{setting}': {name} is set twice. Give it one value.");
     }
 
+    // A card is read before anything is sized: what cannot be is said at once.
+    private static string OwnCard(string setting, DesignInput input, string path)
+    {
+        try
+        {
+            var card = DeviceCard.Load<DeviceCard>(path);
+            var type = input.CardType ?? nameof(Transistor);
+            return card.GetType().Name == type
+                ? File.ReadAllText(path)
+                : throw RunFailure.BadInput($"--set '{setting}': it is the card of a {card.Kind}; the role takes another kind ({type}).");
+        }
+        catch (CardException e)
+        {
+            throw RunFailure.BadInput($"--set '{setting}': {e.Message}");
+        }
+    }
+
     private static object Value(string setting, DesignInput input, string text)
     {
         if (input.IsPart)
-            return text;
+            return OwnCard(setting, input, text);
         // A record of no file reads and refuses as the design's own will.
         var record = DesignRecord.Scratch();
         try

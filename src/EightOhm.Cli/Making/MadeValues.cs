@@ -60,29 +60,13 @@ internal sealed class MadeValues
     {
         var file = (string)input.Value;
         if (asked.Values.TryGetValue(AskedValues.Entry(input), out var own))
-            Cards[file] = OwnCard(input, (string)own);
+            Cards[file] = (string)own;
         else if (sizing.Parts.FirstOrDefault(p => p.Role == input.Name) is { } part)
             Cards[file] = part.Text;
         else if (AnyOf(set, input.CardType) is { } any)
             Cards[file] = set.TextOf(any);
         else
             Without.Add(input.Name);
-    }
-
-    private static string OwnCard(DesignInput input, string path)
-    {
-        try
-        {
-            var card = DeviceCard.Load<DeviceCard>(path);
-            var type = input.CardType ?? nameof(Transistor);
-            return card.GetType().Name == type
-                ? File.ReadAllText(path)
-                : throw RunFailure.BadInput($"--set '{AskedValues.Entry(input)}={path}': it is the card of a {card.Kind}; the role takes another kind ({type}).");
-        }
-        catch (CardException e)
-        {
-            throw RunFailure.BadInput($"--set '{AskedValues.Entry(input)}={path}': {e.Message}");
-        }
     }
 
     private static DeviceCard? AnyOf(DeviceSet set, string? type) => set.Cards.FirstOrDefault(c => c.GetType().Name == (type ?? nameof(Transistor)));

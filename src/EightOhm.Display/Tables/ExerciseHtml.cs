@@ -23,12 +23,12 @@ public static class ExerciseHtml
     public static string Write(Verdict verdict)
     {
         ArgumentNullException.ThrowIfNull(verdict);
-        var html = new StringBuilder("<div class=\"eo-verdict\">").Append(Text(verdict.Question)).Append("<br>").Append(Text(verdict.Line));
+        var html = new StringBuilder("<div class=\"eo-verdict\">").Append(Text(verdict.Question)).Append("<br>").Append(Sign(verdict.Kind)).Append(Text(verdict.Line));
         if (verdict.Criteria.Count > 0)
         {
             html.Append("<ul class=\"eo-criteria\" style=\"list-style:none;padding-left:1em\">");
             foreach (var c in verdict.Criteria)
-                html.Append("<li>").Append(c.Met ? "✓ " : "✗ ").Append(Text(c.ToString())).Append("</li>");
+                html.Append("<li>").Append(c.Met ? "✓&#xA0;" : "✗&#xA0;").Append(Text(c.ToString())).Append("</li>");
             html.Append("</ul>");
         }
 
@@ -57,6 +57,13 @@ public static class ExerciseHtml
             html.Append(step.Working is { } working ? ExplanationHtml.Write(working) : $"<p>{Text(step.Words)}</p>");
         return html.Append("<p><strong>").Append(Text(solution.Answer)).Append("</strong></p></div>").ToString();
     }
+
+    private static string Sign(VerdictKind kind) => kind switch
+    {
+        VerdictKind.Right => "✓&#xA0;",
+        VerdictKind.Wrong => "✗&#xA0;",
+        _ => "",
+    };
 
     private static string Text(string text) => SymbolHtml.Write(text);
 }

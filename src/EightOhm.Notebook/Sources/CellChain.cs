@@ -16,9 +16,6 @@ internal sealed partial class CellChain(CellReferences references)
     /// <summary>The last cell that compiled.</summary>
     public CSharpCompilation? Last { get; set; }
 
-    /// <summary>What cells are compiled against from now on.</summary>
-    public CellReferences References { get; set; } = references;
-
     /// <summary>The text of a cell as the compiler takes it: lines for the kernel alone are blank, all others keep their numbers.</summary>
     public static SyntaxTree Parse(string code) =>
         CSharpSyntaxTree.ParseText(SourceText.From(KernelLine().Replace(LiteralLift.Rewrite(code), "")), Script);
@@ -30,16 +27,9 @@ internal sealed partial class CellChain(CellReferences references)
     public CSharpCompilation Compile(SyntaxTree tree)
     {
         // Private fields too: they say whether a type can change.
-        _options ??= new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, concurrentBuild: false, allowUnsafe: false, usings: References.Usings, metadataReferenceResolver: References.Resolver)
+        _options ??= new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, concurrentBuild: false, allowUnsafe: false, usings: references.Usings, metadataReferenceResolver: references.Resolver)
             .WithMetadataImportOptions(MetadataImportOptions.All);
-        return CSharpCompilation.CreateScriptCompilation($"cell{(++_number).ToString(CultureInfo.InvariantCulture)}", tree, References.References, _options, Last, typeof(object));
-    }
-
-    /// <summary>Takes other references and usings from here on.</summary>
-    public void Refer(CellReferences to)
-    {
-        References = to;
-        _options = null;
+        return CSharpCompilation.CreateScriptCompilation($"cell{(++_number).ToString(CultureInfo.InvariantCulture)}", tree, references.References, _options, Last, typeof(object));
     }
 
     [GeneratedRegex("^[ \\t]*(#r[ \\t]+\"nuget:.*|#i[ \\t].*|#!csharp[ \\t]*|#!time[ \\t]*)\\r?$", RegexOptions.Multiline)]

@@ -14,6 +14,7 @@ internal sealed class CellCode
     private readonly Dictionary<ISymbol, IOperation?> _bodies = new(SymbolEqualityComparer.Default);
     private readonly Dictionary<SyntaxTree, ILookup<string, SyntaxNode>> _functions = [];
     private readonly Dictionary<SyntaxNode, bool> _outside = [];
+    private readonly Dictionary<ISymbol, HashSet<string>> _words = new(SymbolEqualityComparer.Default);
     private readonly Dictionary<ISymbol, bool> _captured = new(SymbolEqualityComparer.Default);
 
     /// <summary>The types that cells declare.</summary>
@@ -110,6 +111,14 @@ internal sealed class CellCode
         return outside;
 
         bool IsOutside(ISymbol variable) => variable.DeclaringSyntaxReferences.FirstOrDefault() is not { } place || !lambda.Syntax.Span.Contains(place.Span) || place.SyntaxTree != lambda.Syntax.SyntaxTree;
+    }
+
+    /// <summary>The names that the text of a cell's type says.</summary>
+    public IReadOnlySet<string> WordsOf(ITypeSymbol type)
+    {
+        if (!_words.TryGetValue(type.OriginalDefinition, out var words))
+            _words[type.OriginalDefinition] = words = type.OriginalDefinition.DeclaringSyntaxReferences.SelectMany(r => r.GetSyntax().DescendantTokens()).Where(t => t.IsKind(SyntaxKind.IdentifierToken)).Select(t => t.ValueText).ToHashSet();
+        return words;
     }
 
     // Every function inside another, by the names that it says.

@@ -17,6 +17,15 @@ public sealed class CellGraph
     public static CellGraph Read(IEnumerable<string> cells, CellReferences references, params IEnumerable<string> before)
     {
         ArgumentNullException.ThrowIfNull(cells);
+        ArgumentNullException.ThrowIfNull(references);
+        var texts = cells.ToList();
+        var read = Read(texts, references, before.ToList());
+        // The symbols of cells compiled against few assemblies and against all are not the same: all of them anew.
+        return read.Cells.Any(c => c.Unknown == NotebookReader.NotCompiled) && references.WithAll() is var all && all != references ? Read(texts, all, before.ToList()) : read;
+    }
+
+    private static CellGraph Read(List<string> cells, CellReferences references, List<string> before)
+    {
         var reader = new NotebookReader(references);
         foreach (var code in before)
             reader.Read(code);

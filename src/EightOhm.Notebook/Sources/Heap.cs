@@ -19,6 +19,9 @@ internal sealed class HeapObject(int id, int madeIn, ITypeSymbol? type)
     /// <summary>What is in a member of its own, where the cells show the type's inside.</summary>
     public Dictionary<string, Value> Fields { get; } = [];
 
+    /// <summary>All that is in it, in members of its own or no matter where.</summary>
+    public Value Inside { get; set; }
+
     /// <summary>What it refers to without hanging on it: the record of a requirement, the names of conditions.</summary>
     public Value Aside { get; set; }
 
@@ -65,6 +68,7 @@ internal sealed class Heap(Values values)
         if (sum == to.Whole)
             return;
         to.Whole = sum;
+        to.Inside = values.Union(to.Inside, value);
         Version++;
     }
 
@@ -84,6 +88,7 @@ internal sealed class Heap(Values values)
         if (sum == old && to.Fields.ContainsKey(field))
             return;
         to.Fields[field] = sum;
+        to.Inside = values.Union(to.Inside, value);
         Version++;
     }
 

@@ -165,26 +165,22 @@ internal sealed partial class Interpreter
     // What a sequence comes to whose functions have run: one that waits is looked through, because what its functions give is there already.
     private Value Enumerated(Value used)
     {
-        var sum = default(Value);
-        var seen = new HashSet<int>();
+        var (seen, kept) = (new HashSet<int>(), new HashSet<int>());
         var open = new Stack<Value>([used]);
         while (open.TryPop(out var next))
         {
-            foreach (var atom in _values.Atoms(next))
+            foreach (var number in _values.Numbers(next))
             {
-                if (atom is ObjectAtom made && _heap[made.Id].IsLazy)
-                {
-                    if (seen.Add(made.Id))
-                        open.Push(_heap[made.Id].Whole);
-                }
-                else if (atom is not ClosureAtom)
-                {
-                    sum = _values.Union(sum, _values.Of(atom));
-                }
+                if (!seen.Add(number) || _values[number] is ClosureAtom)
+                    continue;
+                if (_values[number] is ObjectAtom made && _heap[made.Id].IsLazy)
+                    open.Push(_heap[made.Id].Whole);
+                else
+                    kept.Add(number);
             }
         }
 
-        return sum;
+        return _values.Of(kept);
     }
 
     /// <summary>What a library is given, with what it gets from the functions among that; it has changed what it may change.</summary>

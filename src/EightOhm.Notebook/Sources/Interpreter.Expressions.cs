@@ -17,7 +17,7 @@ internal sealed partial class Interpreter
         if (operation is null)
             return default;
         RuntimeHelpers.EnsureSufficientExecutionStack();
-        if (++_steps > MostSteps || Environment.TickCount64 - _began > MostMilliseconds)
+        if (++_steps > MostSteps)
             throw new CannotReadException("it takes too many steps to follow");
         if (operation.ConstantValue is { HasValue: true, Value: var constant })
             return constant is string text ? _values.Of(new TextAtom(text)) : default;

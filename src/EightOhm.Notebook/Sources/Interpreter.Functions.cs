@@ -12,7 +12,11 @@ internal sealed partial class Interpreter
     private readonly Dictionary<(ISymbol Method, int Lexical, Value This, Frame? Begun), int> _closureIds = new(new ClosureKeys());
     private readonly Dictionary<(ISymbol Method, int Lexical), Active> _active = new(new FunctionKeys());
     private readonly List<Active> _nesting = [];
-    private readonly Dictionary<(IOperation Body, int Lexical, Value This, string Arguments, Value Reason, int State, int Heap), (Value Value, Value Evaluated)> _memo = [];
+    private readonly Dictionary<(IOperation Body, int Lexical, Value This, string Arguments, Value Reason, int State, int Heap), (Value Value, Value Evaluated, Value Threw)> _memo = [];
+    private readonly Dictionary<(Value Given, Value Reason, int State, int Heap), (Value Value, Value Evaluated)> _asked = [];
+
+    // Goes up whenever a result is used that is not whole yet.
+    private int _partial;
     private readonly Dictionary<ITypeSymbol, bool> _calledBack = new(SymbolEqualityComparer.Default);
 
     // A call that has not come back yet.
@@ -50,6 +54,7 @@ internal sealed partial class Interpreter
         if (references is null && _memo.TryGetValue(key, out var known))
         {
             Note(known.Evaluated);
+            Thrown(known.Threw, reason);
             return known.Value;
         }
 
@@ -79,12 +84,7 @@ internal sealed partial class Interpreter
             (_frame, _control) = (outer, control);
         }
 
-        if (!_values.Contains(reason, frame.Threw))
-        {
-            outer.Residual = _values.Union(outer.Residual, frame.Threw);
-            outer.Threw = _values.Union(outer.Threw, frame.Threw);
-        }
-
+        Thrown(frame.Threw, reason);
         var inner = _evaluated;
         _evaluated = _values.Union(seen, inner);
         _state = active.Exit;
@@ -92,8 +92,17 @@ internal sealed partial class Interpreter
         if (method.IsAsync)
             Maybe(active.Entry.Copy());
         if (references is null && !active.Unfinished && !_state.IsDead && _state.Version == key.Item6 && _heap.Version == key.Item7)
-            _memo[key] = (active.Result, inner);
+            _memo[key] = (active.Result, inner, frame.Threw);
         return active.Result;
+    }
+
+    // What decided over a throw in a call decides over the rest of who called.
+    private void Thrown(Value threw, Value reason)
+    {
+        if (_values.Contains(reason, threw))
+            return;
+        _frame.Residual = _values.Union(_frame.Residual, threw);
+        _frame.Threw = _values.Union(_frame.Threw, threw);
     }
 
     private void Round(IMethodSymbol method, IOperation body, Active active, IReadOnlyList<(Frame Frame, IOperation Target)?>? references)
@@ -147,6 +156,7 @@ internal sealed partial class Interpreter
         again |= this_ != running.This || reason != running.Reason;
         (running.This, running.Reason, running.CalledItself) = (this_, reason, true);
         running.Again |= again;
+        _partial++;
         for (var i = _nesting.Count - 1; i >= 0 && _nesting[i] != running; i--)
             _nesting[i].Unfinished = true;
         _state.Join(running.Exit, _values);
@@ -157,7 +167,12 @@ internal sealed partial class Interpreter
     private Value Resume(Closure closure, Frame begun)
     {
         if (_active.ContainsKey((closure.Method, -2 - begun.Id)))
+        {
+            _partial++;
+            _nesting.ForEach(call => call.Unfinished = true);
             return default;
+        }
+
         var (outer, control) = (_frame, _control);
         var before = _state.Copy();
         var reason = Deciding();
@@ -211,6 +226,26 @@ internal sealed partial class Interpreter
 
     /// <summary>What all functions that can be reached from a value give, each fed with what the others give.</summary>
     private Value AskAll(Value given)
+    {
+        if (_values.IsSettled(given))
+            return default;
+        var key = (given, Deciding(), _state.Version, _heap.Version);
+        if (_asked.TryGetValue(key, out var known))
+        {
+            Note(known.Evaluated);
+            return known.Value;
+        }
+
+        var (partial, residual, threw, seen) = (_partial, _frame.Residual, _frame.Threw, _evaluated);
+        _evaluated = default;
+        known = (AskAllAnew(given), _evaluated);
+        _evaluated = _values.Union(seen, _evaluated);
+        if (partial == _partial && (residual, threw) == (_frame.Residual, _frame.Threw) && !_state.IsDead && key.Item3 == _state.Version && key.Item4 == _heap.Version)
+            _asked[key] = known;
+        return known.Value;
+    }
+
+    private Value AskAllAnew(Value given)
     {
         var sum = default(Value);
         for (var round = 0; round < MostRounds; round++)
@@ -297,7 +332,7 @@ internal sealed partial class Interpreter
     {
         if (made.Type is not { } type || !_code.IsOfACell(type))
             return default;
-        var names = type.OriginalDefinition.DeclaringSyntaxReferences.SelectMany(r => r.GetSyntax().DescendantTokens()).Where(t => t.IsKind(SyntaxKind.IdentifierToken)).Select(t => t.ValueText).ToHashSet();
+        var names = _code.WordsOf(type);
         return names.Contains("DesignRecord") || _statics.Keys.Any(s => _code.IsOfACell(s) && names.Contains(s.Name))
             ? _values.Of(new EveryEntryAtom(RecordAtom.Unknown))
             : default;

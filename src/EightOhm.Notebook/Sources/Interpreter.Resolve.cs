@@ -6,6 +6,10 @@ namespace EightOhm.Notebook.Sources;
 /// <summary>From what a value holds to what it hangs on.</summary>
 internal sealed partial class Interpreter
 {
+    private readonly Dictionary<Value, Value> _reached = [];
+    private int _reachedAt = -1;
+    private readonly Dictionary<(Value Value, Value Reason, int State, int Heap), (Value Flat, Value Evaluated)> _resolved = [];
+
     /// <summary>All that a value hangs on now: what its objects hold, what its functions read.</summary>
     /// <param name="value">The value.</param>
     /// <param name="texts">Whether strings in it are kept, as possible names.</param>
@@ -14,6 +18,39 @@ internal sealed partial class Interpreter
         if (_values.IsSettled(value))
             return value;
         RuntimeHelpers.EnsureSufficientExecutionStack();
+        // What was looked up before is what it was, as long as nothing that a function could see has grown.
+        var key = (value, Deciding(), _state.Version, _heap.Version);
+        if (!_resolved.TryGetValue(key, out var known))
+        {
+            var (partial, residual, threw, seen) = (_partial, _frame.Residual, _frame.Threw, _evaluated);
+            _evaluated = default;
+            known = (Flattened(value), _evaluated);
+            _evaluated = _values.Union(seen, _evaluated);
+            if (partial == _partial && (residual, threw) == (_frame.Residual, _frame.Threw) && !_state.IsDead && key.Item3 == _state.Version && key.Item4 == _heap.Version)
+                _resolved[key] = known;
+        }
+        else
+        {
+            Note(known.Evaluated);
+        }
+
+        return texts ? known.Flat : Settled(known.Flat);
+    }
+
+    private Value Flattened(Value value)
+    {
+        for (var round = 0; ; round++)
+        {
+            var heap = _heap.Version;
+            var flat = FlattenedOnce(value);
+            // A function may have put something into an object that had been looked through already.
+            if (heap == _heap.Version || round > MostRounds)
+                return flat;
+        }
+    }
+
+    private Value FlattenedOnce(Value value)
+    {
         var found = new Gathered(_values, _heap, Beyond);
         found.Take(value);
         var asked = 0;
@@ -31,29 +68,28 @@ internal sealed partial class Interpreter
             asked = Math.Max(asked, found.Functions.Count);
         }
 
-        return texts ? found.Flat : _values.Where(found.Flat, atom => atom is EntryAtom or EveryEntryAtom or RequirementAtom);
+        return found.Flat;
     }
 
     /// <summary>What a cell saw, when it has ended: no function is asked, because each was when it ran, and a record is not read by being held.</summary>
     private Value Seen(Value value)
     {
-        var seen = new HashSet<Atom>();
-        var sum = default(Value);
+        var (seen, kept) = (new HashSet<int>(), new HashSet<int>());
         var open = new Stack<Value>([value]);
         while (open.TryPop(out var next))
         {
-            foreach (var atom in _values.Atoms(next))
+            foreach (var number in _values.Numbers(next))
             {
-                if (!seen.Add(atom))
+                if (!seen.Add(number))
                     continue;
-                if (atom is ObjectAtom made)
-                    open.Push(Inside(_heap[made.Id]));
-                else if (atom is EntryAtom or EveryEntryAtom or RequirementAtom)
-                    sum = _values.Union(sum, _values.Of(atom));
+                if (_values[number] is ObjectAtom made)
+                    open.Push(_heap[made.Id].Inside);
+                else if (_values[number] is EntryAtom or EveryEntryAtom or RequirementAtom)
+                    kept.Add(number);
             }
         }
 
-        return sum;
+        return _values.Of(kept);
     }
 
     /// <summary>The entries and strings that lie in a value or in what it holds, no function asked.</summary>
@@ -69,21 +105,34 @@ internal sealed partial class Interpreter
     {
         if (_values.IsSettled(value))
             return value;
-        var sum = value;
-        var seen = new HashSet<int>();
+        // Objects only grow, so what was reached is reached as long as none has grown.
+        if (_reachedAt != _heap.Version)
+            _reached.Clear();
+        _reachedAt = _heap.Version;
+        if (!_reached.TryGetValue(value, out var reached))
+            _reached[value] = reached = ReachAnew(value);
+        return reached;
+    }
+
+    private Value ReachAnew(Value value)
+    {
+        var (seen, kept) = (new HashSet<int>(), new HashSet<int>());
+        foreach (var number in _values.Numbers(value))
+            kept.Add(number);
         var open = new Stack<Value>([value]);
         while (open.TryPop(out var next))
         {
-            foreach (var atom in _values.Atoms(next))
+            foreach (var number in _values.Numbers(next))
             {
-                if (atom is ObjectAtom made && seen.Add(made.Id))
-                    open.Push(Inside(_heap[made.Id]));
-                if (atom is ObjectAtom or ClosureAtom or RecordAtom)
-                    sum = _values.Union(sum, _values.Of(atom));
+                if (!seen.Add(number) || _values[number] is not (ObjectAtom or ClosureAtom or RecordAtom))
+                    continue;
+                kept.Add(number);
+                if (_values[number] is ObjectAtom made)
+                    open.Push(_heap[made.Id].Inside);
             }
         }
 
-        return sum;
+        return _values.Of(kept);
     }
 
     /// <summary>The objects that can be reached from a value, through functions' own variables too.</summary>
@@ -98,7 +147,7 @@ internal sealed partial class Interpreter
                 if (!seen.Add(atom))
                     continue;
                 if (atom is ObjectAtom made)
-                    open.Push(Inside(_heap[made.Id]));
+                    open.Push(_heap[made.Id].Inside);
                 if (atom is not ClosureAtom closure)
                     continue;
                 functions.Add(_closures[closure.Id]);
@@ -146,8 +195,6 @@ internal sealed partial class Interpreter
 
     private static bool HoldsFunctions(ITypeSymbol? type) => Kinds.ItemsOf(type) is var items && (items.Count == 0 || items.Any(MayBeFunction));
 
-    private Value Inside(HeapObject made) => made.Fields.Values.Aggregate(made.Whole, _values.Union);
-
     private Value Without<T>(Value value)
         where T : Atom => _values.Where(value, atom => atom is not T);
 
@@ -160,42 +207,53 @@ internal sealed partial class Interpreter
     // What is found on the way through the objects of a value.
     private sealed class Gathered(Values values, Heap heap, Func<HeapObject, Value> beyond)
     {
-        private readonly HashSet<Atom> _seen = [];
+        private readonly HashSet<int> _seen = [];
+        private readonly HashSet<int> _flat = [];
+        private readonly HashSet<int> _all = [];
 
         /// <summary>Entries and strings.</summary>
-        public Value Flat { get; private set; }
+        public Value Flat => values.Of(_flat);
 
         /// <summary>All but functions.</summary>
-        public Value All { get; private set; }
+        public Value All => values.Of(_all);
 
         public List<ClosureAtom> Functions { get; } = [];
 
-        public void Take(Value value)
+        /// <summary>Takes in what lies in a value.</summary>
+        /// <returns>Whether that was anything new.</returns>
+        public bool Take(Value value)
         {
+            var before = _seen.Count;
             var open = new Stack<Value>([value]);
             while (open.TryPop(out var next))
             {
-                foreach (var atom in values.Atoms(next))
+                foreach (var number in values.Numbers(next))
                 {
-                    if (!_seen.Add(atom))
-                        continue;
-                    if (atom is ClosureAtom closure)
-                    {
-                        Functions.Add(closure);
-                        continue;
-                    }
-
-                    All = values.Union(All, values.Of(atom));
-                    if (atom is ObjectAtom made)
-                    {
-                        open.Push(heap[made.Id].Fields.Values.Aggregate(heap[made.Id].Whole, values.Union));
-                        open.Push(beyond(heap[made.Id]));
-                    }
-                    else
-                    {
-                        Flat = values.Union(Flat, values.Of(atom is RecordAtom record ? new EveryEntryAtom(record) : atom));
-                    }
+                    if (_seen.Add(number))
+                        Take(number, open);
                 }
+            }
+
+            return _seen.Count > before;
+        }
+
+        private void Take(int number, Stack<Value> open)
+        {
+            if (values[number] is ClosureAtom closure)
+            {
+                Functions.Add(closure);
+                return;
+            }
+
+            _all.Add(number);
+            if (values[number] is ObjectAtom made)
+            {
+                open.Push(heap[made.Id].Inside);
+                open.Push(beyond(heap[made.Id]));
+            }
+            else
+            {
+                _flat.Add(values[number] is RecordAtom record ? values.NumberOf(new EveryEntryAtom(record)) : number);
             }
         }
     }

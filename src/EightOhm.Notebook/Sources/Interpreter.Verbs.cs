@@ -28,6 +28,12 @@ internal sealed partial class Interpreter
         if (verb.Gives == Gives.Variables)
             return Recall(call, _values.Where(receiver, a => a is EntryAtom or EveryEntryAtom), records);
         var told = new Told { Sources = _values.Where(receiver, a => a is EntryAtom or EveryEntryAtom) };
+        if (verb.Gives == Gives.Worst)
+        {
+            told.Sources = Resolve(receiver);
+            told.Conditions = Objects(receiver).Aggregate(default(Value), (sum, o) => _values.Union(sum, o.Aside));
+        }
+
         var arguments = call.Arguments.Select(a => (Parameter: a.Parameter!, Value: Settle(a.Parameter!.Type, Eval(a.Value)))).Where(a => !Kinds.IsRecord(a.Parameter.Type)).ToList();
         foreach (var (parameter, value) in arguments.OrderBy(a => verb.Of(a.Parameter) == Takes.Rule))
             Tell(told, verb, parameter, value, records, call);
@@ -72,7 +78,7 @@ internal sealed partial class Interpreter
                 return Result(call.Syntax, call.Type, _values.Union(from, Entries(records, told.Names)), handsOn: true);
             case Gives.Value:
                 return told.Given;
-            case Gives.Read:
+            case Gives.Read or Gives.Worst:
                 return Result(call.Syntax, call.Type, _values.Union(told.Reads, told.Sources), handsOn: false);
             case Gives.All:
                 if (Verbs.IsUnknown(verb))
@@ -155,7 +161,8 @@ internal sealed partial class Interpreter
     /// <summary>What a rule comes to: its parameters name entries, but for those that name a condition.</summary>
     private Value Rule(Value rule, List<RecordAtom> records, Told told)
     {
-        var conditions = Names(told.Conditions) ?? [];
+        // Where a condition's name is computed, a parameter can be one or name an entry.
+        var conditions = told.Conditions.IsEmpty ? [] : Names(told.Conditions);
         var sum = _values.Where(rule, a => a is EntryAtom or EveryEntryAtom or RequirementAtom);
         var functions = _values.Atoms(rule).OfType<ClosureAtom>().Select(c => _closures[c.Id]).ToList();
         if (functions.Count == 0 || Has<ObjectAtom>(rule))
@@ -163,7 +170,7 @@ internal sealed partial class Interpreter
         foreach (var function in functions)
         {
             var before = _state.Copy();
-            var arguments = function.Method.Parameters.Select(p => conditions.Contains(p.Name) ? told.Sources : Entries(records, [p.Name])).ToList();
+            var arguments = function.Method.Parameters.Select(p => conditions is null ? _values.Union(told.Sources, Entries(records, [p.Name])) : conditions.Contains(p.Name) ? told.Sources : Entries(records, [p.Name])).ToList();
             var value = CallFunction(function, arguments, (function.Body ?? _code.Body(function.Method))?.Syntax ?? _code.Tree(_cell).GetRoot(), function.Lexical ?? FrameOf(null, null, null, null));
             sum = _values.Union(sum, arguments.Aggregate(Resolve(value), _values.Union));
             Maybe(before);

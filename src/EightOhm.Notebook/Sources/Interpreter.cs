@@ -12,10 +12,8 @@ namespace EightOhm.Notebook.Sources;
 /// </remarks>
 internal sealed partial class Interpreter
 {
-    private const int MostSteps = 400_000;
-
-    // A cell that takes longer than this to follow hangs on everything; it runs all the same.
-    private const long MostMilliseconds = 3_000;
+    // A cell that takes more to follow hangs on everything; it runs all the same. Counted and not timed, so that a record does not hang on how busy the machine was.
+    private const int MostSteps = 100_000;
     private const int MostDepth = 120;
     private const int MostRounds = 60;
 
@@ -37,7 +35,6 @@ internal sealed partial class Interpreter
     private Value _evaluated;
     private int _cell;
     private int _steps;
-    private long _began;
     private int _weak;
 
     public Interpreter(CellCode code)
@@ -48,6 +45,9 @@ internal sealed partial class Interpreter
         _state = new(_shared);
         _frame = FrameOf(null, null, null, null);
     }
+
+    /// <summary>How many steps the last cell took to follow.</summary>
+    public int Steps => _steps;
 
     public Values Values => _values;
 
@@ -74,8 +74,9 @@ internal sealed partial class Interpreter
     {
         _notes = new();
         (_cell, _control, _evaluated, _steps, _weak) = (position, default, default, 0, 0);
-        _began = Environment.TickCount64;
         _memo.Clear();
+        _resolved.Clear();
+        _asked.Clear();
         _active.Clear();
         _frame = FrameOf(null, _code.Tree(position).GetRoot(), null, null);
         _frame.Begin();

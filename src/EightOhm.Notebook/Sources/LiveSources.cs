@@ -1,22 +1,45 @@
 using EightOhm.Record;
-using Microsoft.CodeAnalysis;
 
 namespace EightOhm.Notebook.Sources;
 
-/// <summary>Reads a kernel's cells as they are run, so that the record knows what each value of the cell at work hangs on.</summary>
-/// <remarks>One for each kernel. What goes wrong in here must never keep a cell from running: nothing is known then, and what is computed hangs on every input.</remarks>
+/// <summary>Reads a kernel's cells while they run, so that the record knows what each value of the cell at work hangs on.</summary>
+/// <remarks>
+/// One for each kernel. Cells are read one after the other beside the kernel's own work; only a cell that computes something for the record before
+/// it has been read waits. What goes wrong in here must never keep a cell from running: nothing is known then, and what is computed hangs on every input.
+/// </remarks>
 internal sealed class LiveSources
 {
-    private readonly Lazy<NotebookReader> reader = new(Begin);
+    private readonly List<(string Code, bool Failed)> _read = [];
+    private NotebookReader? _reader;
+    private CellReferences? _references;
+    private Task _last = Task.CompletedTask;
 
-    /// <summary>Reads the cell about to run.</summary>
+    /// <summary>Begins to read the cell about to run.</summary>
     /// <param name="code">The cell's code.</param>
-    /// <returns>What was read; null where that failed.</returns>
-    public CellReading? Read(string code)
+    /// <returns>What is read; null where that fails.</returns>
+    public Task<CellReading?> Read(string code)
     {
+        var next = After(_last, () => Next(code));
+        _last = next;
+        return next;
+    }
+
+    /// <summary>Says that the cell read last failed while it ran: its variables may hold what they held before.</summary>
+    /// <param name="reading">What is read of it.</param>
+    public void Failed(Task<CellReading?> reading) => _last = After(_last, () =>
+    {
+        if (reading.Result is { } read)
+            Failed(read);
+        return null;
+    });
+
+    private static async Task<CellReading?> After(Task before, Func<CellReading?> read)
+    {
+        await before.ConfigureAwait(false);
+        await Task.Yield();
         try
         {
-            return reader.Value.Read(code);
+            return read();
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
@@ -24,27 +47,55 @@ internal sealed class LiveSources
         }
     }
 
-    /// <summary>Says that the cell read last failed while it ran: its variables may hold what they held before.</summary>
-    /// <param name="reading">What was read of it.</param>
-    public void Failed(CellReading reading) => reader.Value.Failed(reading);
-
-    private static NotebookReader Begin()
+    private void Failed(CellReading read)
     {
-        var reader = new NotebookReader(CellReferences.OfWhatIsLoaded());
+        _reader?.Failed(read);
+        _read[^1] = (_read[^1].Code, true);
+    }
+
+    private CellReading Next(string code)
+    {
+        _reader ??= Begin(_references ??= CellReferences.OfWhatIsLoaded());
+        _read.Add((code, false));
+        var reading = _reader.Read(code);
+        if (reading.Unknown != NotebookReader.NotCompiled || _references!.WithAll() is var all && all == _references)
+            return reading;
+        // It may name an assembly that cells seldom name: all cells anew, against all there are.
+        _references = all;
+        _reader = Begin(all);
+        foreach (var (earlier, failed) in _read)
+        {
+            reading = _reader.Read(earlier);
+            if (failed)
+                _reader.Failed(reading);
+        }
+
+        return reading;
+    }
+
+    private static NotebookReader Begin(CellReferences references)
+    {
+        var reader = new NotebookReader(references);
         reader.Read(NotebookExtension.Script);
         return reader;
     }
 
     /// <summary>What one cell's reading tells the record.</summary>
-    internal sealed class OfCell(CellReading reading) : ICellSources
+    internal sealed class OfCell(Task<CellReading?> reading) : ICellSources
     {
+        /// <summary>What a reading that is done tells.</summary>
+        public OfCell(CellReading reading)
+            : this(Task.FromResult<CellReading?>(reading))
+        {
+        }
+
         /// <inheritdoc/>
         public IReadOnlyCollection<string>? Of(string recordPath, string entryOrLabel, int line)
         {
-            if (reading.Unknown is not null)
+            if (reading.GetAwaiter().GetResult() is not { Unknown: null } read)
                 return null;
             var file = Path.GetFileName(recordPath);
-            var writes = reading.Writes.Where(w => w.Line == line && Fits(w.Entry.Record, file) && (w.Entry.IsEvery || w.Entry.Name == entryOrLabel)).ToList();
+            var writes = read.Writes.Where(w => w.Line == line && Fits(w.Entry.Record, file) && (w.Entry.IsEvery || w.Entry.Name == entryOrLabel)).ToList();
             var sources = writes.SelectMany(w => w.Sources).Where(s => !s.IsRequirement && Fits(s.Record, file)).ToList();
             return writes.Count == 0 || sources.Any(s => s.IsEvery) ? null : [.. sources.Select(s => s.Name).Distinct(StringComparer.Ordinal)];
         }

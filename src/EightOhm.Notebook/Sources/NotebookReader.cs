@@ -8,6 +8,8 @@ namespace EightOhm.Notebook.Sources;
 /// <remarks>Not for use from several threads at once.</remarks>
 public sealed class NotebookReader
 {
+    /// <summary>What a reading says of a cell that does not compile.</summary>
+    internal const string NotCompiled = "it does not compile";
     private readonly CellCode _code = new();
     private readonly CellChain _chain;
     private readonly Interpreter _interpreter;
@@ -52,7 +54,7 @@ public sealed class NotebookReader
         }
 
         if (compilation.GetDiagnostics().Any(d => d.Severity == DiagnosticSeverity.Error))
-            return new(-1, "it does not compile", tree.GetRoot());
+            return new(-1, NotCompiled, tree.GetRoot());
         _chain.Last = compilation;
         return Interpret(_code.Add(compilation), tree, last);
     }

@@ -18,8 +18,25 @@ internal sealed class Values
     private readonly Dictionary<int[], int> _known = new(new SameNumbers()) { [[]] = 0 };
     private readonly Dictionary<(int, int), int> _unions = [];
 
+    /// <summary>The atom of a number.</summary>
+    public Atom this[int number] => _atoms[number];
+
+    /// <summary>The numbers of a set's atoms, ascending.</summary>
+    public ReadOnlySpan<int> Numbers(Value value) => _sets[value.Id];
+
+    /// <summary>The set of many atoms at once, by their numbers: one new set, where unions one by one would make as many.</summary>
+    public Value Of(IReadOnlySet<int> numbers)
+    {
+        int[] set = [.. numbers];
+        Array.Sort(set);
+        return Keep(set);
+    }
+
     /// <summary>The set of one atom.</summary>
-    public Value Of(Atom atom)
+    public Value Of(Atom atom) => Keep([NumberOf(atom)]);
+
+    /// <summary>The number of an atom.</summary>
+    public int NumberOf(Atom atom)
     {
         ref var number = ref CollectionsMarshal.GetValueRefOrAddDefault(_numbers, atom, out var there);
         if (!there)
@@ -28,7 +45,7 @@ internal sealed class Values
             _atoms.Add(atom);
         }
 
-        return Keep([number]);
+        return number;
     }
 
     /// <summary>The set of several atoms.</summary>

@@ -76,6 +76,9 @@ internal enum Gives
     /// <summary>Conditions.</summary>
     Conditions,
 
+    /// <summary>The worst of a rule over conditions: its parameters name conditions or entries.</summary>
+    Worst,
+
     /// <summary>The record of a file.</summary>
     Record,
 
@@ -144,15 +147,18 @@ internal static class Verbs
         new("DesignRecord", "ClearSet", Gives.Nothing, Takes.Entry),
         new("DesignRecord", "Remove", Gives.Nothing, Takes.Entry),
         new("DesignRecord", "Save", Gives.Nothing),
+        new("DesignRecord", "Batch", Gives.Nothing),
         new("DesignRecord", "Name", Gives.Nothing),
         new("DesignRecord", "Path", Gives.Nothing),
         new("DesignRecord", "Entries", Gives.All),
         new("*", "AtMost", Gives.Limited, Takes.Limit),
         new("*", "AtLeast", Gives.Limited, Takes.Limit),
         new("*", "Between", Gives.Limited, Takes.Limit),
-        new("*", "Range", Gives.Conditions, Takes.Condition, Takes.Limit),
-        new("*", "Cases", Gives.Conditions, Takes.Condition, Takes.Limit),
-        new("*", "Spread", Gives.Conditions, Takes.ConditionOfEntry, Takes.Limit),
+        new("*", "Range", Gives.Conditions, Takes.Condition, Takes.Value, Takes.Value, Takes.Words),
+        new("*", "Cases", Gives.Conditions, Takes.Condition, Takes.Value, Takes.Words),
+        new("*", "Spread", Gives.Conditions, Takes.ConditionOfEntry, Takes.Value, Takes.Words),
+        new("*", "Highest", Gives.Worst, Takes.Rule),
+        new("*", "Lowest", Gives.Worst, Takes.Rule),
     ];
 
     private static readonly FrozenDictionary<(string, string), Verb> Known = All.ToFrozenDictionary(v => (v.Type, v.Name));

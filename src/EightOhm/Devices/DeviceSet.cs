@@ -55,17 +55,27 @@ public sealed class DeviceSet
     /// <param name="needs">What it must have; a figure over what is needed of it.</param>
     /// <returns>The device with the reason in words; null when the set has none of the kind.</returns>
     public DevicePick<T>? Smallest<T>(Func<T, double> size, params IReadOnlyList<DeviceNeed<T>> needs)
+        where T : DeviceCard => Smallest(_ => true, size, needs);
+
+    /// <summary>The same among some of the set.</summary>
+    /// <typeparam name="T">The kind.</typeparam>
+    /// <param name="among">Which may be chosen: those of a polarity.</param>
+    /// <param name="size">What makes a device large.</param>
+    /// <param name="needs">What it must have; a figure over what is needed of it.</param>
+    /// <returns>The device with the reason in words; null when the set has none of them.</returns>
+    public DevicePick<T>? Smallest<T>(Func<T, bool> among, Func<T, double> size, params IReadOnlyList<DeviceNeed<T>> needs)
         where T : DeviceCard
     {
+        ArgumentNullException.ThrowIfNull(among);
         ArgumentNullException.ThrowIfNull(size);
         ArgumentNullException.ThrowIfNull(needs);
-        var all = Of<T>().OrderBy(size).ToList();
+        var all = Of<T>().Where(among).OrderBy(size).ToList();
         if (all.Count == 0)
             return null;
         if (all.FirstOrDefault(d => needs.All(n => n.Enough(d))) is { } enough)
             return new(enough, needs, []);
-        // The shortest of its figures decides which comes nearest.
-        var nearest = all.MaxBy(d => needs.Min(n => Math.Min(1, n.Over(d))))!;
+        // The shortest of its figures decides which comes nearest; of equals the largest.
+        var nearest = Enumerable.Reverse(all).MaxBy(d => needs.Min(n => Math.Clamp(n.Over(d), 0, 1)))!;
         return new(nearest, needs, [.. needs.Where(n => !n.Enough(nearest))]);
     }
 

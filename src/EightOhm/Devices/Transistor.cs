@@ -18,7 +18,7 @@ public enum Polarity
 /// <summary>A bipolar transistor by its card: what every room needs of it is read or derived from here, and never typed again.</summary>
 /// <remarks>Figures of one device, magnitudes for either polarity, at the reference temperature unless said otherwise. A card is data: nothing in it is run.
 /// Power dissipation, safe area, static transfer, temperature tracking and stored charge all begin here.</remarks>
-/// <example><code>var npn = Transistor.Load("cards/tern-output-npn.json"); npn.AllowedPower(80.degC)</code></example>
+/// <example><code>var npn = Transistor.Load("cards/output-npn.json"); npn.AllowedPower(80.degC)</code></example>
 [RecordName("transistor")]
 public sealed partial class Transistor : DeviceCard
 {

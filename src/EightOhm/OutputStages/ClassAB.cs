@@ -61,6 +61,11 @@ public static partial class ClassAB
     public static SquaredCurrent MeanOfSquares(ElectricCurrent I_p, ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T) =>
         new(Law(I_Q, R, V_T).OverSine(Guard.NotNegative(I_p).Amperes).Squares);
 
-    private static SideCurrentLaw Law(ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T) =>
-        new(Guard.Positive(I_Q).Amperes, Guard.NotNegative(R).Ohms, Guard.Positive(V_T).Volts);
+    private static SideCurrentLaw Law(ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T)
+    {
+        var law = new SideCurrentLaw(Guard.Positive(I_Q).Amperes, Guard.NotNegative(R).Ohms, Guard.Positive(V_T).Volts);
+        return double.IsFinite(law.Resistance * law.Idle / law.Thermal)
+            ? law
+            : throw new RefusedValueException(nameof(V_T), $"A thermal voltage of {QuantityFormat.Short(V_T)} is too small to compare with the {QuantityFormat.Short(I_Q * R)} across the emitter resistors. It is k·T/q: 25.3 mV at 20 °C.");
+    }
 }

@@ -109,7 +109,9 @@ internal readonly record struct SideCurrentLaw(double Idle, double Resistance, d
     // so that Gauss-Legendre sees a smooth function in each.
     private int Edges(Span<double> edges, double most, double widest)
     {
-        var (middle, narrow) = (2 * Idle, Resistance * Idle > Thermal ? Thermal / Resistance : Idle);
+        var middle = 2 * Idle;
+        // Narrower than the last digit of the middle is a corner: no panel could tell, and a width of nothing would never grow.
+        var narrow = Math.Max(Resistance * Idle > Thermal ? Thermal / Resistance : Idle, middle * 1e-16);
         var count = 0;
         edges[count++] = 0;
         var reach = narrow;

@@ -19,6 +19,7 @@ public static class QuantityFormat
             FormatStyle.Angle => $"{Digits(si, digits)}°",
             FormatStyle.Gain or FormatStyle.Number => Engineering.Number(si, Engineering.HonestDigits(si, digits)),
             _ when kind.Spoken is var (factor, symbol) => Engineering.Text(si / factor, symbol, 0, 0, digits),
+            _ when kind.Type == typeof(UnitsNet.Duration) && Math.Abs(si) >= ManyHours => Engineering.Text(si / Hour, "h", 0, 0, digits),
             _ when PowerOfTen(kind, si) => $"{Engineering.Number(si, Engineering.HonestDigits(si, Math.Max(digits, 4)))} {kind.Symbol}",
             _ => Engineering.Text(si, kind.Symbol, kind.Least, kind.Most, digits),
         };
@@ -45,6 +46,9 @@ public static class QuantityFormat
             _ => Short(value, digits),
         };
     }
+
+    // Ten hours and more are the lives of parts; a charging time of minutes is still read in seconds.
+    private const double Hour = 3600, ManyHours = 10 * Hour;
 
     private static string Celsius(double celsius, int digits)
     {

@@ -13,7 +13,7 @@ namespace EightOhm.Sizing;
 internal sealed class SizedOutputs
 {
     // An event lasts so long until something ends it; the area of that pulse is what counts.
-    private static readonly Duration Event = 100.ms;
+    internal static readonly Duration Event = 100.ms;
     private static readonly double[] Resistors = [0.1, 0.15, 0.22, 0.33, 0.47, 0.68, 1];
 
     // Half of the gain at which bias runs away, and a little more: parts spread.
@@ -21,11 +21,12 @@ internal sealed class SizedOutputs
 
     private readonly AmplifierTargets targets;
     private readonly SizingBasis basis;
+    private readonly RailLine rails;
     private readonly StageDissipation stage;
 
     private SizedOutputs(Transistor npn, Transistor pnp, int pairs, AmplifierTargets targets, SizingBasis basis, RailLine rails)
     {
-        (Npn, Pnp, Pairs, this.targets, this.basis) = (npn, pnp, pairs, targets, basis);
+        (Npn, Pnp, Pairs, this.targets, this.basis, this.rails) = (npn, pnp, pairs, targets, basis, rails);
         var rest = rails.AtMains(targets.MainsTolerance).At(basis.Besides);
         EmitterResistor = ElectricResistance.FromOhms(Resistors.FirstOrDefault(
             r => Runaway.GreatestGain(rest, npn.JunctionToCase + basis.Insulator, npn.BaseEmitterDrift, r.Ohm, npn.InternalEmitterResistance) <= LoopGain, Resistors[^1]));
@@ -64,6 +65,16 @@ internal sealed class SizedOutputs
     /// <summary>The stage at high mains.</summary>
     public StageDissipation AtHighMains => stage;
 
+    /// <summary>The whole stage with drivers, at high mains.</summary>
+    public OutputStage With(Transistor driverNpn, Transistor driverPnp, ElectricResistance R_drv, ElectricResistance R_pre) => new OutputStage(Npn, Pnp, Pairs, EmitterResistor, rails)
+    {
+        IdleCurrent = IdleCurrent,
+        Junction = basis.Idle,
+        SourceImpedance = 1.kOhm,
+        Drivers = new(driverNpn, driverPnp, R_drv),
+        PreDrivers = new(driverNpn, driverPnp, R_pre),
+    }.AtMains(targets.MainsTolerance);
+
     /// <summary>Judges so many pairs.</summary>
     public static SizedOutputs Of(Transistor npn, Transistor pnp, int pairs, AmplifierTargets targets, SizingBasis basis, RailLine rails, OutputRating[] ratings)
     {
@@ -93,8 +104,19 @@ internal sealed class SizedOutputs
     {
         var missing = new List<string>();
         Angle[] phases = [0.deg, targets.Phase / 2, targets.Phase];
-        Worst = Highest(ratings, phases, (r, phi) => stage.Maximum(r.Load, phi).Total);
-        Music = Highest(ratings, phases, (r, phi) => stage.Sine(r.Power / 8, r.Load, phi).Total);
+        try
+        {
+            Worst = Highest(ratings, phases, (r, phi) => stage.Maximum(r.Load, phi).Total);
+            Music = Highest(ratings, phases, (r, phi) => stage.Sine(r.Power / 8, r.Load, phi).Total);
+        }
+        catch (Exception e) when (e is RefusedValueException or ShortfallException)
+        {
+            // The supply has no rail left for such currents: the heat is at most that of a rail that does not sag.
+            Worst = Highest(ratings, phases, (r, phi) => ClassB.Worst(stage.Rail, r.Load, phi));
+            Music = Worst / 2;
+            missing.Add("the supply has no rail at these currents");
+        }
+
         if (ratings.Max(r => r.PeakCurrent.Amperes) / Pairs > GreatestEach.Amperes)
             missing.Add("peak current at good gain");
         foreach (var card in new[] { Npn, Pnp })
@@ -109,17 +131,17 @@ internal sealed class SizedOutputs
         Short = missing;
     }
 
-    // From rest: the reservoirs are full when the event begins.
+    // From rest: the reservoirs are full when the event begins. A limiter must fit between load and area.
     private bool Inside(DeratedArea area, OutputRating r, Angle phi)
     {
-        var level = UnitMath.Min(r.PeakVoltage, 0.999 * stage.FullSwing(r.Load, phi));
         try
         {
-            return SafeAreaUtilisation.Of(area, new LoadEllipse(stage.Rail, level, r.Load, phi, EmitterResistor, Pairs)).Inside;
+            var level = UnitMath.Min(r.PeakVoltage, 0.999 * stage.FullSwing(r.Load, phi));
+            return SafeAreaUtilisation.Of(area, new LoadEllipse(stage.Rail, level, r.Load, phi, EmitterResistor, Pairs)).Use <= basis.AreaUse.DecimalFractions;
         }
-        catch (RefusedValueException)
+        catch (Exception e) when (e is RefusedValueException or ShortfallException)
         {
-            return false; // more voltage than the card knows of
+            return false; // more voltage than the card knows of, or no rail
         }
     }
 

@@ -6,54 +6,73 @@ using UnitsNet;
 
 namespace EightOhm.Sizing;
 
+/// <summary>The reservoirs of a rail: which, and how many in parallel.</summary>
+internal sealed record ReservoirBank(ReservoirCapacitor Card, int Count)
+{
+    public ElectricCapacitance Capacitance => Count * Card.Capacitance;
+}
+
 /// <summary>A choice of supply: transformer, bridge and reservoirs, judged with all channels driven by a sine that lasts.</summary>
 internal sealed class SizedSupply
 {
+    // What a look at one phase, or at nominal mains, may miss of the worst.
+    private const double Room = 1.03;
     private static readonly Frequency Middle = 1.kHz;
 
     private readonly AmplifierTargets targets;
     private readonly SizingBasis basis;
-    private readonly Dictionary<(double, double, double), ElectricPotential> lowest = [];
+    private readonly DualRailSupply small;
 
-    public SizedSupply(AmplifierTargets targets, SizingBasis basis, MainsTransformer transformer, RectifierBridge bridge, ElectricCapacitance reservoir)
+    public SizedSupply(AmplifierTargets targets, SizingBasis basis, MainsTransformer transformer, RectifierBridge bridge, ReservoirBank bank)
     {
-        (this.targets, this.basis, Transformer, Bridge, Reservoir) = (targets, basis, transformer, bridge, reservoir);
+        (this.targets, this.basis, Transformer, Bridge, Bank) = (targets, basis, transformer, bridge, bank);
         Winding = new DualWinding(transformer);
-        Rails = new DualRailSupply(Winding, targets.Mains, bridge.Threshold, reservoir) { DiodeResistance = bridge.SlopeResistance + basis.Wiring };
+        Rails = DualRailSupply.Of(transformer, bridge, bank.Card, bank.Count, targets.Line, targets.Mains, basis.Wiring);
+        small = Rails.WithReservoirs(1 - bank.Card.Tolerance.DecimalFractions);
     }
 
     public MainsTransformer Transformer { get; }
 
     public RectifierBridge Bridge { get; }
 
-    public ElectricCapacitance Reservoir { get; }
+    public ReservoirBank Bank { get; }
 
     public DualWinding Winding { get; }
 
     public DualRailSupply Rails { get; }
 
     /// <summary>The rail without any load at high mains.</summary>
-    public ElectricPotential NoLoad => Supply.Transformer.NoLoadRail(Winding.Rated, Winding.Regulation, targets.MainsTolerance, Bridge.DropAtRest);
+    public ElectricPotential NoLoad => Supply.Transformer.NoLoadRail(Winding.Rated * (targets.Line / Transformer.Primary), Winding.Regulation, targets.MainsTolerance, Bridge.DropAtRest);
 
     private ElectricCurrent Besides => targets.Channels * basis.Besides;
 
-    /// <summary>The rails while all channels play a rating.</summary>
+    /// <summary>The rails while all channels play a rating at a frequency, at high mains.</summary>
     /// <exception cref="ShortfallException">The winding cannot carry it.</exception>
-    public DualSteadySupply Playing(OutputRating r) => Rails.Playing(targets.Channels, r.PeakCurrent, Middle, Besides);
-
-    /// <summary>What a rating lacks of its rail at the lowest and at a middle frequency; negative when something is to spare.</summary>
-    public ElectricPotential Lacks(OutputRating r, SwingBudget budget)
+    public DualSteadySupply Playing(OutputRating r, Frequency f)
     {
-        var need = UnitMath.Max(budget.NeededPositive, budget.NeededNegative);
-        return UnitMath.Max(need - Lowest(r, targets.Lowest), need - Lowest(r, Middle));
+        var high = Rails.AtMains(targets.MainsTolerance);
+        try
+        {
+            return high.Playing(targets.Channels, r.PeakCurrent, f, Besides);
+        }
+        catch (RefusedValueException) when (f < Middle)
+        {
+            return high.Playing(targets.Channels, r.PeakCurrent, Middle, Besides); // a low note that shares no period with the mains
+        }
     }
+
+    /// <summary>About what a rating lacks of its rail: the minimum of the rail at one phase of mains and signal.</summary>
+    public ElectricPotential LacksAbout(OutputRating r, SwingBudget budget) => Need(budget) - UnitMath.Min(Minimum(r, targets.Lowest), Minimum(r, Middle));
+
+    /// <summary>What a rating lacks of its rail, the lowest over all phases of mains and signal, with the smallest reservoirs of their tolerance; negative when something is to spare.</summary>
+    public ElectricPotential Lacks(OutputRating r, SwingBudget budget) => Need(budget) - UnitMath.Min(Lowest(r, targets.Lowest), Lowest(r, Middle));
 
     /// <summary>Whether the winding carries a rating all day.</summary>
     public bool Carries(OutputRating r)
     {
         try
         {
-            return Playing(r).HalfWindingRms <= Winding.RatedCurrent;
+            return Playing(r, targets.Lowest).HalfWindingRms * Room <= Winding.RatedCurrent && Playing(r, Middle).HalfWindingRms * Room <= Winding.RatedCurrent;
         }
         catch (ShortfallException)
         {
@@ -61,27 +80,26 @@ internal sealed class SizedSupply
         }
     }
 
-    private ElectricPotential Lowest(OutputRating r, Frequency f)
-    {
-        var key = (r.PeakCurrent.Amperes, r.Load.Ohms, f.Hertz);
-        if (!lowest.TryGetValue(key, out var rail))
-            lowest[key] = rail = Solve(r, f);
-        return rail;
-    }
+    private static ElectricPotential Need(SwingBudget budget) => UnitMath.Max(budget.NeededPositive, budget.NeededNegative);
 
-    private ElectricPotential Solve(OutputRating r, Frequency f)
+    private ElectricPotential Minimum(OutputRating r, Frequency f) =>
+        Solved(f, at => small.Playing(targets.Channels, r.PeakCurrent, at, Besides).Minimum is var rails ? UnitMath.Min(rails.Positive, rails.Negative) : default);
+
+    private ElectricPotential Lowest(OutputRating r, Frequency f) => Solved(f, at => small.LowestVoltageAtLoadPeak(targets.Channels, r.PeakCurrent, at, Besides));
+
+    private static ElectricPotential Solved(Frequency f, Func<Frequency, ElectricPotential> rail)
     {
         try
         {
-            return Rails.LowestVoltageAtLoadPeak(targets.Channels, r.PeakCurrent, f, Besides);
+            return rail(f);
         }
         catch (ShortfallException)
         {
             return default;
         }
-        catch (RefusedValueException) when (f.Hertz != Middle.Hertz)
+        catch (RefusedValueException) when (f < Middle)
         {
-            return Lowest(r, Middle); // a low note that shares no period with the mains
+            return Solved(Middle, rail);
         }
     }
 }

@@ -10,11 +10,35 @@ public sealed record SizingBasis
 {
     /// <summary>Case of the output transistors at which their safe area is taken.</summary>
     [Symbol("T_case")]
-    public Temperature Case { get; init; } = 80.degC;
+    public Temperature Case { get; init; } = 76.degC;
 
     /// <summary>Junction limit of the design, below the card's.</summary>
     [Symbol("T_jmax")]
     public Temperature Junction { get; init; } = 125.degC;
+
+    /// <summary>Tolerance of the thermostat, either way.</summary>
+    [Symbol("dT_cut")]
+    public TemperatureDelta CutTolerance { get; init; } = 3.0.K;
+
+    /// <summary>Error of the correlation for a sink that stands free.</summary>
+    [Symbol("m_fin")]
+    public Ratio FinError { get; init; } = 10.percent;
+
+    /// <summary>Metal of a transistor on the sink.</summary>
+    [Symbol("A_tab")]
+    public Area Tab { get; init; } = Area.FromSquareCentimeters(3.6);
+
+    /// <summary>Of a safe area, used at most by a load: what lies between is the limiter's, with the spread of its parts.</summary>
+    [Symbol("u_SOA")]
+    public Ratio AreaUse { get; init; } = 75.percent;
+
+    /// <summary>Distortion at the highest frequency into the rated load, at most.</summary>
+    [Symbol("D_max")]
+    public Ratio Distortion { get; init; } = 20.ppm;
+
+    /// <summary>The same into the minimum rated load, where that is another.</summary>
+    [Symbol("D_maxmin")]
+    public Ratio LeastDistortion { get; init; } = 40.ppm;
 
     /// <summary>Output junctions at idle.</summary>
     [Symbol("T_out")]
@@ -51,6 +75,30 @@ public sealed record SizingBasis
     /// <summary>Ripple of a rail at rated power over the rail, peak to peak, by which the reservoirs are chosen.</summary>
     [Symbol("k_rip")]
     public Ratio Ripple { get; init; } = 5.percent;
+
+    /// <summary>Of a semiconductor's rated voltage, used at most.</summary>
+    [Symbol("k_dev")]
+    public Ratio VoltageUse { get; init; } = 80.percent;
+
+    /// <summary>Air inside the case, warm.</summary>
+    [Symbol("T_in")]
+    public Temperature InsideAir { get; init; } = 45.degC;
+
+    /// <summary>Bridge case to that air, by the chassis.</summary>
+    [Symbol("theta_br")]
+    public ThermalResistance BridgeToAir { get; init; } = 2.K_per_W;
+
+    /// <summary>Junction of the bridge below its rating, at least.</summary>
+    [Symbol("dT_br")]
+    public TemperatureDelta JunctionRoom { get; init; } = 25.0.K;
+
+    /// <summary>A rail that counts as discharged.</summary>
+    [Symbol("V_safe")]
+    public ElectricPotential SafeVoltage { get; init; } = 10.V;
+
+    /// <summary>After how long it must be, by the bleeder alone.</summary>
+    [Symbol("t_safe")]
+    public Duration SafeTime { get; init; } = 180.s;
 
     /// <summary>Of a reservoir's rated voltage, used at most.</summary>
     [Symbol("k_cap")]

@@ -12,6 +12,9 @@ internal sealed partial class SizingWork
     private const double LowerArm = 100, ServoArm = 10_000;
     private const double SlewMargin = 6;
 
+    // Source and series resistor of the input filter, and its corner over the highest frequency: a fortieth of a decibel there.
+    private const double InputOhms = 150, FilterRatio = 15;
+
     private void TellFrontEnd()
     {
         var gain = targets.Rated.RmsVoltage / targets.Sensitivity;
@@ -20,24 +23,65 @@ internal sealed partial class SizingWork
             Choose("R_f", PreferredValues.NearestOf192(low * (gain - 1)).Ohm, "feedback for rated power at the sensitivity");
         else
             Miss("The sensitivity is more than rated power needs: the amplifier would have to attenuate.");
-        var need = Feedback.SlewRate.Needed(targets.Highest, targets.Rated.PeakVoltage);
-        Choose("SR", ElectricPotentialChangeRate.FromVoltsPerSeconds(PreferredValues.Up(need.VoltsPerSeconds * SlewMargin * 1.1, 2)), "room above the highest frequency at full power");
+        TellSlewRate(gain);
+        var corner = FilterRatio * targets.Highest.Hertz;
+        Choose("C_in", PreferredValues.AtMostOf12(1 / (2 * Math.PI * InputOhms * corner)).F, "as low a corner as leaves the highest frequency alone: less noise, less of what a cable picks up");
         // An amplifier of another level has another gain: half to twice what it needs is still a line-level amplifier's.
         Choose("A_lo", Gain.FromRatio(PreferredValues.Down(gain * 0.8, 2)), "a fifth below what rated power needs at the sensitivity");
         Choose("A_hi", Gain.FromRatio(PreferredValues.Up(gain * 1.25, 2)), "a quarter above it");
     }
 
-    private void TellLimits()
+    // As fast as the signal asks, and as fast as the loop must be for the stage's distortion at the highest frequency.
+    private void TellSlewRate(double gain)
     {
-        if (supply is not { } s)
-            return;
-        var rail = s.NoLoad;
-        var least = DcDetectorFromRest.LeastTau(rail, LowestNote, Threshold, 1);
-        Choose("tau_dc", PreferredValues.Up(least.Seconds * 1.05, 2).s, "lets the lowest note at full level begin without a trip");
+        var need = Feedback.SlewRate.Needed(targets.Highest, targets.Rated.PeakVoltage).VoltsPerSeconds * SlewMargin * 1.1;
+        var (slew, because) = (need, "room above the highest frequency at full power");
+        if (StageHarmonics() is { Count: > 0 } harmonics && gain > 1)
+        {
+            // Loop gain at the highest frequency for a slew rate: one pole, set by the same capacitor.
+            double Loop(double s) => s / (gain * 2 * Math.PI * InputResistance * TailAmperes * targets.Highest.Hertz);
+            double Use(double s) => harmonics.Max(h => h.Left(Loop(s)) / h.Allowed);
+            var most = Fastest / targets.Highest.Hertz / Loop(1);
+            while (slew < most && Use(slew) > DistortionUse)
+                (slew, because) = (slew * 1.05, "a loop fast enough for the distortion of the output stage at the highest frequency");
+            if (Use(slew) > 1)
+                Miss("Distortion at the highest frequency asks for a faster loop than the output transistors allow: more pairs, or a gentler promise.");
+        }
+
+        Choose("SR", ElectricPotentialChangeRate.FromVoltsPerSeconds(PreferredValues.Up(slew, 2)), because);
     }
 
-    private static readonly Frequency LowestNote = 10.Hz;
+    // The static stage with its bias as set and as it drifts, into each load: allowance for stored charge in it, as the design reckons.
+    private List<(Func<double, double> Left, double Allowed)> StageHarmonics()
+    {
+        if (outputs is not { } o || supply is not { } s)
+            return [];
+        var made = new List<(Func<double, double>, double)>();
+        try
+        {
+            var stage = o.With(drivers, Complement(drivers), driverResistor, SizedDrivers.PreResistor);
+            foreach (var r in Ratings)
+            {
+                var transfer = stage.Transfer(r.Load, r.PeakVoltage);
+                foreach (var drift in Drifts)
+                {
+                    var harmonics = transfer.BiasedAt(drift * o.IdleCurrent).Harmonics(r.PeakVoltage, highest: 8);
+                    made.Add((loop => ChargeAllowance * Math.Sqrt(Enumerable.Range(2, 3).Sum(k => Math.Pow(Feedback.LoopErrors.AfterGainAbovePole(harmonics.Harmonic(k), loop / k).DecimalFractions, 2))),
+                        (Same(r.Load, targets.Load) ? basis.Distortion : basis.LeastDistortion).DecimalFractions));
+                }
+            }
+        }
+        catch (Exception e) when (e is RefusedValueException or ShortfallException or InvalidOperationException)
+        {
+            return []; // a stage that cannot swing so far has other shortages, and says them
+        }
 
-    // A junction at its warmest.
-    private static readonly ElectricPotential Threshold = 590.mV;
+        return made;
+    }
+
+    // r_e of half the tail current and the degeneration; the loop's unity-gain frequency stays well below the outputs' f_T.
+    private const double InputResistance = 60.7, TailAmperes = 4e-3, Fastest = 2.5e6;
+    private const double ChargeAllowance = 2.5, DistortionUse = 0.85;
+    // Of the idle current, as it drifts and is trimmed.
+    private static readonly double[] Drifts = [0.93, 1, 1.4];
 }

@@ -11,7 +11,6 @@ internal sealed partial class SizingWork
 {
     // A limited inrush stays below what a household circuit takes without a word (common practice, no source).
     private const double InrushAmperes = 12;
-    private const double FuseUse = 0.75;
 
     // Tried in this order: the longest wait last, the strongest limiter first.
     private static readonly double[] Delays = [1, 2];
@@ -24,55 +23,48 @@ internal sealed partial class SizingWork
     {
         if (supply is not { } s || outputs is null)
             return;
-        var high = s.Rails.AtMains(targets.MainsTolerance);
-        var line = targets.Line * (1 + targets.MainsTolerance.DecimalFractions);
-        var first = PreferredValues.NearestOf12(Math.Sqrt(2) * line.Volts / InrushAmperes);
-        var (ohms, seconds) = (first, 1.0);
+        Ratio[] deviations = [-targets.MainsTolerance, targets.MainsTolerance];
+        var first = PreferredValues.NearestOf12(Math.Sqrt(2) * targets.Line.Volts * (1 + targets.MainsTolerance.DecimalFractions) / InrushAmperes);
+        var (ohms, seconds) = (first, Delays[0]);
+        SoftStart[] starts = [];
         foreach (var (r, t) in from t in Delays from k in Shares select (PreferredValues.NearestOf12(first * k), t))
         {
             (ohms, seconds) = (r, t);
-            var start = SoftStart.Of(high.SwitchedOn(line, basis.LineResistance, InrushLimiter.Resistor(r.Ohm), t.s, Idle));
-            if (start.Short <= default(ElectricPotential) && start.BypassPeak <= start.Peak)
+            var on = s.Rails.SwitchedOn(targets.Line, basis.LineResistance, InrushLimiter.Resistor(r.Ohm), t.s, Idle);
+            starts = [.. deviations.Select(x => SoftStart.Of(on.AtMains(x)))];
+            if (starts.All(o => o.RailAtBypass / o.FinalRail >= Filled && o.BypassPeak.Amperes <= MostBypass))
                 break;
         }
 
         Choose("R_soft", ohms.Ohm, "limits the inrush at high mains and still fills the reservoirs at idle before the bypass");
         Choose("t_soft", seconds.s, "when the reservoirs are nearly full");
+        Choose("E_soft", PreferredValues.Up(starts.Max(o => o.LimiterEnergy.Joules) * 1.3, 2).J, "room above the pulse at high mains");
+        TellFuse(s, starts);
+    }
+
+    private void TellFuse(SizedSupply s, SoftStart[] starts)
+    {
+        var volts = 2 * s.Winding.NoLoad.Volts;
+        double Needed(ElectricApparentPower power) => Fuse.Rating(Transformer.PrimaryCurrent(power, targets.Line), FuseUse, FuseWarm).Amperes;
+        string because;
+        double needed;
         try
         {
-            var most = Ratings.Select(r => s.Playing(r).ApparentPower).MaxBy(p => p.Voltamperes);
-            var needed = Fuse.Rating(Transformer.PrimaryCurrent(most, targets.Line), Ratio.FromDecimalFractions(FuseUse), 100.percent);
-            var rating = Fuses.FirstOrDefault(f => f >= needed.Amperes, PreferredValues.Up(needed.Amperes, 2));
-            Choose("I_fuse", rating.A, "the smallest rating that carries all channels at rated power; slow-blow, for the inrush");
+            var rms = Ratings.SelectMany(r => new[] { s.Playing(r, targets.Lowest), s.Playing(r, 1.kHz) }).Max(p => p.HalfWindingRms.Amperes);
+            (needed, because) = (Needed((volts * rms).VA), "the smallest rating that carries all channels at rated power; time-lag, for the inrush");
         }
         catch (ShortfallException)
         {
             // The transformer cannot carry it, and is said not to: its own rating is what a fuse is for.
-            Choose("I_fuse", Fuses.First(f => f >= s.Transformer.Rating.Voltamperes / targets.Line.Volts).A, "the smallest rating that carries the transformer's own");
-        }
-    }
-
-    private void TellRelay()
-    {
-        if (supply is not { } s)
-            return;
-        var rail = s.NoLoad;
-        var coil = targets.MinimumLoad!.Value * basis.VoiceCoil.DecimalFractions;
-        var current = LoudspeakerFault.Current(rail, coil);
-        var pick = set.Smallest<Relay>(
-            r => r.DcVoltage.Volts * r.DcCurrent.Amperes,
-            new DeviceNeed<Relay>("dc voltage", r => r.DcVoltage / rail),
-            new DeviceNeed<Relay>("dc current", r => r.DcCurrent / current),
-            new DeviceNeed<Relay>("carried current", r => r.CarriedCurrent / Ratings.MaxBy(x => x.RmsCurrent.Amperes)!.RmsCurrent));
-        if (pick is null)
-        {
-            Miss("The set has no relay.");
-            return;
+            (needed, because) = (Needed(s.Transformer.Rating), "the smallest rating that carries the transformer's own; time-lag, for the inrush");
         }
 
-        Take("relay", pick.Device, pick.Because);
-        if (!pick.IsEnough)
-            Miss($"No relay of the set breaks a rail at high mains through the least load's voice coils: {string.Join(" and ", pick.Short.Select(x => x.What))}; {pick.Device.Name} comes nearest.");
-        Choose("R_vc", PreferredValues.Down((targets.Load * basis.VoiceCoil.DecimalFractions).Ohms, 3).Ohm, "voice coil of a box of the rated load, dc (invented box)");
+        Choose("I_fuse", Fuses.FirstOrDefault(f => f >= needed, PreferredValues.Up(needed, 2)).A, because);
+        var pulse = starts.Max(o => Fuse.LeastMelting(o.WholePulse, FusePulse).Si);
+        Choose("W_fuse", new JouleIntegral(PreferredValues.Up(pulse * 1.2, 2)), "room above the pulse of a switch-on (invented)");
     }
+
+    // The rail at the bypass, of its final value; and the peak from the mains when it closes.
+    private const double Filled = 0.85, MostBypass = 30;
+    private static readonly Ratio FuseUse = 75.percent, FuseWarm = 95.percent, FusePulse = 22.percent;
 }

@@ -25,24 +25,28 @@ internal sealed partial class SizingWork
         {
             Work.Checkpoint();
             var made = Fewest(n, p, rails);
-            if (made.Short.Count == 0 && Math.Min(n.MaxCollectorEmitterVoltage.Volts, p.MaxCollectorEmitterVoltage.Volts) >= Between.Volts && SinkFor(made) is { IsEnough: true })
+            if (made.Short.Count == 0 && basis.VoltageUse.DecimalFractions * Math.Min(n.MaxCollectorEmitterVoltage.Volts, p.MaxCollectorEmitterVoltage.Volts) >= Between.Volts && SinkFor(made) is { IsEnough: true })
                 found.Add(made);
             if (nearest is null || Nearer(made, nearest))
                 nearest = made;
         }
 
-        outputs = found.OrderBy(o => o.Pairs * (double)o.Npn.MaxPowerDissipation.Watts).ThenBy(o => o.Pairs).FirstOrDefault() ?? nearest!;
+        outputs = found.OrderBy(o => o.Pairs * ((double)o.Npn.MaxPowerDissipation.Watts + Mounting)).FirstOrDefault() ?? nearest!;
         outputsBecause = found.Count > 0
             ? "the least of the set whose voltage, safe area, dissipation and current are enough at high mains, into the rated loads and phases"
             : "the nearest of the set; none is enough at high mains, into the rated loads and phases";
         (npn, pnp, pairs, emitterResistor) = (outputs.Npn, outputs.Pnp, outputs.Pairs, outputs.EmitterResistor);
     }
 
+    // A pair costs its mounting as well: in watts of rating, about (common practice, no source).
+    private const double Mounting = 50;
+
     // As few pairs as the area, the heat, the current and a sink of the set allow.
     private SizedOutputs Fewest(Transistor n, Transistor p, RailLine rails)
     {
         SizedOutputs? best = null;
-        for (var k = 1; k <= basis.MostPairs; k++)
+        var current = Ratings.Max(r => r.PeakCurrent.Amperes) / SizedOutputs.Greatest(n, basis.GainLeft).Amperes;
+        for (var k = Math.Clamp((int)Math.Ceiling(current), 1, basis.MostPairs); k <= basis.MostPairs; k++)
         {
             var made = SizedOutputs.Of(n, p, k, targets, basis, rails, Ratings);
             if (best is null || made.Short.Count <= best.Short.Count)
@@ -82,12 +86,12 @@ internal sealed partial class SizingWork
         Choose("n", pairs, "as few pairs as safe area, dissipation, current and a sink of the set allow");
         Choose("R_E", emitterResistor, "keeps the bias from running away with the spreader on the sink");
         Choose("I_1max", o.GreatestEach, "peak current of one transistor: its gain falls beyond");
-        if (Between > npn.MaxCollectorEmitterVoltage)
+        if (Between > npn.MaxCollectorEmitterVoltage * basis.VoltageUse.DecimalFractions)
             Miss($"No output transistor of the set bears both rails at high mains together with everything else; {npn.Name} comes nearest.");
         foreach (var what in o.Short)
             Miss($"{Words(pairs)} of {npn.Name} and {pnp.Name} are not enough: {what}.");
         Choose("P_idlemax", PreferredValues.Up((double)o.Idling.Watts * 1.3, 2).W, "idle dissipation of a channel with some room");
-        Choose("I_avail", PreferredValues.Up(Ratings.Max(r => r.PeakCurrent.Amperes) * 1.25, 2).A, "room above the peak current of the rated loads");
+        Choose("I_avail", PreferredValues.Up(Ratings.Max(r => r.PeakCurrent.Amperes) * 1.15, 2).A, "room above the peak current of the rated loads");
     }
 
     private static string Words(int n) => n == 1 ? "One pair" : $"{n} pairs";
@@ -98,32 +102,22 @@ internal sealed partial class SizingWork
             return;
         var hardest = Ratings.MaxBy(r => r.PeakCurrent.Amperes)!;
         var standing = Standing(o, hardest.PeakCurrent);
-        var each = UnitMath.Min(hardest.PeakCurrent / pairs, npn.GainTable[^1].Current);
-        var gain = Math.Min(npn.GainAt(UnitMath.Max(each, npn.GainTable[0].Current)), pnp.GainAt(UnitMath.Min(UnitMath.Max(each, pnp.GainTable[0].Current), pnp.GainTable[^1].Current)));
-        var peak = standing + Drivers.BaseCurrent(hardest.PeakCurrent, gain);
-        var heat = Drivers.WorstHeat(supply!.NoLoad, hardest.Load, targets.Phase, gain, standing);
-        foreach (var (role, polarity) in new[] { ("driver npn", Polarity.Npn), ("driver pnp", Polarity.Pnp) })
-        {
-            var pick = Transistors(polarity, [
-                new("voltage", t => t.MaxCollectorEmitterVoltage / Between),
-                new("current", t => t.MaxCollectorCurrent / (2 * peak)),
-                new("dissipation", t => (double)(t.MaxPowerDissipation / (3 * heat))),
-                new("transition frequency", t => t.TransitionFrequency / npn.TransitionFrequency),
-            ]);
-            Take(role, pick.Device, pick.Because);
-            if (!pick.IsEnough)
-                Miss($"No {polarity.ToString().ToLowerInvariant()} transistor of the set is enough for a driver: {string.Join(" and ", pick.Short.Select(s => s.What))}; {pick.Device.Name} comes nearest.");
-        }
-
-        foreach (var (role, polarity) in new[] { ("small npn", Polarity.Npn), ("small pnp", Polarity.Pnp) })
-        {
-            var pick = Transistors(polarity, [new("voltage", t => t.MaxCollectorEmitterVoltage / Between), new("current", t => t.MaxCollectorCurrent / 20.mA)]);
-            Take(role, pick.Device, pick.Because);
-        }
+        var all = set.Of<Transistor>().Where(t => t.Polarity == Polarity.Npn).OrderBy(t => (double)t.MaxPowerDissipation.Watts);
+        var tried = all.Select(t => new SizedDrivers(t, Complement(t), o, hardest, standing, Between, targets, basis)).ToList();
+        var chosen = tried.FirstOrDefault(d => d.Short.Count == 0);
+        var because = chosen is null
+            ? "the nearest of the set; none is enough for a driver at high mains"
+            : "the smallest of the set with enough voltage, current, gain, speed, safe area and cooling for a driver at high mains";
+        chosen ??= tried.Where(d => d.Npn != o.Npn).DefaultIfEmpty(tried[^1]).MinBy(d => d.Short.Count)!;
+        drivers = chosen.Npn;
+        Take("driver npn", chosen.Npn, because);
+        Take("driver pnp", chosen.Pnp, "the complement of the npn");
+        Choose("theta_drv", chosen.ToAir, "a driver's small sink: as large as its heat asks");
+        if (chosen.Short.Count > 0)
+            Miss($"No transistor of the set is enough for a driver: {Lists.And(chosen.Short)}; {chosen.Npn.Name} comes nearest.");
     }
 
-    private DevicePick<Transistor> Transistors(Polarity polarity, IReadOnlyList<DeviceNeed<Transistor>> needs) =>
-        set.Smallest(t => (double)t.MaxPowerDissipation.Watts, [new DeviceNeed<Transistor>("polarity", t => t.Polarity == polarity ? 1 : 0), .. needs])!;
+    private Transistor Complement(Transistor npn) => set.Of<Transistor>().Where(t => t.Polarity == Polarity.Pnp).MinBy(p => Unlike(npn, p))!;
 
     // The drivers' standing current clears the outputs' stored charge at full current, three times as fast as the highest frequency asks.
     private ElectricCurrent Standing(SizedOutputs o, ElectricCurrent peak)
@@ -132,42 +126,45 @@ internal sealed partial class SizingWork
         var of1A = ChargeControl.LimitFrequency(1.A, peak, slowest);
         var needed = ChargeMargin * (targets.Highest / of1A);
         var resistor = Math.Clamp(PreferredValues.AtMostOf12(DriverVolts / needed), 10, 100);
-        Choose("R_drv", resistor.Ohm, "standing current of the drivers enough to clear the outputs' charge at the highest frequency");
+        driverResistor = resistor.Ohm;
+        Choose("R_drv", driverResistor, "standing current of the drivers enough to clear the outputs' charge at the highest frequency");
         return (DriverVolts / resistor).A;
     }
 
-    private const double ChargeMargin = 3.3, DriverVolts = 1.4;
+    private const double ChargeMargin = 4, DriverVolts = 1.4;
 
     // The junctions keep their limit while the worst sine lasts at high mains, and music stays below the thermostat.
-    private DevicePick<HeatSinkCard>? SinkFor(SizedOutputs o)
-    {
-        var each = Math.Max(o.Npn.JunctionToCase.Si, o.Pnp.JunctionToCase.Si) + basis.Insulator.Si;
-        var worst = (double)o.Worst.Watts;
-        var left = basis.Junction.Kelvins - targets.Air.Kelvins - (worst / (2 * o.Pairs) * each);
-        var music = CutOff(o).Kelvins - targets.Air.Kelvins;
-        return set.Smallest<HeatSinkCard>(
-            s => 1 / s.ToAir.Si,
-            new DeviceNeed<HeatSinkCard>("conductance for the worst sine", s => left / worst / s.ToAir.Si),
-            new DeviceNeed<HeatSinkCard>("conductance for music below the thermostat", s => music / (double)o.Music.Watts / s.ToAir.Si));
-    }
-
-    // When the thermostat opens the cases are as warm as their area is taken for.
-    private Temperature CutOff(SizedOutputs o) => Math.Floor(basis.Case.DegreesCelsius - (basis.Insulator.Si * (double)o.Worst.Watts / (2 * o.Pairs))).degC;
+    private DevicePick<HeatSinkCard>? SinkFor(SizedOutputs o) => set.Smallest<HeatSinkCard>(
+        s => 1 / s.ToAir.Si,
+        new DeviceNeed<HeatSinkCard>("room on its base", s => new SizedSink(s, o, targets, basis).BaseShare),
+        new DeviceNeed<HeatSinkCard>("cooling for the worst sine", s =>
+        {
+            var at = new SizedSink(s, o, targets, basis);
+            return (basis.Junction.Kelvins - targets.Air.Kelvins) / at.JunctionRise;
+        }),
+        new DeviceNeed<HeatSinkCard>("cooling for music below the thermostat", s =>
+        {
+            var at = new SizedSink(s, o, targets, basis);
+            return (at.CutOff.Kelvins - basis.CutTolerance.Kelvins - targets.Air.Kelvins) / at.MusicRise;
+        }));
 
     private void TellSink()
     {
         if (outputs is not { } o)
             return;
-        Choose("T_cut", CutOff(o), "where the cases of the output transistors come to the temperature of their safe area");
+        Choose("T_case", basis.Case, "what thermostat and sink keep the cases of the output transistors to");
+        Choose("T_jmax", basis.Junction, "limit of the design, below the cards'");
         if (SinkFor(o) is not { } sink)
         {
             Miss("The set has no heat sink.");
             return;
         }
 
+        var at = new SizedSink(sink.Device, o, targets, basis);
         Take("sink", sink.Device, sink.Because);
-        Choose("theta_SA", sink.Device.ToAir, "sink of one channel, as its card rates it");
+        Choose("theta_SA", at.ToAir, "sink of one channel at the heat of music, with the error of its reckoning");
+        Choose("T_cut", at.CutOff, "where the cases of the output transistors come to the temperature of their safe area");
         if (!sink.IsEnough)
-            Miss($"No sink of the set has enough {string.Join(" and ", sink.Short.Select(s => s.What))}; {sink.Device.Name} comes nearest.");
+            Miss($"No sink of the set has enough {Lists.And([.. sink.Short.Select(s => s.What)])}; {sink.Device.Name} comes nearest.");
     }
 }

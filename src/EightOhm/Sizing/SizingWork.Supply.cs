@@ -9,55 +9,74 @@ namespace EightOhm.Sizing;
 /// <content>Transformer, bridge and reservoirs.</content>
 internal sealed partial class SizingWork
 {
-    // Of the surge rating, used at most when the bypass of the soft start closes.
-    private const double PeakInverse = 1.25;
-
     private bool ChooseSupply()
     {
-        bridge = set.Smallest<RectifierBridge>(b => b.AverageCurrent.Amperes * b.MaxReverseVoltage.Volts, BridgeNeeds());
+        bridge = set.Smallest(b => b.AverageCurrent.Amperes * b.MaxReverseVoltage.Volts, BridgeNeeds());
         reservoirs = ChooseReservoirs();
-        if (bridge is null || reservoirs is not { } caps)
+        if (bridge is null || reservoirs is not { Bank: var bank })
             return false;
         // The rail must hold at rated power; where the lower load's power is not asked for, it is what that rail then gives.
         OutputRating[] must = Implied ? [targets.Rated] : Ratings;
-        transformer = new SupplySizing(targets, basis, set, Budget).Transformer(must, Ratings, bridge.Device, caps.Count * caps.Card.Capacitance);
+        transformer = new SupplySizing(targets, basis, set, Budget).Transformer(must, Ratings, bridge.Device, bank);
         if (transformer is null)
             return false;
-        supply = new(targets, basis, transformer.Transformer, bridge.Device, caps.Count * caps.Card.Capacitance);
+        supply = new(targets, basis, transformer.Transformer, bridge.Device, bank);
         if (Implied)
             FollowRail(supply);
         return true;
     }
 
-    private IReadOnlyList<DeviceNeed<RectifierBridge>> BridgeNeeds() =>
-    [
-        // One bridge on a centre-tapped winding: a diode that blocks sees both halves.
-        new("reverse voltage", b => b.MaxReverseVoltage.Volts / (PeakInverse * 2 * (supply?.NoLoad.Volts ?? (1.3 * targets.Rated.PeakVoltage.Volts)))),
-        new("average current", b => b.AverageCurrent / Mean),
-    ];
+    // One bridge on a centre-tapped winding: a diode that blocks sees both halves, and each rail's current passes two of the four in turn.
+    private IReadOnlyList<DeviceNeed<RectifierBridge>> BridgeNeeds()
+    {
+        var peak = supply?.NoLoad.Volts ?? (1.4 * targets.Rated.PeakVoltage.Volts);
+        var turns = targets.Line.Volts * Math.Sqrt(2) / peak;
+        return
+        [
+            new("reverse voltage", b => basis.VoltageUse.DecimalFractions * b.MaxReverseVoltage.Volts / (2 * peak)),
+            new("average current", b => b.AverageCurrent / Mean),
+            new("surge current", b => b.SurgeCurrent.Amperes / (SurgeMargin * InrushAmperes * turns)),
+            new("cooling", b => Cooling(b)),
+        ];
+    }
 
-    private (ReservoirCapacitor Card, int Count, string Because, bool Enough)? ChooseReservoirs()
+    // What its junction may rise over what it does, mounted on the chassis, while the worst rating lasts.
+    private double Cooling(RectifierBridge b)
+    {
+        var rms = RmsOverMean * Mean;
+        var heat = 2 * RectifierDissipation.OfRail(1, b.Threshold, b.SlopeResistance, Mean, rms);
+        var left = b.MaxJunctionTemperature.Kelvins - basis.InsideAir.Kelvins - basis.JunctionRoom.Kelvins;
+        return left / ((double)heat.Watts * (b.JunctionToCase.Si + basis.BridgeToAir.Si));
+    }
+
+    // A stiff supply's winding current over the rail's mean; and what a diode sees more than the limiter's first peak.
+    private const double RmsOverMean = 2, SurgeMargin = 1.5;
+
+    private (ReservoirBank Bank, string Because, bool Enough)? ChooseReservoirs()
     {
         var rail = supply?.Winding.Rated.Volts * Math.Sqrt(2) ?? (1.25 * targets.Rated.PeakVoltage.Volts);
         var farads = Mean.Amperes / (2 * targets.Mains.Hertz * basis.Ripple.DecimalFractions * rail);
-        var volts = (supply?.NoLoad.Volts ?? (1.5 * targets.Rated.PeakVoltage.Volts)) / basis.CapacitorUse.DecimalFractions;
-        var ripple = supply is { } s ? Ratings.Max(r => RippleOf(s, r)) : 0;
+        var volts = (supply?.NoLoad.Volts ?? (1.4 * targets.Rated.PeakVoltage.Volts)) / basis.CapacitorUse.DecimalFractions;
+        var ripple = supply is { } s ? RippleRoom * Ratings.Max(r => RippleOf(s, r)) : 0;
         var cards = set.Of<ReservoirCapacitor>();
         var enough = cards.Where(c => c.RatedVoltage.Volts >= volts)
-            .Select(c => (Card: c, Count: (int)Math.Ceiling(Math.Max(1, Math.Max(farads / c.Capacitance.Farads, ripple / c.RippleCurrent.Amperes)) - 1e-9)))
+            .Select(c => new ReservoirBank(c, (int)Math.Ceiling(Math.Max(1, Math.Max(farads / c.Capacitance.Farads, ripple / c.RippleCurrent.Amperes)) - 1e-9)))
             .Where(c => c.Count <= basis.MostReservoirs)
-            .OrderBy(c => c.Count * c.Card.Capacitance.Farads * c.Card.RatedVoltage.Volts * c.Card.RatedVoltage.Volts).ThenBy(c => c.Count).ToList();
+            .OrderBy(c => c.Capacitance.Farads * c.Card.RatedVoltage.Volts * c.Card.RatedVoltage.Volts).ThenBy(c => c.Count).ToList();
         if (enough.Count > 0)
-            return (enough[0].Card, enough[0].Count, "the least of the set with enough voltage without load at high mains, capacitance for the ripple and ripple current", true);
+            return (enough[0], "the least of the set with enough voltage without load at high mains, capacitance for the ripple and ripple current", true);
         var nearest = cards.OrderByDescending(c => Math.Min(1, c.RatedVoltage.Volts / volts)).ThenByDescending(c => c.Capacitance.Farads).FirstOrDefault();
-        return nearest is null ? null : (nearest, basis.MostReservoirs, "the nearest of the set; none has voltage, capacitance and ripple current enough", false);
+        return nearest is null ? null : (new(nearest, basis.MostReservoirs), "the nearest of the set; none has voltage, capacitance and ripple current enough", false);
     }
 
-    private static double RippleOf(SizedSupply supply, OutputRating r)
+    private const double RippleRoom = 1.05;
+
+    private double RippleOf(SizedSupply at, OutputRating r)
     {
+        double Greater(DualSteadySupply s) => Math.Max(s.Positive.CapacitorRipple.Amperes, s.Negative.CapacitorRipple.Amperes);
         try
         {
-            return supply.Playing(r) is var playing ? Math.Max(playing.Positive.CapacitorRipple.Amperes, playing.Negative.CapacitorRipple.Amperes) : 0;
+            return Math.Max(Greater(at.Playing(r, targets.Lowest)), Greater(at.Playing(r, 1.kHz)));
         }
         catch (ShortfallException)
         {
@@ -68,7 +87,7 @@ internal sealed partial class SizingWork
     // What the rail that holds at rated power gives the lower load, in two digits.
     private void FollowRail(SizedSupply at)
     {
-        for (var tries = 0; tries < 40 && at.Lacks(Least, Budget(Least)) > default(ElectricPotential); tries++)
+        for (var tries = 0; tries < 15 && at.Lacks(Least, Budget(Least)) > default(ElectricPotential); tries++)
             targets = targets with { MinimumLoadPower = PreferredValues.Down((double)Least.Power.Watts * 0.97, 2).W };
     }
 
@@ -83,14 +102,14 @@ internal sealed partial class SizingWork
                 Miss($"No bridge of the set has enough {string.Join(" and ", b.Short.Select(s => s.What))}; {b.Device.Name} comes nearest.");
         }
 
-        if (reservoirs is not { } caps)
+        if (reservoirs is not { Bank: var bank } caps)
             Miss("The set has no reservoir capacitor.");
         else
         {
-            Take("reservoir", caps.Card, caps.Because);
-            Choose("n_res", caps.Count, "as few as carry capacitance and ripple current");
+            Take("reservoir", bank.Card, caps.Because);
+            Choose("n_res", bank.Count, "as few as carry capacitance and ripple current");
             if (!caps.Enough)
-                Miss($"No reservoir of the set is enough, {basis.MostReservoirs} of them on a rail; {caps.Card.Name} comes nearest.");
+                Miss($"No reservoir of the set is enough, {basis.MostReservoirs} of them on a rail; {bank.Card.Name} comes nearest.");
         }
 
         if (transformer is not { } t)
@@ -102,10 +121,22 @@ internal sealed partial class SizingWork
         Take("transformer", t.Transformer, t.Because, t.Text);
         if (!t.Enough)
             Miss($"No transformer of the set carries {(targets.Channels == 1 ? "the channel" : $"{targets.Channels} channels")} at rated power; {t.Transformer.Name} comes nearest.");
-        var bleeder = Math.Pow(supply!.NoLoad.Volts, 2) / BleederWatts;
-        Choose("R_bl", PreferredValues.AtLeastOf12(bleeder).Ohm, "empties the reservoir without much heat at high mains");
+        TellBleeder(supply!);
     }
 
-    // Of each bleeder at high mains, about.
-    private const double BleederWatts = 1.5;
+    // As much as the time to a safe rail allows, as little heat as that takes.
+    private void TellBleeder(SizedSupply s)
+    {
+        var largest = s.Bank.Capacitance.Farads * (1 + s.Bank.Card.Tolerance.DecimalFractions);
+        var most = 0.95 * basis.SafeTime.Seconds / (largest * Math.Log(Math.Max(2, s.NoLoad / basis.SafeVoltage)));
+        var cool = s.NoLoad.Volts * s.NoLoad.Volts / CoolWatts;
+        var ohms = PreferredValues.AtMostOf12(Math.Min(most, Math.Max(cool, 100)));
+        var watts = s.NoLoad.Volts * s.NoLoad.Volts / ohms;
+        Choose("R_bl", ohms.Ohm, "empties the reservoirs in time with little heat");
+        Choose("P_bl", Resistors.FirstOrDefault(w => w >= 2.05 * watts, PreferredValues.Up(2.05 * watts, 1)).W, "twice its heat at high mains");
+    }
+
+    // Of a bleeder where time allows it; and what resistors are made for.
+    private const double CoolWatts = 1.5;
+    private static readonly double[] Resistors = [0.5, 1, 2, 3, 5, 7, 10, 15, 20, 25, 50];
 }

@@ -19,13 +19,14 @@ internal sealed partial class SizingWork
     private AmplifierTargets targets;
     private Transistor npn, pnp;
     private Transistor drivers;
+    private ElectricResistance driverResistor = 47.Ohm;
     private int pairs = 2;
     private ElectricResistance emitterResistor = 0.22.Ohm;
     private SizedSupply? supply;
     private SizedOutputs? outputs;
     private SupplySizing.Choice? transformer;
     private DevicePick<RectifierBridge>? bridge;
-    private (ReservoirCapacitor Card, int Count, string Because, bool Enough)? reservoirs;
+    private (ReservoirBank Bank, string Because, bool Enough)? reservoirs;
 
     public SizingWork(AmplifierTargets targets, DeviceSet set, SizingBasis basis)
     {
@@ -71,9 +72,10 @@ internal sealed partial class SizingWork
         TellDrivers();
         TellSink();
         TellMains();
+        TellLimiter();
         TellRelay();
+        TellDetector();
         TellFrontEnd();
-        TellLimits();
         return new(targets, choices, parts, [.. missing.Items]);
     }
 
@@ -91,8 +93,8 @@ internal sealed partial class SizingWork
             .Less("output transistor", SwingLosses.QuasiSaturation(junction, each, basis.Collector), "before its gain falls", SwingPath.Output);
     }
 
-    private (string?, int, Transistor, double, ReservoirCapacitor?, int?, double?) State() =>
-        (transformer?.Text, pairs, npn, emitterResistor.Ohms, reservoirs?.Card, reservoirs?.Count, (double?)targets.MinimumLoadPower?.Watts);
+    private (string?, int, Transistor, double, ReservoirBank?, double?) State() =>
+        (transformer?.Text, pairs, npn, emitterResistor.Ohms, reservoirs?.Bank, (double?)targets.MinimumLoadPower?.Watts);
 
     private static bool Same(ElectricResistance a, ElectricResistance b) => Math.Abs((a / b) - 1) < 1e-9;
 

@@ -6,25 +6,37 @@ using UnitsNet;
 
 namespace EightOhm.Sizing;
 
-/// <summary>Chooses the supply: the smallest transformer whose windings carry all channels, with the least secondary whose rail holds.</summary>
+/// <summary>Chooses the transformer: the smallest whose windings carry all channels, with the least secondary whose rail holds.</summary>
+/// <param name="targets">What the amplifier must do.</param>
+/// <param name="basis">What is taken for granted.</param>
+/// <param name="set">The devices to choose from.</param>
+/// <param name="budget">What a rating needs of the rail.</param>
 internal sealed class SupplySizing(AmplifierTargets targets, SizingBasis basis, DeviceSet set, Func<OutputRating, SwingBudget> budget)
 {
     private const double LeastVolts = 4, MostVolts = 400;
 
-    /// <summary>A transformer with its card's text and the reason, or none of the set is enough.</summary>
+    // The rail rises by a little less than √2 for each volt of the winding.
+    private const double RailPerVolt = 1.35;
+
+    /// <summary>A transformer with its card's text and the reason, and whether it is enough.</summary>
     public sealed record Choice(MainsTransformer Transformer, string Text, string Because, bool Enough);
 
-    /// <summary>Chooses for ratings that must be reached, with a bridge and reservoirs in mind.</summary>
-    public Choice? Transformer(OutputRating[] must, OutputRating[] carried, RectifierBridge bridge, ElectricCapacitance reservoir)
+    /// <summary>Chooses.</summary>
+    /// <param name="must">Ratings whose rail must hold.</param>
+    /// <param name="carried">Ratings that the windings must carry.</param>
+    /// <param name="bridge">The bridge.</param>
+    /// <param name="bank">The reservoirs of a rail.</param>
+    public Choice? Transformer(OutputRating[] must, OutputRating[] carried, RectifierBridge bridge, ReservoirBank bank)
     {
         Choice? nearest = null;
-        foreach (var size in set.Of<TransformerSize>().OrderBy(s => s.Rating.Voltamperes))
+        var sizes = set.Of<TransformerSize>().OrderBy(s => s.Rating.Voltamperes).ToList();
+        var least = LeastRating(must, carried);
+        foreach (var size in sizes.Where(s => s.Rating.Voltamperes >= least || s == sizes[^1]))
         {
             Work.Checkpoint();
-            var volts = Secondary(size, must, bridge, reservoir);
+            var volts = Secondary(size, must, bridge, bank);
             var wound = size.Wound(targets.Line, volts, targets.Mains);
-            var supply = new SizedSupply(targets, basis, wound, bridge, reservoir);
-            var enough = must.All(r => supply.Lacks(r, budget(r)) <= default(ElectricPotential)) && carried.All(supply.Carries);
+            var enough = IsEnough(new(targets, basis, wound, bridge, bank), must, carried);
             nearest = new(wound, size.CardOf(targets.Line, volts, targets.Mains), enough
                 ? "the smallest size of the set whose windings carry all channels at rated power, wound for the least voltage whose rail holds at nominal mains"
                 : "the largest size of the set; none carries all channels at rated power", enough);
@@ -32,44 +44,57 @@ internal sealed class SupplySizing(AmplifierTargets targets, SizingBasis basis, 
                 return nearest;
         }
 
-        return Ready(must, carried, bridge, reservoir) ?? nearest;
+        return Ready(must, carried, bridge, bank) ?? nearest;
     }
 
+    // Half-winding current is at least some 1.3 times the mean that the rails take: what is far below need not be tried.
+    private double LeastRating(OutputRating[] must, OutputRating[] carried)
+    {
+        var volts = must.Max(r => budget(r).NeededPositive.Volts) / Math.Sqrt(2);
+        var mean = targets.Channels * carried.Max(r => r.PeakCurrent.Amperes) / Math.PI;
+        return 2 * volts * 1.3 * mean;
+    }
+
+    private bool IsEnough(SizedSupply supply, OutputRating[] must, OutputRating[] carried) =>
+        carried.All(supply.Carries) && must.All(r => supply.Lacks(r, budget(r)) <= default(ElectricPotential));
+
     // Of transformers that are as they are: those for this mains, the smallest that is enough; where none is and no size is wound, the largest.
-    private Choice? Ready(OutputRating[] must, OutputRating[] carried, RectifierBridge bridge, ElectricCapacitance reservoir)
+    private Choice? Ready(OutputRating[] must, OutputRating[] carried, RectifierBridge bridge, ReservoirBank bank)
     {
         var fitting = set.Of<MainsTransformer>().Where(t => Math.Abs((t.Primary / targets.Line) - 1) < 0.05 && t.Mains <= targets.Mains)
             .OrderBy(t => t.Rating.Voltamperes).ThenBy(t => t.Secondary.Volts).ToList();
-        foreach (var transformer in fitting)
-        {
-            var supply = new SizedSupply(targets, basis, transformer, bridge, reservoir);
-            if (must.All(r => supply.Lacks(r, budget(r)) <= default(ElectricPotential)) && carried.All(supply.Carries))
-                return new(transformer, set.TextOf(transformer), "the smallest of the set whose windings carry all channels at rated power and whose rail holds at nominal mains", true);
-        }
-
+        foreach (var transformer in fitting.Where(t => IsEnough(new(targets, basis, t, bridge, bank), must, carried)))
+            return new(transformer, set.TextOf(transformer), "the smallest of the set whose windings carry all channels at rated power and whose rail holds at nominal mains", true);
         return fitting.Count > 0 && set.Of<TransformerSize>().Count == 0
             ? new(fitting[^1], set.TextOf(fitting[^1]), "the largest of the set for this mains; none has rails and windings for rated power", false)
             : null;
     }
 
-    // The rail rises by a little less than √2 for each volt: a few steps find the least whole volt.
-    private ElectricPotential Secondary(TransformerSize size, OutputRating[] must, RectifierBridge bridge, ElectricCapacitance reservoir)
+    // First about, by one solution each; then volt by volt, by the lowest over all phases.
+    private ElectricPotential Secondary(TransformerSize size, OutputRating[] must, RectifierBridge bridge, ReservoirBank bank)
     {
-        double Lacks(double volts) => must.Max(r => new SizedSupply(targets, basis, size.Wound(targets.Line, volts.V, targets.Mains), bridge, reservoir).Lacks(r, budget(r)).Volts);
+        SizedSupply With(double volts) => new(targets, basis, size.Wound(targets.Line, volts.V, targets.Mains), bridge, bank);
         var most = must.Max(r => budget(r).NeededPositive.Volts);
         var volts = Math.Clamp(Math.Ceiling(most / Math.Sqrt(2)), LeastVolts, MostVolts);
+        var unloaded = volts;
         for (var tries = 0; tries < 12; tries++)
         {
-            var lacks = Lacks(volts);
-            var next = Math.Clamp(volts + Math.Ceiling(lacks / 1.35), LeastVolts, MostVolts);
-            if (lacks <= 0 && next == volts)
+            var lacks = must.Max(r => With(volts).LacksAbout(r, budget(r)).Volts);
+            var next = Math.Clamp(volts + Math.Ceiling(lacks / RailPerVolt), LeastVolts, MostVolts);
+            if (next == volts)
                 break;
-            // Too small a size sags without end.
-            if (next > 3 * most || next >= MostVolts)
-                break;
+            // Too small a size sags without end: it is wound for a rail that a larger one would hold.
+            if (next > 2 * unloaded)
+                return Math.Ceiling(1.2 * unloaded).V;
             volts = next;
         }
 
+        // What one phase did not see: a volt or two, either way.
+        bool Holds(double v) => must.All(r => With(v).Lacks(r, budget(r)) <= default(ElectricPotential));
+        if (volts > LeastVolts && Holds(volts - 1))
+            return (volts - 1).V;
+        for (var more = 0; more < 3 && !Holds(volts); more++)
+            volts++;
         return volts.V;
     }
 }

@@ -61,7 +61,7 @@ public static partial class ReservoirStress
     /// <summary>Life at a core temperature by the ten-kelvin rule: L_0·2^((T_0 − T)/10 K).</summary>
     /// <remarks>Common practice, and most makers' first estimate. Some makers count the ripple's own rise harder than the ambient's, by 5 K for a factor of two; below 40 °C none promises more.
     /// Core against core: where the base life is told with rated ripple at a category temperature, put that temperature and the rated rise together for T_0.</remarks>
-    /// <param name="L_0">Base life, from its datasheet, such as 2000.h; greater than 0 s.</param>
+    /// <param name="L_0">Base life, from its datasheet, such as Duration.FromHours(2000); greater than 0 s.</param>
     /// <param name="T_0">Core temperature at which the base life is told; above 0 K.</param>
     /// <param name="T">Core temperature in use: the air around, and the ripple's rise; from 40 °C to T_0.</param>
     /// <returns>The estimate of life; what it is worth ends at about 15 years, where seals age (common practice, no source).</returns>

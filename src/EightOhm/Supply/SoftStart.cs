@@ -29,7 +29,7 @@ public sealed record SoftStart
         LimiterEnergyByStep = Stored * (on.Limiter.Cold / (on.Limiter.Cold + on.Primary.Ohms + Inrush.ReflectedHalves(on.HalfResistance, on.Turns).Ohms));
         Pulse = new JouleIntegral(march.SquareTime);
         BypassPulse = new JouleIntegral(march.SecondSquareTime);
-        HalfCycleRails = march.Rails;
+        (HalfCycleRails, BypassAt) = (march.Rails, Duration.FromSeconds(march.BypassAt));
         (Mains, Turns, GreatestHalfCycle) = (on.Mains, on.Turns, new JouleIntegral(march.MostHalf));
     }
 
@@ -83,6 +83,9 @@ public sealed record SoftStart
     /// <summary>I²t of a diode in the half-cycle that has most of it.</summary>
     public JouleIntegral DiodePulse => DiodeSurge.IntegralOfPrimary(GreatestHalfCycle, Turns);
 
+    /// <summary>When the bypass closed.</summary>
+    public Duration BypassAt { get; }
+
     /// <summary>The rails in V at the end of each half-cycle, counted from the closing, until the bypass.</summary>
     internal IReadOnlyList<double> HalfCycleRails { get; }
 
@@ -99,10 +102,13 @@ public sealed record SoftStart
     public static SoftStart Of(SwitchOn on)
     {
         ArgumentNullException.ThrowIfNull(on);
-        return new SoftStart(on, Run(on));
+        return new SoftStart(on, Run(on, _ => false));
     }
 
-    private static March Run(SwitchOn on)
+    /// <summary>Follows a switch-on whose bypass closes as soon as the rails at the ends of the half-cycles say so, at the latest at its own time.</summary>
+    internal static SoftStart Of(SwitchOn on, Func<IReadOnlyList<double>, bool> settled) => new(on, Run(on, settled));
+
+    private static March Run(SwitchOn on, Func<IReadOnlyList<double>, bool> settled)
     {
         double f = on.Mains.Hertz, step = 1 / (StepsPerPeriod * f), turns = on.Turns, c = on.Reservoir.Farads, idle = on.Idle.Amperes;
         double top = Math.Sqrt(2) * on.HalfWinding.Volts, drop = on.Diode.Volts, goal = Share * (top - drop), begin = on.Closes.Radians;
@@ -122,7 +128,7 @@ public sealed record SoftStart
                 Work.Checkpoint();
             var through = k >= before;
             if (k == before)
-                (march.AtBypass, march.Limiter) = (v, limiter);
+                (march.AtBypass, march.Limiter, march.BypassAt) = (v, limiter, k * step);
             double t = k * step, r = Resistance(through ? 0 : limiter);
             double Slope(double at, double rail) => (Charging(at, rail, r) - (rail > 0 ? idle : 0)) / c;
             var primary = 2 * Charging(t, v, r) / turns;
@@ -144,7 +150,12 @@ public sealed record SoftStart
             march.Heat += heat;
             march.SquareTime += middle * middle * step;
             if (k % (StepsPerPeriod / 2) == (StepsPerPeriod / 2) - 1)
+            {
                 march.Rails.Add(v);
+                if (settled(march.Rails))
+                    before = k + 1;
+            }
+
             if (march.Reached < 0 && v >= goal)
                 march.Reached = t + step;
             if (!on.Limiter.Warms)
@@ -173,6 +184,8 @@ public sealed record SoftStart
         public double AtBypass { get; set; }
 
         public double Limiter { get; set; }
+
+        public double BypassAt { get; set; }
 
         public List<double> Rails { get; } = [];
 

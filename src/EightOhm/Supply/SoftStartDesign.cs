@@ -11,25 +11,24 @@ namespace EightOhm.Supply;
 /// The mains side of an amplifier kills: local codes and licensed practice come first.</remarks>
 public static class SoftStartDesign
 {
-    private const double MostSeconds = 60, Settled = 1e-4;
+    // A soft start of more than ten seconds is none. A resistor is known to a tenth of a percent at best.
+    private const double MostSeconds = 10, Settled = 1e-4, NearlySettled = 1e-2, Accuracy = 1e-3;
+    private const int LeastHalfCycles = 20;
     private const double LeastOhms = 0.01, MostOhms = 1e5;
 
-    /// <summary>The switch-on with the bypass so late that waiting longer changes nothing: within 0.01 % of the rails.</summary>
+    /// <summary>The switch-on with the bypass so late that waiting longer changes nothing: the rails rise no more than 0.01 % in half of the time, or 1 % in the last 5 s of 10 s.</summary>
     /// <param name="on">What is switched on; its own bypass time is not used.</param>
     /// <returns>The switch-on, followed; its <see cref="SoftStart.BypassPeak"/> is the least that waiting can make it.</returns>
-    /// <exception cref="ShortfallException">The rails still rise after 60 s.</exception>
-    [Worked("the bypass put off, twice as long each time, until the rails no longer rise")]
+    /// <exception cref="ShortfallException">The rails still rise by more than that after 10 s.</exception>
+    [Worked("the bypass put off until the rails no longer rise")]
     public static SoftStart AfterSettling(SwitchOn on)
     {
         ArgumentNullException.ThrowIfNull(on);
-        for (var seconds = 0.5; seconds <= MostSeconds; seconds = seconds < MostSeconds ? Math.Min(2 * seconds, MostSeconds) : 2 * seconds)
-        {
-            var run = SoftStart.Of(on.With(on.Limiter, Duration.FromSeconds(seconds)));
-            var rails = run.HalfCycleRails;
-            if (rails.Count > 4 && rails[^1] - rails[rails.Count / 2] <= Settled * rails[^1])
-                return run;
-        }
-
+        // Without an idle current the rails creep towards their peak ever more slowly: there the last ten seconds must do.
+        bool Still(IReadOnlyList<double> rails, double share) => rails.Count >= LeastHalfCycles && rails[^1] - rails[rails.Count / 2] <= share * rails[^1];
+        var run = SoftStart.Of(on.With(on.Limiter, Duration.FromSeconds(MostSeconds)), rails => Still(rails, Settled));
+        if (Still(run.HalfCycleRails, NearlySettled))
+            return run;
         throw new ShortfallException("Settling of the rails through the limiter", Duration.FromSeconds(MostSeconds), "they still rise after that time", "Take a smaller limiter.");
     }
 
@@ -61,7 +60,7 @@ public static class SoftStartDesign
     /// <summary>The resistors that keep both surges within a peak: the first at switch-on, and the second at a bypass after settling.</summary>
     /// <param name="on">What is switched on, at the highest mains; its own limiter and bypass time are not used.</param>
     /// <param name="most">The greatest primary current allowed, peak; greater than 0 A.</param>
-    /// <returns>The window; empty where the first surge asks for more than the second allows.</returns>
+    /// <returns>The window, to 0.1 %; empty where the first surge asks for more than the second allows.</returns>
     /// <example><code>SoftStartDesign.Resistors(on.AtMains(10.percent), 12.A)</code></example>
     /// <exception cref="ArgumentOutOfRangeException">The peak is not positive, or so small that not even 100 kΩ keeps it.</exception>
     [Worked("the resistance at which each surge is just the peak: bracketed root searches over the logarithm of the resistance, each a followed switch-on")]
@@ -78,7 +77,7 @@ public static class SoftStartDesign
         if (on.Idle.Amperes == 0)
             return new(ElectricResistance.FromOhms(Math.Exp(least)), null, most);
 
-        // With the rails still rising after a minute the resistor is far too large: above any peak.
+        // With the rails still rising after ten seconds the resistor is far too large: above any peak.
         double Second(double log)
         {
             try
@@ -92,14 +91,14 @@ public static class SoftStartDesign
         }
 
         // Up to where the idle current alone would take the whole of the winding's voltage.
-        var top = Math.Log(Math.Max(Math.Exp(low) * 2, on.HalfWinding.Volts * on.Turns * on.Turns / (2 * on.Idle.Amperes)));
+        var top = Math.Log(Math.Clamp(on.HalfWinding.Volts * on.Turns * on.Turns / (2 * on.Idle.Amperes), 2 * LeastOhms, MostOhms));
         if (Second(low) > 0)
             return new(ElectricResistance.FromOhms(Math.Exp(least)), default(ElectricResistance), most);
         return new(ElectricResistance.FromOhms(Math.Exp(least)), Second(top) <= 0 ? null : ElectricResistance.FromOhms(Math.Exp(Root(Second, low, top))), most);
     }
 
     private static double Root(Func<double, double> over, double low, double high) =>
-        Brent.TryFindRoot(over, low, high, 1e-5, 100, out var root)
+        Brent.TryFindRoot(over, low, high, Accuracy, 100, out var root)
             ? root
             : throw new InvalidOperationException(FormattableString.Invariant($"No resistance was found between {Math.Exp(low):G3} Ω and {Math.Exp(high):G3} Ω."));
 }

@@ -42,7 +42,7 @@ public sealed record SteadySupply : RailFigures
     {
         var sum = 0.0;
         for (var i = 1; i < current.Count; i++)
-            sum += diode.At(ElectricCurrent.FromAmperes(current[i])).Volts * current[i];
+            sum += current[i] > 0 ? diode.At(ElectricCurrent.FromAmperes(current[i])).Volts * current[i] : 0;
         return sum / (current.Count - 1);
     }
 

@@ -39,11 +39,7 @@ public sealed partial class Exercise
     /// <summary>Sets how near an answer in decibels must be, and speaks of it in decibels. Written before the slips.</summary>
     /// <param name="decibels">So many decibels up or down: <c>0.5.dB</c>.</param>
     /// <returns>The same exercise.</returns>
-    public Exercise Within(Gain decibels)
-    {
-        Figure.InDecibels = true;
-        return WithinAny(decibels);
-    }
+    public Exercise Within(Gain decibels) => WithinAny(decibels);
 
     /// <summary>Sets how near a temperature must be. Written before the slips.</summary>
     /// <param name="difference">So many kelvins up or down.</param>

@@ -29,14 +29,9 @@ public sealed record Verdict(string Question, string Given, VerdictKind Kind, st
     /// <summary>A sentence on the keeping of the progress, where there is something to say; mostly empty.</summary>
     public string Note { get; init; } = "";
 
-    /// <summary>The verdict in one line, without the question: a word and a sign, not a colour alone.</summary>
-    public string Line => Kind switch
-    {
-        VerdictKind.Blank => Says,
-        VerdictKind.Right => $"✓ {Given}: {Says}",
-        _ => $"✗ {Given}: {Says}",
-    };
+    /// <summary>The verdict in one line, without the question.</summary>
+    public string Line => Kind == VerdictKind.Blank ? Says : $"{Given}: {Says}";
 
     /// <summary>The verdict as text.</summary>
-    public override string ToString() => string.Join('\n', [Question, Line, .. Criteria.Select(c => $"{(c.Met ? "✓" : "✗")} {c}"), .. Note.Length > 0 ? [Note] : Array.Empty<string>()]);
+    public override string ToString() => string.Join('\n', [Question, Line, .. Criteria.Select(c => c.ToString()), .. Note.Length > 0 ? [Note] : Array.Empty<string>()]);
 }

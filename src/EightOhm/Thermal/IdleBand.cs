@@ -8,7 +8,7 @@ namespace EightOhm.Thermal;
 /// <param name="Least">The least.</param>
 /// <param name="Nominal">As it is set.</param>
 /// <param name="Greatest">The greatest.</param>
-/// <example><code>var band = IdleBand.Of(tracking.Follow(1.h, music), BiasDrift.SpreaderError(m, 5.mV, 2), V_T);
+/// <example><code>var band = IdleBand.Of(tracking.Follow(3600.s, music), BiasDrift.SpreaderError(m, 5.mV, 2), V_T);
 /// window.Holds(band.Least, band.Greatest)</code></example>
 public sealed record IdleBand(
     [property: Symbol("I_min")] ElectricCurrent Least,

@@ -2,22 +2,29 @@ using Xunit.Abstractions;
 
 namespace EightOhm.Design.Tests.Running;
 
-/// <summary>The chapters compile and run as they stand, without any notebook host.</summary>
+/// <summary>The chapters of each design compile, are read and run as they stand, without any notebook host.</summary>
 public class ChaptersTests(ITestOutputHelper output)
 {
-    public static TheoryData<string> Names => [.. DesignFolder.Texts.Select(t => t.Name)];
+    public static TheoryData<string> Designs => TestedDesign.Names;
 
     [Theory]
-    [MemberData(nameof(Names))]
-    public void Every_cell_compiles(string name) => CompiledChapter.Of(DesignFolder.Texts.Single(t => t.Name == name));
-
-    [Fact]
-    public async Task Every_cell_of_the_design_has_an_answer()
+    [MemberData(nameof(Designs))]
+    public void Every_cell_is_followed_to_what_it_hangs_on(string design)
     {
-        using var folder = DesignFolder.Copy();
+        foreach (var chapter in TestedDesign.Of(design).Chapters)
+            Assert.All(chapter.Readings, (reading, i) => Assert.True(reading.Unknown is null, $"{chapter.Name}, code cell {i + 1}: {reading.Unknown}"));
+    }
+
+    [Theory]
+    [MemberData(nameof(Designs))]
+    public async Task Every_cell_of_the_design_has_an_answer(string design)
+    {
+        using var folder = DesignFolder.Copy(TestedDesign.Of(design));
         var failures = await folder.RunAsync();
         foreach (var requirement in folder.Record().Compliance())
             output.WriteLine($"{requirement.State}: {requirement.Label}: {requirement.Value} {requirement.Where} {requirement.Limit} {requirement.Reason}");
         Assert.Empty(failures);
+        var onAll = folder.Record().Entries.Where(e => e.HangsOnAll).Select(e => e.Name);
+        output.WriteLine($"hangs on all: {string.Join(", ", onAll)}");
     }
 }

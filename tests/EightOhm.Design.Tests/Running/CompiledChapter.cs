@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using System.Reflection;
 using System.Runtime.Loader;
 using EightOhm.Notebook;
+using EightOhm.Notebook.Sources;
+using EightOhm.Record;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 
@@ -19,11 +21,13 @@ internal sealed class CompiledChapter
     ];
 
     private readonly IReadOnlyList<Func<object?[], Task<object?>>> cells;
+    private readonly Lazy<IReadOnlyList<CellReading>> readings;
 
     private CompiledChapter(ChapterText text, IReadOnlyList<Func<object?[], Task<object?>>> cells)
     {
         Text = text;
         this.cells = cells;
+        readings = new(() => CellGraph.Read(text.Cells, CellReferences.OfThisProcess(), NotebookExtension.Script).Cells);
     }
 
     public ChapterText Text { get; }
@@ -76,21 +80,22 @@ internal sealed class CompiledChapter
         return faults.Count == 0 ? new(text, compiled) : throw new InvalidOperationException(string.Join('\n', faults));
     }
 
-    /// <summary>Runs the cells of these numbers, in order, with variables of their own.</summary>
-    /// <param name="wanted">Which cells, counted from 0.</param>
+    /// <summary>What each cell hangs on, read from its text.</summary>
+    public IReadOnlyList<CellReading> Readings => readings.Value;
+
+    /// <summary>Runs all cells, in order, with variables of their own; each cell's changes to the record are written as one, with the sources that were read.</summary>
     /// <param name="failed">Called when a cell threw; the next cell then runs all the same.</param>
-    public async Task<IReadOnlyDictionary<int, object?>> RunAsync(IReadOnlySet<int> wanted, Action<int, Exception> failed)
+    public async Task RunAsync(Action<int, Exception> failed)
     {
         var slots = new object?[cells.Count + 1];
-        var shown = new Dictionary<int, object?>();
         await cells[0](slots);
         for (var i = 1; i < cells.Count; i++)
         {
-            if (!wanted.Contains(i - 1))
-                continue;
+            CellSources.Current = new LiveSources.OfCell(Readings[i - 1]);
             try
             {
-                shown[i - 1] = await cells[i](slots);
+                using (RecordBatch.Open())
+                    await cells[i](slots);
             }
             catch (Exception e)
             {
@@ -98,6 +103,6 @@ internal sealed class CompiledChapter
             }
         }
 
-        return shown;
+        CellSources.Current = null;
     }
 }

@@ -2,51 +2,40 @@ using EightOhm.Record;
 
 namespace EightOhm.Design.Tests.Running;
 
-/// <summary>A copy of the demo's folder in which nothing is lost, with its chapters compiled once for all copies.</summary>
+/// <summary>A copy of a design's folder in which nothing is lost.</summary>
 internal sealed class DesignFolder : IDisposable
 {
-    private const string RecordFile = "tern-100.json";
+    private readonly TestedDesign _design;
 
-    public static IReadOnlyList<ChapterText> Texts { get; } = ChapterText.OfFolder(Source);
-
-    private static readonly Lazy<IReadOnlyList<CompiledChapter>> Compiled = new(() =>
-        [.. Texts.Select(CompiledChapter.Of)]);
-
-    private DesignFolder(string path) => Path = path;
-
-    public static IReadOnlyList<CompiledChapter> Chapters => Compiled.Value;
+    private DesignFolder(TestedDesign design, string source)
+    {
+        _design = design;
+        Path = Directory.CreateTempSubdirectory("eightohm-design-").FullName;
+        Directory.CreateDirectory(System.IO.Path.Combine(Path, "cards"));
+        foreach (var card in Directory.GetFiles(System.IO.Path.Combine(source, "cards")))
+            File.Copy(card, System.IO.Path.Combine(Path, "cards", System.IO.Path.GetFileName(card)));
+        if (File.Exists(System.IO.Path.Combine(source, design.RecordFile!)))
+            File.Copy(System.IO.Path.Combine(source, design.RecordFile!), System.IO.Path.Combine(Path, design.RecordFile!));
+    }
 
     public string Path { get; }
 
     public IReadOnlyList<string> CardFiles => [.. Directory.GetFiles(System.IO.Path.Combine(Path, "cards"), "*.json").Order(StringComparer.Ordinal)];
 
-    private static string Source => System.IO.Path.Combine(Root(), "notebooks");
+    /// <summary>A fresh copy, with the record as it is kept beside the chapters.</summary>
+    public static DesignFolder Copy(TestedDesign design) => new(design, design.Folder);
 
-    /// <summary>A fresh copy with the record as it is kept beside the chapters.</summary>
-    public static DesignFolder Copy() => CopyOf(Source);
-
-    /// <summary>A copy of another folder as it stands.</summary>
-    public static DesignFolder CopyOf(DesignFolder other) => CopyOf(other.Path);
-
-    private static DesignFolder CopyOf(string source)
-    {
-        var path = Directory.CreateTempSubdirectory("eightohm-design-").FullName;
-        Directory.CreateDirectory(System.IO.Path.Combine(path, "cards"));
-        foreach (var card in Directory.GetFiles(System.IO.Path.Combine(source, "cards")))
-            File.Copy(card, System.IO.Path.Combine(path, "cards", System.IO.Path.GetFileName(card)));
-        if (File.Exists(System.IO.Path.Combine(source, RecordFile)))
-            File.Copy(System.IO.Path.Combine(source, RecordFile), System.IO.Path.Combine(path, RecordFile));
-        return new(path);
-    }
+    /// <summary>A copy of another copy as it stands.</summary>
+    public static DesignFolder CopyOf(DesignFolder other) => new(other._design, other.Path);
 
     /// <summary>The record as it stands in the folder now, read anew.</summary>
     public DesignRecord Record()
     {
         using (RecordFolder.Use(Path))
-            return DesignRecord.Load(RecordFile);
+            return DesignRecord.Load(_design.RecordFile!);
     }
 
-    /// <summary>Runs every cell of every chapter, in order, on the record of the folder. A cell that has no answer does not end the run.</summary>
+    /// <summary>Runs every cell of every chapter, in order, on the record of the folder, as a kernel does: what each cell computes is kept with the sources that are read from its text. A cell that has no answer does not end the run.</summary>
     /// <returns>What failed, in words.</returns>
     public async Task<IReadOnlyList<string>> RunAsync()
     {
@@ -57,12 +46,8 @@ internal sealed class DesignFolder : IDisposable
         {
             using (RecordFolder.Use(Path))
             {
-                foreach (var chapter in Chapters)
-                {
-                    await chapter.RunAsync(
-                        Enumerable.Range(0, chapter.Text.Cells.Count).ToHashSet(),
-                        (_, e) => failures.Add($"{chapter.Name}: {e.Message}"));
-                }
+                foreach (var chapter in _design.Chapters)
+                    await chapter.RunAsync((cell, e) => failures.Add($"{chapter.Name}, code cell {cell + 1}: {e.Message}"));
             }
         }
         finally
@@ -74,15 +59,4 @@ internal sealed class DesignFolder : IDisposable
     }
 
     public void Dispose() => Directory.Delete(Path, recursive: true);
-
-    private static string Root()
-    {
-        for (var folder = AppContext.BaseDirectory; folder is not null; folder = System.IO.Path.GetDirectoryName(folder))
-        {
-            if (File.Exists(System.IO.Path.Combine(folder, "EightOhm.slnx")))
-                return folder;
-        }
-
-        throw new InvalidOperationException("The tests run from inside the repository.");
-    }
 }

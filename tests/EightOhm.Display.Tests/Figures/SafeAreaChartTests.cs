@@ -11,7 +11,7 @@ namespace EightOhm.Display.Tests.Figures;
 
 public class SafeAreaChartTests
 {
-    private static readonly SafeArea Area = new(Transistor.Load(Path.Combine(Root(), "notebooks", "cards", "tern-output-npn.json")));
+    private static readonly SafeArea Area = new(Transistor.Load(Path.Combine(Root(), "notebooks", "course", "cards", "output-npn.json")));
     private static readonly LoadEllipse[] Loads = [.. new[] { 0, 45, 60 }.Select(phi => new LoadEllipse(46.V, 37.95.V, 4.Ohm, phi.deg, 0.22.Ohm, 3))];
 
     private static Figure Chart() => Charts.SafeArea(Area, 80.degC, 100.ms, Loads, new VoltageCurrentLimiter(220.Ohm, 390.Ohm, 22.kOhm, 0.22.Ohm));

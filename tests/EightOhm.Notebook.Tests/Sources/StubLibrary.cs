@@ -77,9 +77,11 @@ internal static class StubLibrary
             {
                 private readonly DesignRecord _record; private readonly (string Name, double Value)[] _values;
                 internal Conditions(DesignRecord record, (string, double)[] values) { _record = record; _values = values; }
-                public Conditions Range(string name, double low, double high) => new(_record, _values.Append((name, high)).ToArray());
+                public Conditions Range(string name, double low, double high, string word = null) => new(_record, _values.Append((name, high)).ToArray());
                 public Conditions Cases(string name, params double[] cases) => new(_record, _values.Append((name, cases.Max())).ToArray());
-                public Conditions Spread(string name, double ratio) => new(_record, _values.Append((name, _record.Get<double>(name) * (1 + ratio))).ToArray());
+                public Conditions Spread(string name, double ratio, string word = null) => new(_record, _values.Append((name, _record.Get<double>(name) * (1 + ratio))).ToArray());
+                public double Highest(Func<double, double> rule) => Worst(rule);
+                public double Highest(Func<double, double, double> rule) { double At(int i) => _values.Where(v => v.Name == rule.Method.GetParameters()[i].Name).Select(v => v.Value).DefaultIfEmpty(_record.Get<double>("P")).First(); return rule(At(0), At(1)); }
                 internal double Worst(Func<double, double> rule) { var name = rule.Method.GetParameters()[0].Name; var at = _values.Where(v => v.Name == name).ToArray(); return rule(at.Length > 0 ? at[0].Value : _record.Get<double>(name)); }
             }
         }

@@ -17,4 +17,14 @@ internal static class Columns
     public static Temperature Celsius(double x) => x.degC;
 
     public static Angle Degrees(double x) => Angle.FromDegrees(x);
+
+    public static TemperatureDelta Rise(double x) => x.K;
+
+    public static ThermalResistance PerWatt(double x) => x.K_per_W;
+
+    public static VoltageNoiseDensity Density(double x) => VoltageNoiseDensity.FromSi(x);
+
+    public static VoltageDrift Drift(double x) => (1e3 * x).mV_per_K;
+
+    public static Frequency Cycles(double x) => x.Hz;
 }

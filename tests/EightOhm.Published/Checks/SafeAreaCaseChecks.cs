@@ -11,7 +11,7 @@ namespace EightOhm.Published.Checks;
 /// <summary>The invented card's area, ellipses, pairs and limiter: cases that no source prints, computed by dense scans, each with the wrong answers it must not give.</summary>
 public class SafeAreaCaseChecks
 {
-    private static readonly string Card = File.ReadAllText(Path.Combine(Repository.Root, "notebooks", "cards", "tern-output-npn.json"));
+    private static readonly string Card = File.ReadAllText(Path.Combine(Repository.Root, "notebooks", "course", "cards", "output-npn.json"));
     private readonly SafeArea area = Area(0);
 
     [Fact]

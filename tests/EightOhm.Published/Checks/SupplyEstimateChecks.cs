@@ -110,6 +110,13 @@ public class SupplyEstimateChecks
     }
 
     [Fact]
+    public void The_mean_of_that_pulse() => Check.Computed(
+        Reference.Read("peak-rectifier.csv"),
+        r => PeakRectifier.FullWaveMean(Amperes(r["I"]), Volts(r["V_p"]), Volts(r["V_r"])),
+        "mean",
+        1e-6);
+
+    [Fact]
     public void The_pulse_of_the_textbook_s_full_wave_rectifier_by_the_slope_of_the_sine() => Check.Computed(
         Reference.Read("peak-rectifier.csv"),
         r => PeakRectifier.FullWavePeak(Amperes(r["I"]), Volts(r["V_p"]), Volts(r["V_r"])),

@@ -5,11 +5,11 @@ namespace EightOhm.Tests.Devices;
 /// <summary>The invented cards beside the notebooks.</summary>
 internal static class Cards
 {
-    public static string Folder { get; } = Path.Combine(Root(), "notebooks", "cards");
+    public static string Folder { get; } = Path.Combine(Root(), "notebooks", "course", "cards");
 
-    public static string Output { get; } = Path.Combine(Folder, "tern-output-npn.json");
+    public static string Output { get; } = Path.Combine(Folder, "output-npn.json");
 
-    public static string OutputPnp { get; } = Path.Combine(Folder, "tern-output-pnp.json");
+    public static string OutputPnp { get; } = Path.Combine(Folder, "output-pnp.json");
 
     /// <summary>The cards of the design.</summary>
     public static string Design { get; } = Path.Combine(Root(), "notebooks", "tern-100", "cards");

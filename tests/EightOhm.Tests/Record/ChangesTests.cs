@@ -1,3 +1,4 @@
+using System.Linq.Expressions;
 using EightOhm.Quantities;
 using EightOhm.Record;
 using UnitsNet;
@@ -7,6 +8,38 @@ namespace EightOhm.Tests.Record;
 
 public sealed class ChangesTests
 {
+    // Each rule uses the two before it: there are 2.5e12 ways from the first to the last.
+    [Fact]
+    public void Sixty_levels_of_shared_rules_are_told_once_each()
+    {
+        var (before, after) = (Levels(), Levels());
+        after.Set("x0", "3");
+        Assert.Equal((3 * 956722026041.0) + 1548008755920.0, after.Get<double>("x60"));
+        var changes = RecordChanges.Compare(before, after);
+        Assert.Equal(59, changes.Entries.Count);
+        var top = Assert.Single(changes.Requirements);
+        Assert.True(top.Broke);
+        // The shortest way takes two levels at a time.
+        Assert.Equal(["x0", .. Enumerable.Range(1, 30).Select(i => $"x{2 * i}")], Assert.Single(top.Chains));
+        Assert.Equal(["x_max", "x0", "x1"], top.Cures.Select(c => c.Name));
+
+        static DesignRecord Levels()
+        {
+            var record = DesignRecord.Scratch();
+            record.Target("x0", 1.0);
+            record.Target("x1", 1.0);
+            record.Target("x_max", 3e12);
+            for (var i = 2; i <= 60; i++)
+            {
+                var (a, b) = (Expression.Parameter(typeof(double), $"x{i - 2}"), Expression.Parameter(typeof(double), $"x{i - 1}"));
+                record.Derive($"x{i}", Expression.Lambda<Func<double, double, double>>(Expression.Add(a, b), a, b));
+            }
+
+            record.Require("top", "x60").AtMost("x_max");
+            return record;
+        }
+    }
+
     [Fact]
     public void What_moved_is_told_with_the_way_to_it_and_what_would_cure_it()
     {

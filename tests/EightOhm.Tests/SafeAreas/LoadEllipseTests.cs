@@ -140,7 +140,7 @@ public class LoadEllipseTests
 
     [Fact]
     public void Rails_that_the_transistor_cannot_stand_are_refused() =>
-        Assert.Contains("at most 200 V (V_CEO of Tern output npn)", Assert.Throws<RefusedValueException>(() => SafeAreaUtilisation.Of(Area.For(25.degC, SafeArea.Dc), new LoadEllipse(110.V, 100.V, 8.Ohm, 0.deg, 0.22.Ohm, 3))).Message, StringComparison.Ordinal);
+        Assert.Contains("at most 200 V (V_CEO of Course output npn)", Assert.Throws<RefusedValueException>(() => SafeAreaUtilisation.Of(Area.For(25.degC, SafeArea.Dc), new LoadEllipse(110.V, 100.V, 8.Ohm, 0.deg, 0.22.Ohm, 3))).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Heat_or_current_decides_where_it_is_the_greatest()
@@ -153,7 +153,7 @@ public class LoadEllipseTests
         Assert.Equal(("average dissipation", 5), (hot.Decides, hot.Pairs)); // 500 W over 2·5 is 50 W, and 45 K over 0.83 K/W is 54.2 W
         Assert.Equal(54.2, (double)hot.DissipationAllowed.Watts, 0.05);
         var short_of = Assert.Throws<ShortfallException>(() => PairCount.Decide(Area, load, 80.degC, 100.ms, averageDissipation: 20_000.W));
-        Assert.Contains("100 pairs of Tern output npn is short by", short_of.Message, StringComparison.Ordinal);
+        Assert.Contains("100 pairs of Course output npn is short by", short_of.Message, StringComparison.Ordinal);
         Assert.Equal(100 - (70 / 0.83), (double)Assert.IsType<Power>(short_of.By).Watts, 1e-9); // 20 kW over 200 against what a case at 80 °C allows
     }
 

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace EightOhm.Tests.Teaching;
 
-/// <summary>What a student would type, worked out apart from the library (pocket calculator, or tests/references/exercises.py), for the book's own numbers.</summary>
+/// <summary>What a student would type, worked out apart from the library (tests/references/exercises.py), for the book's own numbers.</summary>
 /// <param name="Right">A right answer in another unit than the one the library shows, or of two digits.</param>
 /// <param name="Wrong">A usual wrong answer.</param>
 /// <param name="Says">How the sentence on it begins.</param>

@@ -57,8 +57,8 @@ public class CourseExerciseTests
         if (task.Kind.Style != FormatStyle.Celsius)
         {
             Assert.StartsWith("The size is right, the sign is not", Judge(exercise, task.Kind.FromSi(-si)).Says, StringComparison.Ordinal);
-            Assert.StartsWith("The digits are right; it is a thousand times too large", Judge(exercise, task.Kind.FromSi(si * 1000)).Says, StringComparison.Ordinal);
-            Assert.StartsWith("The digits are right; it is ten times too small", Judge(exercise, task.Kind.FromSi(si / 10)).Says, StringComparison.Ordinal);
+            Assert.StartsWith(task.InDecibels ? "That is 60 dB too large" : "The digits are right; it is a thousand times too large", Judge(exercise, task.Kind.FromSi(si * 1000)).Says, StringComparison.Ordinal);
+            Assert.StartsWith(task.InDecibels ? "That is 100 dB too small" : "The digits are right; it is 10 to the power of 5 times too small", Judge(exercise, task.Kind.FromSi(si / 1e5)).Says, StringComparison.Ordinal);
         }
 
         object other = task.Kind.Type == typeof(Length) ? 1.V : 1.m;
@@ -169,7 +169,8 @@ public class CourseExerciseTests
     // The answer as text, to three and four digits; whole, so that 3 V is not found in 33 V or 3 V/µs.
     private static string Written(FigureTask task)
     {
-        string[] texts = [QuantityFormat.Short(task.Value, 3), QuantityFormat.Short(task.Value, 4), task.Answer];
-        return $@"(?<![\d.])({string.Join('|', texts.Select(Regex.Escape))})(?![\w/²√.])";
+        string[] texts = task.InDecibels ? [task.Answer] : [QuantityFormat.Short(task.Value, 3), QuantityFormat.Short(task.Value, 4), task.Answer];
+        var unit = task.Kind.Style == FormatStyle.Number ? @" ?[°%\p{L}]|" : "";
+        return $@"(?<![\d.])({string.Join('|', texts.Select(Regex.Escape))})(?!{unit}[\w/²√.])";
     }
 }

@@ -13,7 +13,7 @@ public class WorstCase
     {
         (Value, Reason, Where, At, Over) = (other.Value, other.Reason, other.Where, other.At, other.Over);
         (Method, Evaluations, Seed, Relief) = (other.Method, other.Evaluations, other.Seed, other.Relief);
-        (Entries, Cause) = (other.Entries, other.Cause);
+        (Entries, Conditions, Cause) = (other.Entries, other.Conditions, other.Cause);
     }
 
     /// <summary>The worst value, a quantity or a number; null when nobody can tell.</summary>
@@ -48,6 +48,9 @@ public class WorstCase
 
     /// <summary>The entries of the record that parameters were bound to.</summary>
     internal IReadOnlyList<string> Entries { get; init; } = [];
+
+    /// <summary>The names of all conditions over which it was asked.</summary>
+    internal IReadOnlyList<string> Conditions { get; init; } = [];
 
     /// <summary>What was thrown at the point without a value; null when nothing was.</summary>
     internal Exception? Cause { get; init; }

@@ -87,6 +87,7 @@ internal sealed class WorstQuestion
             Seed = over.Seed,
             Relief = [.. used.Select((c, i) => new ConditionRelief(At(c, relief[i].Place), ConditionWords.Change(c, used, worst.Point[i], relief[i].Place), Normal(Kind.FromSi(relief[i].Number))))],
             Entries = entries,
+            Conditions = over.Names,
         };
 
         (WorstCase?, WorstCase?) Untold(string reason, double[]? point, Exception? cause)
@@ -101,6 +102,7 @@ internal sealed class WorstQuestion
                 Evaluations = looks.Count,
                 Seed = over.Seed,
                 Entries = entries,
+                Conditions = over.Names,
                 Cause = cause,
             };
             return (highest ? untold : null, lowest ? untold : null);

@@ -28,12 +28,13 @@ internal sealed class Evaluation
         var touched = new HashSet<string>(changed, StringComparer.Ordinal);
         foreach (var name in moved.Where(m => content.Find(m) is null))
             outcomes.Remove(name);
+        using var patience = new Patience(Patience.Usual);
         foreach (var slot in EvaluationOrder.Of(content, moved))
         {
             if (!touched.Contains(slot.Name))
                 continue;
             var old = outcomes.GetValueOrDefault(slot.Name);
-            var now = Judge(slot, outcomes);
+            var now = Judge(slot, outcomes, patience);
             if (now.Same(old) && !changed.Contains(slot.Name))
                 continue;
             outcomes[slot.Name] = now;
@@ -53,7 +54,7 @@ internal sealed class Evaluation
     /// <summary>The same after another look at the parts' files; itself when none of them changed.</summary>
     public Evaluation AfterLook()
     {
-        var moved = _content.PartNames.Where(name => !Judge(_content.Find(name)!, _outcomes).Same(Of(name))).ToList();
+        var moved = _content.PartNames.Where(name => !_content.Unanswered.ContainsKey(name) && !Part(_content.Find(name)!).Same(Of(name))).ToList();
         return moved.Count == 0 ? this : After(_content, moved);
     }
 
@@ -66,14 +67,14 @@ internal sealed class Evaluation
     /// <summary>What has moved since something was computed: a clause, and whether it leaves no answer at all; null when nothing has.</summary>
     public (EntryState State, string Reason)? Moved(IReadOnlyList<Mark> marks, bool hangsOnAll) => Moved(marks, hangsOnAll, _outcomes);
 
-    private Outcome Judge(Slot slot, IReadOnlyDictionary<string, Outcome> outcomes)
+    private Outcome Judge(Slot slot, IReadOnlyDictionary<string, Outcome> outcomes, Patience patience)
     {
         if (_content.Unanswered.TryGetValue(slot.Name, out var why))
             return new(null, EntryState.NoAnswer, why);
         return slot.Role switch
         {
             EntryRole.Part => Part(slot),
-            EntryRole.Derived => Derived(slot, outcomes),
+            EntryRole.Derived => Derived(slot, outcomes, patience),
             EntryRole.Computed => Computed(slot, outcomes),
             _ => Input(slot),
         };
@@ -98,7 +99,7 @@ internal sealed class Evaluation
             : new(seen.Part, EntryState.Set, $"the chapter says {((PartFile)slot.Value!).File}");
     }
 
-    private Outcome Derived(Slot slot, IReadOnlyDictionary<string, Outcome> outcomes)
+    private Outcome Derived(Slot slot, IReadOnlyDictionary<string, Outcome> outcomes, Patience patience)
     {
         var names = slot.From;
         var arguments = new object[names.Count];
@@ -115,11 +116,12 @@ internal sealed class Evaluation
                 (stale, staleName) = (stale ?? source, staleName ?? names[i]);
         }
 
+        var rule = slot.Rule!;
         try
         {
-            var value = slot.Rule!.Evaluate(arguments);
+            var value = patience.Run(() => rule.Evaluate(arguments));
             if (!double.IsFinite(KeptValue.Number(slot.Kind!, value)))
-                throw new RefusedValueException(slot.Name, $"{slot.Rule.Text} has no finite value; look for a division by zero.");
+                throw new RefusedValueException(slot.Name, $"{rule.Text} has no finite value; look for a division by zero.");
             return stale is null ? new(value, EntryState.Current) : new(value, EntryState.Stale, Inherited(staleName!, stale));
         }
         catch (Exception e) when (e is not (OutOfMemoryException or OperationCanceledException))

@@ -99,11 +99,11 @@ internal sealed partial class Judgement(RecordContent content, Evaluation evalua
             var value = rule.Evaluate([.. arguments]);
             return double.IsFinite(KeptValue.Number(limit.Kind!, value))
                 ? new(limit.Kind, value, stale?.State, stale?.Reason)
-                : new(null, null, RequirementState.CannotTell, $"the limit, {rule.Text}, has no finite value");
+                : new(null, null, RequirementState.CannotTell, $"the limit, {rule.Symbols}, has no finite value");
         }
         catch (Exception e) when (e is not (OutOfMemoryException or OperationCanceledException))
         {
-            return new(null, null, RequirementState.CannotTell, $"the limit, {rule.Text}, cannot be computed: {e.Message}");
+            return new(null, null, RequirementState.CannotTell, $"the limit, {rule.Symbols}, cannot be computed: {e.Message}");
         }
     }
 

@@ -17,8 +17,8 @@ internal sealed record LimitNode
     /// <summary>The entries it comes from.</summary>
     public IReadOnlyList<string> Names => Entry is not null ? [Entry] : Rule?.Names ?? [];
 
-    /// <summary>What stands behind its value: the entry's name, the rule; nothing for a constant.</summary>
-    public string? Origin => Entry ?? Rule?.Text;
+    /// <summary>What stands behind its value: the entry's name, the rule in symbols; nothing for a constant.</summary>
+    public string? Origin => Entry ?? Rule?.Symbols;
 }
 
 /// <summary>What a requirement asks: a low end, a high end, or both. A value on the limit meets it.</summary>

@@ -11,13 +11,17 @@ internal sealed class Rule(LambdaExpression lambda)
 {
     private Func<object[], object>? _run;
     private string? _json;
+    private string? _symbols;
 
     public LambdaExpression Lambda { get; } = lambda;
 
     /// <summary>The entries it comes from.</summary>
     public IReadOnlyList<string> Names { get; } = [.. lambda.Parameters.Select(p => p.Name!)];
 
-    /// <summary>The rule as it reads.</summary>
+    /// <summary>The rule as a person writes it: k · V, not the code's k.DecimalFractions * V.</summary>
+    public string Symbols => _symbols ??= MathText.Write(Workings.InSymbols(Lambda));
+
+    /// <summary>The rule as it is typed.</summary>
     public string Text { get; } = RuleText.Of(lambda.Body);
 
     /// <summary>The rule's expression as the file has it, on one line.</summary>

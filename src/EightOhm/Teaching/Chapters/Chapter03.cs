@@ -72,7 +72,7 @@ internal static class Chapter03
         var P = n.Pick(100.W, 50.W, 160.W);
         return Exercise.Ask($"A signal-to-noise ratio of {SNR:dB} holds at {P}. What is it at 1 W into the same load?", () => SnrReference.AtPower(SNR, P, Literals.get_W(1)))
             .Within(0.5.dB)
-            .Slip(SNR / PowerOfTen(2 * Log10((double)(P / 1.W))).ratio, "That is 20 times the logarithm; a ratio of powers takes 10.")
+            .Slip(SNR / ((double)(P / 1.W)).ratio, "That is 20 times the logarithm; a ratio of powers takes 10.")
             .Slip(SNR, "The noise stays, but the signal is smaller.")
             .Slip(SnrReference.AtPower(SNR, 1.W, P), "A smaller signal over the same noise is a smaller ratio.")
             .Hints(

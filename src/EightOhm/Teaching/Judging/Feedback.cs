@@ -15,7 +15,7 @@ internal static class Feedback
         if (right != 0 && Near(-given, right))
             return "The size is right, the sign is not: think which way it goes.";
         return Ratios(kind.Style, Near, given, right)
-            ?? Decade(kind.Style, Near, given, right)
+            ?? Decade(kind.Style, tolerance.SpeaksDecibels, Near, given, right)
             ?? Factor(kind, Near, given, right)
             ?? Size(given, right);
     }
@@ -49,7 +49,7 @@ internal static class Feedback
         return null;
     }
 
-    private static string? Decade(FormatStyle style, Func<double, double, bool> near, double given, double right)
+    private static string? Decade(FormatStyle style, bool decibels, Func<double, double, bool> near, double given, double right)
     {
         for (var power = 1; power <= 12; power++)
         {
@@ -59,6 +59,7 @@ internal static class Feedback
             var way = near(given / factor, right) ? "large" : "small";
             return power switch
             {
+                _ when decibels => FormattableString.Invariant($"That is {20 * power} dB too {way}: a factor of ten in voltage is 20 dB, in power 10 dB."),
                 2 when style is FormatStyle.Fraction or FormatStyle.Number => $"The digits are right; it is a hundred times too {way}: percent and a plain fraction are mixed up.",
                 _ when power % 3 == 0 => $"The digits are right; it is {Times(power)} times too {way}: look at the prefixes (µ, m, k).",
                 _ => $"The digits are right; it is {Times(power)} times too {way}: look at the powers of ten.",

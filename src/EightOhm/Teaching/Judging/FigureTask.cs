@@ -12,7 +12,7 @@ internal sealed class FigureTask(object answer, Explanation? working) : Exercise
     public Tolerance Within { get; set; } = EightOhm.Teaching.Tolerance.TwoDigits;
 
     /// <summary>Whether the answer is spoken of in decibels.</summary>
-    public bool InDecibels { get; set; }
+    public bool InDecibels => Within.SpeaksDecibels;
 
     public object Value => answer;
 

@@ -11,6 +11,9 @@ internal abstract record Tolerance
 
     public abstract string Words { get; }
 
+    /// <summary>Whether answers are spoken of in decibels.</summary>
+    public virtual bool SpeaksDecibels => false;
+
     public static Tolerance Of(object within, QuantityKind kind) => within switch
     {
         Gain gain => new InDecibels(Math.Abs(gain.Decibels)),
@@ -52,6 +55,8 @@ internal abstract record Tolerance
     private sealed record InDecibels(double Decibels) : Tolerance
     {
         public override string Words => $"within {QuantityFormat.Short(Decibels)} dB";
+
+        public override bool SpeaksDecibels => true;
 
         public override bool Holds(QuantityKind kind, double given, double right) =>
             given * right > 0 && Math.Abs(20 * Math.Log10(given / right)) <= Decibels * (1 + 1e-9);

@@ -45,6 +45,27 @@ public class WorstRequirementTests
     }
 
     [Fact]
+    public void A_condition_that_is_no_entry_is_nothing_that_it_hangs_on()
+    {
+        using var folder = new TestFolder();
+        CellSources.Current = new Told("R_L", "k_C");
+        try
+        {
+            var design = Record(folder);
+            design.Require("load", design.Conditions().Spread("k_C", 20.percent), (double k_C, ElectricResistance R_L) => k_C * R_L).AtLeast("R_4");
+            // Had it not been known what it hangs on, it would hang on this too.
+            design.Set("T_a", "45 °C");
+            Assert.Equal(RequirementState.Met, design.Compliance("load")[0].State);
+            design.Set("R_L", "6 Ω");
+            Assert.Equal(RequirementState.Stale, design.Compliance("load")[0].State);
+        }
+        finally
+        {
+            CellSources.Current = null;
+        }
+    }
+
+    [Fact]
     public void It_comes_back_from_its_file_as_it_was()
     {
         using var folder = new TestFolder();

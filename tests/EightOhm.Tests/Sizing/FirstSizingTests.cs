@@ -1,0 +1,107 @@
+using EightOhm.Devices;
+using EightOhm.Quantities;
+using EightOhm.Sizing;
+using EightOhm.Supply;
+using UnitsNet;
+
+namespace EightOhm.Tests.Sizing;
+
+/// <summary>A first sizing always answers, its answers hang together, and what is not enough is said.</summary>
+public class FirstSizingTests
+{
+    private static readonly Lazy<FirstSizing> Mono = new(() => FirstSizing.Of(new() { Power = 60.W, Load = 4.Ohm, Channels = 1, Line = 120.V, Mains = 60.Hz, Sensitivity = 0.775.V }, DeviceSet.Shipped));
+    private static readonly Lazy<FirstSizing> Stereo = new(() => FirstSizing.Of(new() { Power = 25.W, Load = 8.Ohm, Line = 100.V, Mains = 50.Hz }, DeviceSet.Shipped));
+    private static readonly Lazy<FirstSizing> Impossible = new(() => FirstSizing.Of(new() { Power = 5000.W, Load = 2.Ohm }, DeviceSet.Shipped));
+
+    [Fact]
+    public void A_small_amplifier_finds_all_its_parts()
+    {
+        Assert.Empty(Mono.Value.Missing);
+        Assert.Empty(Stereo.Value.Missing);
+        string[] roles = ["bridge", "reservoir", "transformer", "output npn", "output pnp", "driver npn", "driver pnp", "sink", "relay"];
+        Assert.All(roles, role => Assert.Contains(Mono.Value.Parts, p => p.Role == role));
+    }
+
+    [Fact]
+    public void What_other_targets_imply_follows()
+    {
+        Assert.Equal((4, 60), (Mono.Value.Targets.MinimumLoad!.Value.Ohms, (double)Mono.Value.Targets.MinimumLoadPower!.Value.Watts));
+        Assert.Equal(4, Stereo.Value.Targets.MinimumLoad!.Value.Ohms);
+        // Twice the current sags the same rail: less than twice the power, and not much less.
+        Assert.InRange((double)Stereo.Value.Targets.MinimumLoadPower!.Value.Watts, 1.3 * 25, 1.9 * 25);
+    }
+
+    [Fact]
+    public void The_transformer_is_wound_for_the_mains_asked_and_its_rail_holds_with_small_reservoirs()
+    {
+        var sized = Mono.Value;
+        var transformer = Part<MainsTransformer>(sized, "transformer");
+        Assert.Equal((120, 60), (transformer.Primary.Volts, transformer.Mains.Hertz));
+        var reservoir = Part<ReservoirCapacitor>(sized, "reservoir");
+        var dual = DualRailSupply.Of(transformer, Part<RectifierBridge>(sized, "bridge"), reservoir, (int)Choice(sized, "n_res"), 120.V, 60.Hz, 10.mOhm)
+            .WithReservoirs(1 - reservoir.Tolerance.DecimalFractions);
+        var peak = Math.Sqrt(2 * 60 * 4.0);
+        var rail = dual.LowestVoltageAtLoadPeak(1, (peak / 4).A, 20.Hz, 26.mA).Volts;
+        // Above the peak by what an output stage drops, and not by much more: the least voltage was asked for.
+        Assert.InRange(rail - peak, 4, 9);
+        Assert.True(Part<ReservoirCapacitor>(sized, "reservoir").RatedVoltage.Volts * 0.95 >= Transformer.NoLoadRail(transformer.Secondary, transformer.Regulation, 10.percent, 0.6.V).Volts);
+    }
+
+    [Fact]
+    public void The_windings_carry_both_ratings_at_high_mains()
+    {
+        var sized = Stereo.Value;
+        var transformer = Part<MainsTransformer>(sized, "transformer");
+        var dual = DualRailSupply.Of(transformer, Part<RectifierBridge>(sized, "bridge"), Part<ReservoirCapacitor>(sized, "reservoir"), (int)Choice(sized, "n_res"), 100.V, 50.Hz, 10.mOhm).AtMains(10.percent);
+        var power = (double)sized.Targets.MinimumLoadPower!.Value.Watts;
+        Assert.True(dual.Playing(2, Math.Sqrt(2 * power / 4).A, 1.kHz, 52.mA).HalfWindingRms <= new DualWinding(transformer).RatedCurrent);
+    }
+
+    [Fact]
+    public void Gain_and_slew_rate_follow_from_power_and_sensitivity()
+    {
+        // √(60·4)/0.775 is 19.99; 100 Ω with 10 kΩ across it is 99.01 Ω: 1880 Ω, within the half step of 192 a decade.
+        Assert.Equal(1880, ((ElectricResistance)Choice(Mono.Value, "R_f")).Ohms, 1880 * 0.006);
+        // Six times 2π·20 kHz·√(2·60·4) V is 16.5 V/µs.
+        Assert.InRange(((ElectricPotentialChangeRate)Choice(Mono.Value, "SR")).VoltsPerMicroseconds, 16.6, 20);
+    }
+
+    [Fact]
+    public void No_reason_holds_a_number()
+    {
+        foreach (var sized in new[] { Mono.Value, Stereo.Value, Impossible.Value })
+        {
+            Assert.All(sized.Choices, c => Assert.DoesNotMatch("[0-9]", c.Because));
+            Assert.All(sized.Parts, p => Assert.DoesNotMatch("[0-9]", p.Because));
+        }
+    }
+
+    [Fact]
+    public void Impossible_targets_get_the_nearest_and_what_is_missing_is_said()
+    {
+        var sized = Impossible.Value;
+        Assert.Contains(sized.Missing, m => m.StartsWith("No transformer of the set carries 2 channels at rated power", StringComparison.Ordinal));
+        Assert.Contains(sized.Missing, m => m.StartsWith("No sink of the set", StringComparison.Ordinal));
+        Assert.Contains(sized.Missing, m => m.Contains("are not enough: dissipation of the npn", StringComparison.Ordinal));
+        Assert.Equal(DeviceSet.Shipped.Of<TransformerSize>().Max(s => s.Rating.Voltamperes), Part<MainsTransformer>(sized, "transformer").Rating.Voltamperes);
+        Assert.Equal(DeviceSet.Shipped.Of<HeatSinkCard>().Min(s => s.ToAir.Si), Part<HeatSinkCard>(sized, "sink").ToAir.Si);
+        Assert.All(sized.Choices.Where(c => c.Value is Temperature), c => Assert.True(((Temperature)c.Value).DegreesCelsius > 35, c.ToString()));
+    }
+
+    [Fact]
+    public void Targets_that_do_not_fit_each_other_are_refused_with_what_would()
+    {
+        AmplifierTargets of = new() { Power = 100.W, Load = 8.Ohm };
+        Assert.StartsWith("P_Lmin must be at most 200 W, where the peak is that of P into R_L (was 250 W)", Refused(of with { MinimumLoad = 4.Ohm, MinimumLoadPower = 250.W }), StringComparison.Ordinal);
+        Assert.StartsWith("R_Lmin must be at most R_L, 8 Ω (was 16 Ω)", Refused(of with { MinimumLoad = 16.Ohm }), StringComparison.Ordinal);
+        Assert.StartsWith("P_Lmin must be P, 100 W, where R_Lmin is R_L (was 90 W)", Refused(of with { MinimumLoad = 8.Ohm, MinimumLoadPower = 90.W }), StringComparison.Ordinal);
+        Assert.StartsWith("f_min must be below f_max", Refused(of with { Lowest = 30.kHz }), StringComparison.Ordinal);
+    }
+
+    private static string Refused(AmplifierTargets targets) => Assert.Throws<RefusedValueException>(() => FirstSizing.Of(targets, DeviceSet.Shipped)).Message;
+
+    private static T Part<T>(FirstSizing sized, string role)
+        where T : DeviceCard => Assert.IsType<T>(sized.Parts.First(p => p.Role == role).Card);
+
+    private static object Choice(FirstSizing sized, string name) => sized.Choices.First(c => c.Name == name).Value;
+}

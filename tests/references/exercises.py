@@ -1,0 +1,113 @@
+"""The exercises of the course by another hand: plain formulas and small simulations, for the book's own numbers.
+
+Prints each answer; tests/EightOhm.Tests/Teaching/AnswersByHand.cs holds them, rounded, in another unit, with usual wrong answers.
+Needs nothing but Python.
+"""
+from math import cos, hypot, log, log10, pi, radians, sin, sqrt
+
+k, q = 1.380649e-23, 1.602176634e-19
+
+
+def thermal_voltage(celsius):
+    return k * (celsius + 273.15) / q
+
+
+def most(f, a, b, n=200000):
+    return max(f(a + (b - a) * i / n) for i in range(n + 1))
+
+
+def average_equivalent(z, phi):
+    """The resistor whose worst dissipation, over all levels, is that of z at phi (rail 1 V, both sides)."""
+    worst = most(lambda v: 2 * v / (pi * z) - v * v * cos(phi) / (2 * z), 0, 1)
+    return most(lambda v: 2 * v / pi - v * v / 2, 0, 1) / worst
+
+
+def peak_equivalent(z, phi):
+    """The resistor whose greatest instant is that of z at phi, full swing on a rail of 1 V: V²/4R."""
+    return 0.25 / most(lambda t: (1 - sin(t)) * sin(t + phi) / z, 0, 2 * pi)
+
+
+def half_winding(emf, r_half, r_shared, drop, c, load, f):
+    """Two equal rails on a centre tap, step by step until steady: rms of one half-winding."""
+    dt, v = 1 / f / 20000, emf * sqrt(2) - drop - 2
+    for cycle in range(60):
+        squares = 0.0
+        for step in range(10000):
+            i = max(0.0, (emf * sqrt(2) * sin(pi * step / 10000) - drop - v) / (r_half + 2 * r_shared))
+            v += (i - load) / c * dt
+            squares += i * i
+    return sqrt(squares / 10000)
+
+
+def over_threshold(tc_dt, i_q, r, v_t):
+    """The current at which a junction and a resistor take tc·dT more than at i_q."""
+    low, high = i_q, 10 * i_q
+    for _ in range(200):
+        i = (low + high) / 2
+        low, high = (i, high) if (i - i_q) * r + v_t * log(i / i_q) < tc_dt else (low, i)
+    return low
+
+
+def worst_of_one(v, z, r_e, pairs):
+    whole = z + r_e / pairs
+    return most(lambda i: 2 * v * i / pi - i * i * whole / 2, 0, v / whole) / (2 * pairs)
+
+
+def limit(v_be, v, r_1=220, r_2=390, r_3=22e3, r_e=0.22):
+    """The emitter current at which the base of the sense transistor stands at v_be: the sum of the currents there is zero."""
+    return (v_be / r_2 - (v - v_be) / r_3) * r_1 / r_e + v_be / r_e
+
+
+room = 25 + 273.15
+e_10k, e_1k = sqrt(4 * k * room * 10e3), sqrt(4 * k * room * 1e3)
+cable = 2 * 0.010 * 7.98
+r_all = 0.2725
+v_75, v_60 = thermal_voltage(75), thermal_voltage(60)
+
+answers = {
+    "00-peak-current, A": sqrt(2 * 25 / 4),
+    "00-rms-voltage, V": sqrt(50 * 8),
+    "00-decibels, dB": 20 * log10(23.62),
+    "00-output-power, W": (0.775 * 10 ** (26 / 20)) ** 2 / 8,
+    "01-peak-current, A": sqrt(2 * 180 / 4),
+    "01-headroom-voltage": 10 ** (2 / 20) - 1,
+    "01-burst-power, V": sqrt(2 * 120 * 10 ** 0.2 * 6),
+    "01-noise-volts, V": sqrt(80 * 8) / 10 ** (108 / 20),
+    "02-slew-rate, V/s": 2 * pi * 20e3 * 35,
+    "02-full-power-bandwidth, Hz": 40e6 / (2 * pi * sqrt(2 * 180 * 4)),
+    "02-third-harmonic": 1e-3 / hypot(1, 55.5 / 3),
+    "02-hum-at-the-input, V": 1e-3 * 23.62,
+    "03-noise-of-a-resistor, V": e_10k * sqrt(20e3),
+    "03-one-pole, V": 3.3e-9 * sqrt(pi / 2 * 20e3),
+    "03-two-sources, V/√Hz": hypot(3.3e-9, e_1k),
+    "03-snr-at-one-watt, dB": 120 - 10 * log10(100),
+    "04-cable-resistance, Ω": cable,
+    "04-average-equivalent, Ω": average_equivalent(4, radians(60)),
+    "04-peak-equivalent, Ω": peak_equivalent(6, radians(45)),
+    "04-damping": 8 / (0.040 + cable),
+    "05-ripple, V": 3 / (2 * 50 * 10e-3),
+    "05-stored-energy, J": 15e-3 * 50 ** 2 / 2,
+    "05-bleeder-time, s": 2200 * 30e-3 * log(49 / 10),
+    "05-half-winding, A": half_winding(37.1, 0.102, 0.051, 0.9, 30e-3, 3.2, 50),
+    "06-worst-level, W": (2 / pi) ** 2 * 200,
+    "06-music-efficiency": pi / 4 / sqrt(8),
+    "06-each-transistor, W": worst_of_one(50, 4, 0.33, 2),
+    "06-current-at-zero, A": 40 / 8 * sin(radians(30)) / 3,
+    "07-emitter-resistance, Ω": v_60 / 80e-3,
+    "07-meter-reading, V": v_75 * 0.22 / r_all,
+    "07-output-resistance, Ω": (28.3e-3 / 60e-3 + r_all) / 4,
+    "07-larger-resistor, A": 28.3e-3 / (0.44 + 0.0525),
+    "08-sink-temperature, °C": 30 + 60 * 0.5,
+    "08-junction-rise, K": 90 * 0.5 + 90 / 6 * (0.8 + 0.4),
+    "08-sink-at-high-mains, K/W": (125 - 35 - 121 / 6 * (0.8 + 0.4)) / 121,
+    "08-idle-shift, A": 2e-3 * 5 / (0.22 + 0.06 + 28e-3 / 0.1),
+    "08-idle-shift by the exponential (a slip), A": over_threshold(10e-3, 0.1, 0.28, 28e-3) - 0.1,
+    "09-limit-at-zero, A": limit(0.65, 0),
+    "09-limit-warm, A": 2 * 0.55 / 0.65,
+    "09-limit-at-the-rail, A": limit(0.65, 46),
+    "09-detector-tau, s": sqrt((40 / 0.65) ** 2 - 1) / (2 * pi * 10),
+    "09-trip-time, s": -0.979 * log(1 - 0.65 / 46),
+}
+
+for name, value in answers.items():
+    print(f"{name}: {value:.4g}")

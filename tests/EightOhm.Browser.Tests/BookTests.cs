@@ -1,4 +1,3 @@
-using Deque.AxeCore.Commons;
 using EightOhm.Browser.Tests.Browsing;
 using EightOhm.Browser.Tests.Hosting;
 using Microsoft.Playwright;
@@ -9,35 +8,14 @@ namespace EightOhm.Browser.Tests;
 [Collection(SharedHosts.Name)]
 public sealed class BookTests(ChromiumFixture chromium)
 {
-    private static readonly string Axe = new BundledAxeScriptProvider().GetScript();
-
-    public static TheoryData<string> Pages =>
-        [.. Clone.Chapters.Select(c => Path.ChangeExtension(c, "html")).Prepend("index.html").Append("symbols.html").Append("glossary.html")];
+    public static TheoryData<string> Pages => [.. BookLooks.Pages];
 
     [SkippableTheory]
     [MemberData(nameof(Pages))]
-    public async Task A_page_is_sound_in_every_look_and_asks_for_nothing_from_elsewhere(string file)
+    public async Task A_page_is_sound_in_every_look_open_to_all_and_asks_for_nothing_from_elsewhere(string file)
     {
         Needs.Chromium();
-        var run = await BookOfChapters.OfThisBuild;
-        using var server = new FolderServer(run.Book);
-        await using var page = await chromium.Open(new Uri(server.Address, file));
-        foreach (var width in new[] { ChromiumFixture.Wide, ChromiumFixture.Narrow })
-        {
-            await page.Page.SetViewportSizeAsync(width, 900);
-            foreach (var scheme in new[] { ColorScheme.Light, ColorScheme.Dark })
-            {
-                await page.Page.EmulateMediaAsync(new() { ColorScheme = scheme });
-                await Look(page, file);
-                var ink = await page.Page.EvaluateAsync<int>("getComputedStyle(document.body).color.match(/\\d+/g).slice(0, 3).reduce((sum, c) => sum + +c, 0)");
-                Assert.Equal(scheme == ColorScheme.Dark, ink > 3 * 128);
-                // A telephone by day and a desk by night show every rule of the style at least once.
-                if ((width == ChromiumFixture.Wide) == (scheme == ColorScheme.Dark))
-                    await page.Photograph($"book-{LiveRun.Picture(file)}-{scheme}-{width}");
-                if (width == ChromiumFixture.Wide)
-                    Expect.Nothing(await Barriers(page, scheme));
-            }
-        }
+        Expect.Nothing(await BookLooks.Of(chromium, file));
     }
 
     [SkippableFact]
@@ -48,7 +26,7 @@ public sealed class BookTests(ChromiumFixture chromium)
         foreach (var file in new[] { Clone.Chapters[0], Clone.Chapters[^1] }.Select(c => Path.ChangeExtension(c, "html")))
         {
             await using var page = await chromium.Open(new Uri(Path.Combine(run.Book, file)));
-            await Look(page, file);
+            Expect.Nothing(await BookLooks.Faults(page));
             await page.Page.GetByRole(AriaRole.Searchbox).FillAsync("resistance");
             var found = page.Page.Locator(".found a").First;
             await found.WaitForAsync();
@@ -90,28 +68,5 @@ public sealed class BookTests(ChromiumFixture chromium)
             Expect.Nothing(cut.Select(code => $"{chapter}: {code}"));
             Assert.Equal(0, await page.Page.Locator(".top:visible, .turns:visible, .contents:visible, summary:visible, .table-file:visible").CountAsync());
         }
-    }
-
-    private static async Task<IEnumerable<string>> Barriers(WatchedPage page, ColorScheme scheme)
-    {
-        // Through the debugger: the page itself forbids scripts that are not its own.
-        await page.Page.EvaluateAsync(Axe);
-        var found = await page.Page.EvaluateAsync<string[]>(
-            "async () => (await axe.run(document, { resultTypes: ['violations'] })).violations.filter(v => v.impact === 'serious' || v.impact === 'critical')" +
-            ".map(v => v.id + ': ' + v.help + ' at ' + v.nodes.slice(0, 3).map(n => n.target.join(' ')).join('; '))");
-        return found.Select(barrier => $"{scheme}: {barrier}");
-    }
-
-    private static async Task Look(WatchedPage page, string file)
-    {
-        var figures = page.Page.Locator("figure.eo-figure");
-        var count = await figures.CountAsync();
-        for (var i = 0; i < count; i++)
-            await figures.Nth(i).Locator("svg.main-svg .trace").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
-        await page.Page.EvaluateAsync("() => document.fonts.ready");
-        Assert.Equal(0, await page.CountBareRoots());
-        Assert.True(await page.Overflow() <= 0, $"{file} scrolls sideways by {await page.Overflow()} px.");
-        Expect.Nothing(page.Outside);
-        Expect.Nothing(page.Errors);
     }
 }

@@ -17,15 +17,12 @@ public sealed partial class UntrustedTests(JupyterFixture jupyter, ChromiumFixtu
         Needs.Jupyter();
         Needs.Chromium();
         var noise = await HostNoise.Of(chromium, jupyter);
-        await using var page = await JupyterPage.Open(chromium, jupyter, JupyterFixture.Fresh, notebook, runs: false);
-        await page.Settle();
-        await page.Photograph($"untrusted-{LiveRun.Picture(notebook)}");
-        Assert.False(await page.IsTrusted());
 
-        var outputs = await ShownOutput.On(page);
+        var look = await UntrustedLook.Of(chromium, jupyter, notebook);
 
-        Assert.NotEmpty(outputs);
-        foreach (var output in outputs)
+        Assert.False(look.IsTrusted);
+        Assert.NotEmpty(look.Outputs);
+        foreach (var output in look.Outputs)
         {
             if (output.Html.Contains("<math", StringComparison.Ordinal))
                 AssertReadable(output);
@@ -40,7 +37,7 @@ public sealed partial class UntrustedTests(JupyterFixture jupyter, ChromiumFixtu
             Assert.All(Script().Matches(output.Html), script =>
                 Assert.DoesNotContain(PrintedText.Unspaced(script.Groups["code"].Value)[..20], PrintedText.Unspaced(output.Shown), StringComparison.Ordinal));
         }
-        Expect.Nothing(page.Complaints.Except(noise));
+        Expect.Nothing(look.Complaints.Except(noise));
     }
 
     // The same words as the plain text: no root sign lost, no bracket, no subscript run into its letter.

@@ -66,13 +66,17 @@ internal sealed partial class JupyterPage(WatchedPage watched) : IAsyncDisposabl
 
     // Ports, addresses of this machine, cache stamps and the notebook's own name differ between pages.
     private static string Settled(string complaint) =>
-        Name().Replace(Stamp().Replace(Discovery().Replace(complaint, "http://KERNEL/discovery"), ""), "/notebooks/NOTEBOOK");
+        Beside().Replace(Name().Replace(Stamp().Replace(Discovery().Replace(complaint, "http://KERNEL/discovery"), ""), "/notebooks/NOTEBOOK"), "/notebooks/");
 
     [GeneratedRegex(@"http://[^/\s]+:(?:20[4-9]\d|2[1-9]\d\d|3000)/discovery")]
     private static partial Regex Discovery();
 
     [GeneratedRegex(@"\?v=\w+|:\d+:\d+(?=\])")]
     private static partial Regex Stamp();
+
+    // The host's own script is sought beside the notebook, in whatever folder that is.
+    [GeneratedRegex(@"/notebooks/\w+/(?:[^/\s\]]+/)?(?=undefinedresources/)")]
+    private static partial Regex Beside();
 
     [GeneratedRegex(@"/notebooks/\w+/(?:[^/\s\]]+/)?[^/\s\]]+\.ipynb")]
     private static partial Regex Name();

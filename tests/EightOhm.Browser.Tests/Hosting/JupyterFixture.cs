@@ -43,11 +43,14 @@ public sealed class JupyterFixture : IAsyncLifetime, IDisposable
 
     async Task IAsyncLifetime.InitializeAsync()
     {
+        if (Needs.IsPatient)
+            _ = FreshClone.Restored;
         var environment = burrow.Environment;
         Directory.CreateDirectory(Path.GetDirectoryName(StaleCopy)!);
         await File.WriteAllTextAsync(StaleCopy, "an earlier build");
-        // Built apart from artifacts/, where other test projects may be loading the same assemblies at this moment.
-        await Command.Must(Clone.Root, environment, Patience, "dotnet", "pack", "--artifacts-path", burrow.Below("build"), "-o", burrow.Below("artifacts", "feed"));
+        // Packed from what was just built for these tests: the same sources, and nothing is written where other test projects load assemblies.
+        var configuration = Path.GetFileName(Path.TrimEndingDirectorySeparator(AppContext.BaseDirectory));
+        await Command.Must(Clone.Root, environment, Patience, "dotnet", "pack", "--no-build", "-c", configuration, "-o", burrow.Below("artifacts", "feed"));
         if (!Needs.HasJupyter)
             return;
         Folders.Copy(Path.Combine(Clone.Root, ".config"), burrow.Below(".config"));

@@ -16,9 +16,12 @@ internal static class Needs
 
     public static void Chromium() => Unless(ChromiumPath is not null, "Chromium is not on the path (Debian: chromium).");
 
+    /// <summary>Whether tests of minutes run.</summary>
+    public static bool IsPatient => Required || IsSet("EIGHTOHM_SLOW");
+
     /// <summary>A test of minutes, kept out of a plain <c>dotnet test</c>.</summary>
     public static void Patience() =>
-        Unless(Required || IsSet("EIGHTOHM_SLOW"), "A slow test: set EIGHTOHM_SLOW=1 to run it.");
+        Unless(IsPatient, "A slow test: set EIGHTOHM_SLOW=1 to run it.");
 
     private static void Unless(bool met, string reason)
     {

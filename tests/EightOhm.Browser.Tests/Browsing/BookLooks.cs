@@ -1,0 +1,72 @@
+using Deque.AxeCore.Commons;
+using EightOhm.Browser.Tests.Hosting;
+using Microsoft.Playwright;
+
+namespace EightOhm.Browser.Tests.Browsing;
+
+/// <summary>The pages of the book, each opened once and looked at by day and by night, on a desk and on a telephone.</summary>
+internal static class BookLooks
+{
+    private static readonly SideBySide<IReadOnlyList<string>> Looks = new();
+    private static readonly string Axe = new BundledAxeScriptProvider().GetScript();
+
+    /// <summary>The pages.</summary>
+    public static IReadOnlyList<string> Pages { get; } =
+        [.. Clone.Chapters.Select(c => Path.ChangeExtension(c, "html")).Prepend("index.html").Append("symbols.html").Append("glossary.html")];
+
+    /// <summary>What is wrong with a page in any look, a sentence each.</summary>
+    public static Task<IReadOnlyList<string>> Of(ChromiumFixture chromium, string file) =>
+        Looks.Of(file, Pages.Select(IReadOnlyList<string> (page) => [page]), page => Faults(chromium, page));
+
+    /// <summary>What is wrong with a page as it is open now.</summary>
+    public static async Task<IReadOnlyList<string>> Faults(WatchedPage page)
+    {
+        var faults = new List<string>();
+        var figures = page.Page.Locator("figure.eo-figure");
+        var count = await figures.CountAsync();
+        for (var i = 0; i < count; i++)
+            await figures.Nth(i).Locator("svg.main-svg .trace").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        await page.Page.EvaluateAsync("() => document.fonts.ready");
+        if (await page.CountBareRoots() is > 0 and var roots)
+            faults.Add($"{roots} roots without their sign");
+        if (await page.Overflow() is > 0 and var overflow)
+            faults.Add($"scrolls sideways by {overflow} px");
+        faults.AddRange(page.Outside);
+        faults.AddRange(page.Errors);
+        return faults;
+    }
+
+    private static async Task<IReadOnlyList<string>> Faults(ChromiumFixture chromium, string file)
+    {
+        var run = await BookOfChapters.OfThisBuild;
+        var faults = new List<string>();
+        using var server = new FolderServer(run.Book);
+        await using var page = await chromium.Open(new Uri(server.Address, file));
+        foreach (var width in new[] { ChromiumFixture.Wide, ChromiumFixture.Narrow })
+        {
+            await page.Page.SetViewportSizeAsync(width, 900);
+            foreach (var scheme in new[] { ColorScheme.Light, ColorScheme.Dark })
+            {
+                await page.Page.EmulateMediaAsync(new() { ColorScheme = scheme });
+                faults.AddRange((await Faults(page)).Concat(await Colours(page, scheme)).Select(fault => $"{scheme}, {width} px: {fault}"));
+                // A telephone by day and a desk by night show every rule of the style at least once.
+                if ((width == ChromiumFixture.Wide) == (scheme == ColorScheme.Dark))
+                    await page.Photograph($"book-{LiveRun.Picture(file)}-{scheme}-{width}");
+            }
+        }
+
+        return faults;
+    }
+
+    private static async Task<IEnumerable<string>> Colours(WatchedPage page, ColorScheme scheme)
+    {
+        var ink = await page.Page.EvaluateAsync<int>("getComputedStyle(document.body).color.match(/\\d+/g).slice(0, 3).reduce((sum, c) => sum + +c, 0)");
+        // Through the debugger: the page itself forbids scripts that are not its own.
+        if (!await page.Page.EvaluateAsync<bool>("'axe' in window"))
+            await page.Page.EvaluateAsync(Axe);
+        var barriers = await page.Page.EvaluateAsync<string[]>(
+            "async () => (await axe.run(document, { resultTypes: ['violations'] })).violations.filter(v => v.impact === 'serious' || v.impact === 'critical')" +
+            ".map(v => v.id + ': ' + v.help + ' at ' + v.nodes.slice(0, 3).map(n => n.target.join(' ')).join('; '))");
+        return scheme == ColorScheme.Dark == ink > 3 * 128 ? barriers : barriers.Append($"ink of {ink}");
+    }
+}

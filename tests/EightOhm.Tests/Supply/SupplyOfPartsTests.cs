@@ -43,7 +43,7 @@ public class SupplyOfPartsTests
         Assert.Equal((24e-3, At(230.V).CapacitorEsr, At(230.V).DiodeResistance), (small.Reservoir.Farads, small.CapacitorEsr, small.DiodeResistance));
         Assert.Equal(0.8 * At(230.V).Reservoir.Farads, At(230.V).WithReservoirs(0.8).Reservoir.Farads, 1e-15);
         Assert.True(small.SteadyState(RailCurrent.Constant(3.A)).Ripple > At(230.V).SteadyState(RailCurrent.Constant(3.A)).Ripple);
-        Assert.Contains("reservoir", Assert.ThrowsAny<ArgumentOutOfRangeException>(() => At(230.V).WithReservoirs(0.F)).Message, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("reservoir", Assert.ThrowsAny<ArgumentOutOfRangeException>(() => At(230.V).WithReservoirs(0.mF)).Message, StringComparison.OrdinalIgnoreCase);
         Assert.ThrowsAny<ArgumentOutOfRangeException>(() => DualRailSupply.Of(Toroid, Bridge, Reservoir, 0, 230.V, 50.Hz, 10.mOhm));
     }
 }

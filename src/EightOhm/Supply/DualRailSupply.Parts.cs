@@ -31,10 +31,15 @@ public sealed partial class DualRailSupply
         }.AtMains(Ratio.FromDecimalFractions((Guard.Positive(line) / transformer.Primary) - 1));
     }
 
+    /// <summary>The same supply with reservoirs off nominal.</summary>
+    /// <param name="factor">Capacitance over that of this supply, such as 0.8; greater than 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The factor is not positive.</exception>
+    public DualRailSupply WithReservoirs(double factor) => WithReservoirs(Guard.Positive(factor) * Reservoir);
+
     /// <summary>The same supply with other reservoirs: what their tolerance makes of the rails.</summary>
     /// <param name="reservoir">On each rail; greater than 0 F.</param>
     /// <exception cref="ArgumentOutOfRangeException">The capacitance is not positive.</exception>
-    public DualRailSupply WithReservoir(ElectricCapacitance reservoir) => new(Half, Mains, HalfResistance, SharedResistance, Drop, reservoir)
+    public DualRailSupply WithReservoirs(ElectricCapacitance reservoir) => new(Half, Mains, HalfResistance, SharedResistance, Drop, reservoir)
     {
         CapacitorEsr = CapacitorEsr,
         DiodeResistance = DiodeResistance,

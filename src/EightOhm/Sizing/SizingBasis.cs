@@ -30,7 +30,7 @@ public sealed record SizingBasis
 
     /// <summary>Of a safe area, used at most by a load: what lies between is the limiter's, with the spread of its parts.</summary>
     [Symbol("u_SOA")]
-    public Ratio AreaUse { get; init; } = 75.percent;
+    public Ratio AreaUse { get; init; } = 55.percent;
 
     /// <summary>Distortion at the highest frequency into the rated load, at most.</summary>
     [Symbol("D_max")]

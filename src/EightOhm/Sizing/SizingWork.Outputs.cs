@@ -133,20 +133,19 @@ internal sealed partial class SizingWork
 
     private const double ChargeMargin = 4, DriverVolts = 1.4;
 
-    // The junctions keep their limit while the worst sine lasts at high mains, and music stays below the thermostat.
-    private DevicePick<HeatSinkCard>? SinkFor(SizedOutputs o) => set.Smallest<HeatSinkCard>(
-        s => 1 / s.ToAir.Si,
-        new DeviceNeed<HeatSinkCard>("room on its base", s => new SizedSink(s, o, targets, basis).BaseShare),
-        new DeviceNeed<HeatSinkCard>("cooling for the worst sine", s =>
-        {
-            var at = new SizedSink(s, o, targets, basis);
-            return (basis.Junction.Kelvins - targets.Air.Kelvins) / at.JunctionRise;
-        }),
-        new DeviceNeed<HeatSinkCard>("cooling for music below the thermostat", s =>
-        {
-            var at = new SizedSink(s, o, targets, basis);
-            return (at.CutOff.Kelvins - basis.CutTolerance.Kelvins - targets.Air.Kelvins) / at.MusicRise;
-        }));
+    // The junctions keep their limit while the worst sine lasts at high mains; with music they stay below the temperature of their safe area, and the sink below the thermostat.
+    private DevicePick<HeatSinkCard>? SinkFor(SizedOutputs o)
+    {
+        var at = set.Of<HeatSinkCard>().ToDictionary(s => s, s => new SizedSink(s, o, targets, basis));
+        var air = targets.Air.Kelvins;
+        return set.Smallest(
+            s => 1 / s.ToAir.Si,
+            new DeviceNeed<HeatSinkCard>("room on its base", s => at[s].BaseShare),
+            new DeviceNeed<HeatSinkCard>("cooling for the worst sine", s => (basis.Junction.Kelvins - air) / at[s].JunctionRise),
+            new DeviceNeed<HeatSinkCard>("cooling for music below the thermostat", s => (at[s].CutOff.Kelvins - basis.CutTolerance.Kelvins - air) / at[s].MusicRise),
+            new DeviceNeed<HeatSinkCard>("cooling for music before an event", s => (basis.Case.Kelvins - air) / at[s].MusicJunctionRise),
+            new DeviceNeed<HeatSinkCard>("cooling for the safe area on the heat of the worst sine", s => 1 / o.LastingUse(at[s].Case, Ratings)));
+    }
 
     private void TellSink()
     {

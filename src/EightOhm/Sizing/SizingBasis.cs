@@ -108,7 +108,11 @@ public sealed record SizingBasis
     [Symbol("k_h")]
     public Ratio GainLeft { get; init; } = 60.percent;
 
-    /// <summary>The most pairs of output transistors.</summary>
+    /// <summary>Pairs of output transistors where the designer chose them; as few as are enough when not given.</summary>
+    [Symbol("n")]
+    public int? Pairs { get; init; }
+
+    /// <summary>The most pairs of output transistors that are tried.</summary>
     public int MostPairs { get; init; } = 8;
 
     /// <summary>The most reservoirs of a rail.</summary>

@@ -45,6 +45,8 @@ internal sealed partial class SizingWork
     private SizedOutputs Fewest(Transistor n, Transistor p, RailLine rails)
     {
         SizedOutputs? best = null;
+        if (basis.Pairs is { } chosen)
+            return SizedOutputs.Of(n, p, chosen, targets, basis, rails, Ratings);
         var current = Ratings.Max(r => r.PeakCurrent.Amperes) / SizedOutputs.Greatest(n, basis.GainLeft).Amperes;
         for (var k = Math.Clamp((int)Math.Ceiling(current), 1, basis.MostPairs); k <= basis.MostPairs; k++)
         {
@@ -83,7 +85,7 @@ internal sealed partial class SizingWork
 
         Take("output npn", npn, outputsBecause);
         Take("output pnp", pnp, "the complement of the npn");
-        Choose("n", pairs, "as few pairs as safe area, dissipation, current and a sink of the set allow");
+        Choose("n", pairs, basis.Pairs is not null ? "as asked for" : "as few pairs as safe area, dissipation, current and a sink of the set allow");
         Choose("R_E", emitterResistor, "keeps the bias from running away with the spreader on the sink");
         Choose("I_1max", o.GreatestEach, "peak current of one transistor: its gain falls beyond");
         if (Between > npn.MaxCollectorEmitterVoltage * basis.VoltageUse.DecimalFractions)

@@ -44,6 +44,39 @@ internal sealed class AskedValues
         Highest = Get<Frequency>("f_max"),
     };
 
+    /// <summary>What the design takes for granted, and the pairs where they were asked for: its own inputs, as asked or as they stand.</summary>
+    public SizingBasis Basis()
+    {
+        var usual = new SizingBasis();
+        return usual with
+        {
+            Pairs = Asked<int>("n"),
+            Case = Get("T_case", usual.Case),
+            Junction = Get("T_jmax", usual.Junction),
+            Idle = Get("T_out", usual.Idle),
+            Insulator = Get("theta_CS", usual.Insulator),
+            Tab = Get("A_tab", usual.Tab),
+            FinError = Get("m_fin", usual.FinError),
+            CutTolerance = Get("dT_cut", usual.CutTolerance),
+            Collector = Get("R_C", usual.Collector),
+            SecondStage = Get("V_2nd", usual.SecondStage),
+            Wiring = Get("R_wire", usual.Wiring),
+            LineResistance = Get("R_line", usual.LineResistance),
+            VoltageUse = Get("k_dev", usual.VoltageUse),
+            CapacitorUse = Get("k_cap", usual.CapacitorUse),
+            InsideAir = Get("T_in", usual.InsideAir),
+            BridgeToAir = Get("theta_br", usual.BridgeToAir),
+            JunctionRoom = Get("dT_br", usual.JunctionRoom),
+            SafeVoltage = Get("V_safe", usual.SafeVoltage),
+            SafeTime = Get("t_safe", usual.SafeTime),
+            Distortion = Get("D_max", usual.Distortion),
+            LeastDistortion = Get("D_maxmin", usual.LeastDistortion),
+        };
+    }
+
+    private T Get<T>(string name, T usual)
+        where T : struct => Asked<T>(name) ?? (template.Inputs.FirstOrDefault(i => i.Name == name)?.Value is T own ? own : usual);
+
     private T? Asked<T>(string name)
         where T : struct => values.TryGetValue(name, out var value) ? (T)value : null;
 

@@ -41,7 +41,7 @@ internal sealed record LiteralCode(QuantityKind Kind, string? Suffix)
         if (Suffix is null)
             return $"new {Kind.Name}({Plain(si)})";
         return Spelled(Suffix, si) is { Reads: true } own ? own.Text
-            : Units.Where(u => u.Value.ReturnType == Kind.Type).Select(u => Spelled(u.Key, si)).Where(s => s is { Reads: true }).MinBy(s => s!.Text.Length)?.Text
+            : Units.Where(u => u.Value.ReturnType == Kind.Type && u.Key.All(char.IsAscii)).Select(u => Spelled(u.Key, si)).Where(s => s is { Reads: true }).MinBy(s => s!.Text.Length)?.Text
                 ?? Spelled(Suffix, si)!.Text;
     }
 

@@ -53,7 +53,7 @@ internal sealed class Maker(IAnsiConsole output, DesignTemplate template)
     {
         try
         {
-            return FirstSizing.Of(asked.Targets(), set);
+            return FirstSizing.Of(asked.Targets(), set, asked.Basis());
         }
         catch (RefusedValueException e)
         {

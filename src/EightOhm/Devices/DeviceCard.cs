@@ -1,4 +1,5 @@
 using System.Text;
+using EightOhm.Explaining;
 using EightOhm.Json;
 
 namespace EightOhm.Devices;
@@ -34,6 +35,7 @@ public abstract class DeviceCard
     /// <typeparam name="T">The kind: <see cref="Transistor"/>, <see cref="RectifierBridge"/>, …; <see cref="DeviceCard"/> for whatever it is.</typeparam>
     /// <param name="path">The file, from the working directory: "cards/bridge.json" beside a notebook.</param>
     /// <exception cref="CardException">The file is missing, is no card, or one of another kind; the message says where and what is allowed.</exception>
+    [Worked("read from the card")]
     public static T Load<T>(string path)
         where T : DeviceCard
     {
@@ -53,6 +55,7 @@ public abstract class DeviceCard
     /// <param name="json">The card.</param>
     /// <param name="name">What to call it in messages.</param>
     /// <exception cref="CardException">The text is no card, or one of another kind; the message says where and what is allowed.</exception>
+    [Worked("read from the card")]
     public static T Parse<T>(string json, string name = "card")
         where T : DeviceCard
     {

@@ -1,4 +1,5 @@
 using System.Text;
+using EightOhm.Explaining;
 
 namespace EightOhm.Devices;
 
@@ -54,6 +55,7 @@ public sealed class DeviceSet
     /// <param name="size">What makes a device large.</param>
     /// <param name="needs">What it must have; a figure over what is needed of it.</param>
     /// <returns>The device with the reason in words; null when the set has none of the kind.</returns>
+    [Worked("the first that is enough, from the smallest up; else the one whose shortest figure is nearest")]
     public DevicePick<T>? Smallest<T>(Func<T, double> size, params IReadOnlyList<DeviceNeed<T>> needs)
         where T : DeviceCard => Smallest(_ => true, size, needs);
 
@@ -63,6 +65,7 @@ public sealed class DeviceSet
     /// <param name="size">What makes a device large.</param>
     /// <param name="needs">What it must have; a figure over what is needed of it.</param>
     /// <returns>The device with the reason in words; null when the set has none of them.</returns>
+    [Worked("the first that is enough, from the smallest up; else the one whose shortest figure is nearest")]
     public DevicePick<T>? Smallest<T>(Func<T, bool> among, Func<T, double> size, params IReadOnlyList<DeviceNeed<T>> needs)
         where T : DeviceCard
     {

@@ -49,6 +49,7 @@ public sealed class TransformerSize : DeviceCard
     /// <param name="secondary">Of each of two at full load, rms; greater than 0 V.</param>
     /// <param name="mains">Mains frequency; greater than 0 Hz.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    [Worked("the rating, regulation and inrush of the size at these voltages")]
     public MainsTransformer Wound(ElectricPotential primary, ElectricPotential secondary, Frequency mains) =>
         Parse<MainsTransformer>(CardOf(primary, secondary, mains), Name);
 

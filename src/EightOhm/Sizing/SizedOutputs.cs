@@ -16,8 +16,8 @@ internal sealed class SizedOutputs
     internal static readonly Duration Event = 100.ms;
     private static readonly double[] Resistors = [0.1, 0.15, 0.22, 0.33, 0.47, 0.68, 1];
 
-    // Half of the gain at which bias runs away, and a little more: parts spread.
-    private const double LoopGain = 0.6;
+    // Half of the gain at which bias runs away: parts spread, and what is near it drifts far.
+    private const double LoopGain = 0.5;
 
     private readonly AmplifierTargets targets;
     private readonly SizingBasis basis;
@@ -55,6 +55,24 @@ internal sealed class SizedOutputs
 
     /// <summary>The same while music plays at an eighth of the power.</summary>
     public Power Music { get; private set; }
+
+    /// <summary>Kelvins of a junction over its case at the crest of the lowest note, while the worst sine lasts.</summary>
+    public double Crest { get; private set; }
+
+    /// <summary>The greatest use of a transistor's safe area from rest, with a case and an average of heat.</summary>
+    public double LastingUse(Temperature T_C, OutputRating[] ratings)
+    {
+        var each = Worst / (2 * Pairs);
+        try
+        {
+            return new[] { Npn, Pnp }.Max(card => new SafeArea(card).For(T_C, Event, each) is var area
+                ? ratings.Max(r => SafeAreaUtilisation.Of(area, new LoadEllipse(stage.Rail, Level(r, targets.Phase), r.Load, targets.Phase, EmitterResistor, Pairs)).Use) : 0);
+        }
+        catch (Exception e) when (e is RefusedValueException or ShortfallException)
+        {
+            return double.PositiveInfinity; // the junction has no room left
+        }
+    }
 
     /// <summary>At idle, high mains.</summary>
     public Power Idling => stage.At(0.V, targets.Load, 0.deg).Total;
@@ -108,12 +126,14 @@ internal sealed class SizedOutputs
         {
             Worst = Highest(ratings, phases, (r, phi) => stage.Maximum(r.Load, phi).Total);
             Music = Highest(ratings, phases, (r, phi) => stage.Sine(r.Power / 8, r.Load, phi).Total);
+            Crest = CrestOf(ratings);
         }
         catch (Exception e) when (e is RefusedValueException or ShortfallException)
         {
             // The supply has no rail left for such currents: the heat is at most that of a rail that does not sag.
             Worst = Highest(ratings, phases, (r, phi) => ClassB.Worst(stage.Rail, r.Load, phi));
             Music = Worst / 2;
+            Crest = (double)Worst.Watts / Pairs * Npn.JunctionToCase.Si;
             missing.Add("the supply has no rail at these currents");
         }
 
@@ -136,14 +156,25 @@ internal sealed class SizedOutputs
     {
         try
         {
-            var level = UnitMath.Min(r.PeakVoltage, 0.999 * stage.FullSwing(r.Load, phi));
-            return SafeAreaUtilisation.Of(area, new LoadEllipse(stage.Rail, level, r.Load, phi, EmitterResistor, Pairs)).Use <= basis.AreaUse.DecimalFractions;
+            return SafeAreaUtilisation.Of(area, new LoadEllipse(stage.Rail, Level(r, phi), r.Load, phi, EmitterResistor, Pairs)).Use <= basis.AreaUse.DecimalFractions;
         }
         catch (Exception e) when (e is RefusedValueException or ShortfallException)
         {
             return false; // more voltage than the card knows of, or no rail
         }
     }
+
+    private ElectricPotential Level(OutputRating r, Angle phi) => UnitMath.Min(r.PeakVoltage, 0.999 * stage.FullSwing(r.Load, phi));
+
+    // A quarter of the way from junction to case for chip, solder, header and tab each (common practice, no source).
+    private double CrestOf(OutputRating[] ratings)
+    {
+        var theta = UnitMath.Max(Npn.JunctionToCase, Pnp.JunctionToCase);
+        var device = new FosterImpedance([.. Steps.Select(tau => (theta / 4, tau))]);
+        return ratings.Max(r => device.Under(stage.OverPeriod(stage.Maximum(r.Load, targets.Phase).Level, r.Load, targets.Phase, targets.Lowest)).Peak.Kelvins);
+    }
+
+    private static readonly Duration[] Steps = [1.2.ms, 11.ms, 70.ms, 500.ms];
 
     private static Power Highest(OutputRating[] ratings, Angle[] phases, Func<OutputRating, Angle, Power> of) =>
         ratings.SelectMany(r => phases.Select(phi => of(r, phi))).MaxBy(p => (double)p.Watts);

@@ -45,8 +45,18 @@ internal sealed class SizedSink
     /// <summary>Kelvins of the sink over the air with music.</summary>
     public double MusicRise => (double)outputs.Music.Watts * ToAir.Si;
 
-    /// <summary>Kelvins of the junctions over the air while the worst sine lasts.</summary>
-    public double JunctionRise => ((double)outputs.Worst.Watts * ToAir.Si) + (each * (Math.Max(outputs.Npn.JunctionToCase.Si, outputs.Pnp.JunctionToCase.Si) + basis.Insulator.Si + spread));
+    /// <summary>Kelvins of the junctions over the air while the worst sine lasts, at the crest of the lowest note.</summary>
+    public double JunctionRise => CaseRise + Math.Max(outputs.Crest, each * Junction);
+
+    /// <summary>The cases while the worst sine lasts.</summary>
+    public Temperature Case => (targets.Air.DegreesCelsius + CaseRise).degC;
+
+    /// <summary>Kelvins of the junctions over the air with music.</summary>
+    public double MusicJunctionRise => MusicRise + ((double)outputs.Music.Watts / (2 * outputs.Pairs) * (Junction + basis.Insulator.Si + spread));
+
+    private double CaseRise => ((double)outputs.Worst.Watts * ToAir.Si) + (each * (basis.Insulator.Si + spread));
+
+    private double Junction => Math.Max(outputs.Npn.JunctionToCase.Si, outputs.Pnp.JunctionToCase.Si);
 
     private const double LeastRise = 10;
 

@@ -30,7 +30,7 @@ public sealed record SizingBasis
 
     /// <summary>Of a safe area, used at most by a load: what lies between is the limiter's, with the spread of its parts.</summary>
     [Symbol("u_SOA")]
-    public Ratio AreaUse { get; init; } = 75.percent;
+    public Ratio AreaUse { get; init; } = 55.percent;
 
     /// <summary>Distortion at the highest frequency into the rated load, at most.</summary>
     [Symbol("D_max")]
@@ -108,7 +108,11 @@ public sealed record SizingBasis
     [Symbol("k_h")]
     public Ratio GainLeft { get; init; } = 60.percent;
 
-    /// <summary>The most pairs of output transistors.</summary>
+    /// <summary>Pairs of output transistors where the designer chose them; as few as are enough when not given.</summary>
+    [Symbol("n")]
+    public int? Pairs { get; init; }
+
+    /// <summary>The most pairs of output transistors that are tried.</summary>
     public int MostPairs { get; init; } = 8;
 
     /// <summary>The most reservoirs of a rail.</summary>

@@ -25,7 +25,7 @@ internal sealed partial class SizingWork
             Miss("The sensitivity is more than rated power needs: the amplifier would have to attenuate.");
         TellSlewRate(gain);
         var corner = FilterRatio * targets.Highest.Hertz;
-        Choose("C_in", PreferredValues.AtMostOf12(1 / (2 * Math.PI * InputOhms * corner)).F, "as low a corner as leaves the highest frequency alone: less noise, less of what a cable picks up");
+        Choose("C_in", ElectricCapacitance.FromFarads(PreferredValues.AtMostOf12(1 / (2 * Math.PI * InputOhms * corner))), "as low a corner as leaves the highest frequency alone: less noise, less of what a cable picks up");
         // An amplifier of another level has another gain: half to twice what it needs is still a line-level amplifier's.
         Choose("A_lo", Gain.FromRatio(PreferredValues.Down(gain * 0.8, 2)), "a fifth below what rated power needs at the sensitivity");
         Choose("A_hi", Gain.FromRatio(PreferredValues.Up(gain * 1.25, 2)), "a quarter above it");

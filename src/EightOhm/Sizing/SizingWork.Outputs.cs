@@ -45,6 +45,8 @@ internal sealed partial class SizingWork
     private SizedOutputs Fewest(Transistor n, Transistor p, RailLine rails)
     {
         SizedOutputs? best = null;
+        if (basis.Pairs is { } chosen)
+            return SizedOutputs.Of(n, p, chosen, targets, basis, rails, Ratings);
         var current = Ratings.Max(r => r.PeakCurrent.Amperes) / SizedOutputs.Greatest(n, basis.GainLeft).Amperes;
         for (var k = Math.Clamp((int)Math.Ceiling(current), 1, basis.MostPairs); k <= basis.MostPairs; k++)
         {
@@ -83,7 +85,7 @@ internal sealed partial class SizingWork
 
         Take("output npn", npn, outputsBecause);
         Take("output pnp", pnp, "the complement of the npn");
-        Choose("n", pairs, "as few pairs as safe area, dissipation, current and a sink of the set allow");
+        Choose("n", pairs, basis.Pairs is not null ? "as asked for" : "as few pairs as safe area, dissipation, current and a sink of the set allow");
         Choose("R_E", emitterResistor, "keeps the bias from running away with the spreader on the sink");
         Choose("I_1max", o.GreatestEach, "peak current of one transistor: its gain falls beyond");
         if (Between > npn.MaxCollectorEmitterVoltage * basis.VoltageUse.DecimalFractions)
@@ -133,20 +135,19 @@ internal sealed partial class SizingWork
 
     private const double ChargeMargin = 4, DriverVolts = 1.4;
 
-    // The junctions keep their limit while the worst sine lasts at high mains, and music stays below the thermostat.
-    private DevicePick<HeatSinkCard>? SinkFor(SizedOutputs o) => set.Smallest<HeatSinkCard>(
-        s => 1 / s.ToAir.Si,
-        new DeviceNeed<HeatSinkCard>("room on its base", s => new SizedSink(s, o, targets, basis).BaseShare),
-        new DeviceNeed<HeatSinkCard>("cooling for the worst sine", s =>
-        {
-            var at = new SizedSink(s, o, targets, basis);
-            return (basis.Junction.Kelvins - targets.Air.Kelvins) / at.JunctionRise;
-        }),
-        new DeviceNeed<HeatSinkCard>("cooling for music below the thermostat", s =>
-        {
-            var at = new SizedSink(s, o, targets, basis);
-            return (at.CutOff.Kelvins - basis.CutTolerance.Kelvins - targets.Air.Kelvins) / at.MusicRise;
-        }));
+    // The junctions keep their limit while the worst sine lasts at high mains; with music they stay below the temperature of their safe area, and the sink below the thermostat.
+    private DevicePick<HeatSinkCard>? SinkFor(SizedOutputs o)
+    {
+        var at = set.Of<HeatSinkCard>().ToDictionary(s => s, s => new SizedSink(s, o, targets, basis));
+        var air = targets.Air.Kelvins;
+        return set.Smallest(
+            s => 1 / s.ToAir.Si,
+            new DeviceNeed<HeatSinkCard>("room on its base", s => at[s].BaseShare),
+            new DeviceNeed<HeatSinkCard>("cooling for the worst sine", s => (basis.Junction.Kelvins - air) / at[s].JunctionRise),
+            new DeviceNeed<HeatSinkCard>("cooling for music below the thermostat", s => (at[s].CutOff.Kelvins - basis.CutTolerance.Kelvins - air) / at[s].MusicRise),
+            new DeviceNeed<HeatSinkCard>("cooling for music before an event", s => (basis.Case.Kelvins - air) / at[s].MusicJunctionRise),
+            new DeviceNeed<HeatSinkCard>("cooling for the safe area on the heat of the worst sine", s => 1 / o.LastingUse(at[s].Case, Ratings)));
+    }
 
     private void TellSink()
     {

@@ -56,7 +56,7 @@ public class DesignInputTests
     public void Only_the_values_and_reasons_of_inputs_change()
     {
         var template = DesignTemplate.Of([("01.ipynb", Template.Notebook(Cell))]);
-        var (_, bytes) = template.With(i => i.Name == "n" ? ("4", "\"four\"") : i.Name == "P" ? ("60.W", null) : default).Single();
+        var (_, bytes) = template.With(i => i.Name switch { "n" => ("4", "\"four\""), "P" => ("60.W", null), _ => default((string?, string?)) }).Single();
         Assert.Equal(Cell.Replace("100.W", "60.W", StringComparison.Ordinal).Replace("\"n\", 3, because: \"pairs\"", "\"n\", 4, because: \"four\"", StringComparison.Ordinal), Template.Source(bytes));
     }
 

@@ -11,7 +11,7 @@ public sealed partial class OtherAmplifierTests : IDisposable
     public void Dispose() => Directory.Delete(place, recursive: true);
 
     [Theory]
-    [InlineData("mono 60 W 4 Ω 120 V", new[] { "P=60 W", "R_L=4 Ohm", "n_ch=1", "V_line=120 V", "f_mains=60 Hz", "V_in=0.775 V" })]
+    [InlineData("mono 60 W 4 Ω 120 V", new[] { "P=60 W", "R_L=4 Ohm", "n_ch=1", "V_line=120 V", "f_mains=60 Hz", "V_in=0.775 V", "n=3" })] // a third pair: the distortion of two asks for a faster loop than is safe
     [InlineData("stereo 25 W 8 Ω 100 V", new[] { "P=25 W", "R_L=8 Ohm", "V_line=100 V", "f_mains=50 Hz" })]
     [InlineData("stereo 250 W 4 Ω 230 V", new[] { "P=250 W", "R_L=4 Ohm" })]
     public async Task It_runs_to_the_end_and_meets_what_is_asked(string name, string[] targets)

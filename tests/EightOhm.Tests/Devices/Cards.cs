@@ -11,13 +11,13 @@ internal static class Cards
 
     public static string OutputPnp { get; } = Path.Combine(Folder, "output-pnp.json");
 
+    /// <summary>A card of each kind beside transistors, for the tests alone: the design's may move.</summary>
+    public static string Design { get; } = Path.Combine(Root(), "tests", "EightOhm.Tests", "Devices", "Examples");
+
     /// <summary>The cards of the design.</summary>
-    public static string Design { get; } = Path.Combine(Root(), "notebooks", "tern-100", "cards");
+    public static IEnumerable<DeviceCard> All => Directory.GetFiles(Path.Combine(Root(), "notebooks", "tern-100", "cards"), "*.json").Select(DeviceCard.Load<DeviceCard>);
 
-    /// <summary>All of them.</summary>
-    public static IEnumerable<DeviceCard> All => Directory.GetFiles(Design, "*.json").Select(DeviceCard.Load<DeviceCard>);
-
-    /// <summary>One of them.</summary>
+    /// <summary>One of the tests' own.</summary>
     public static T Of<T>(string role)
         where T : DeviceCard => DeviceCard.Load<T>(Path.Combine(Design, role + ".json"));
 

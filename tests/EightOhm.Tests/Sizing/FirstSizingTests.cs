@@ -9,7 +9,7 @@ namespace EightOhm.Tests.Sizing;
 /// <summary>A first sizing always answers, its answers hang together, and what is not enough is said.</summary>
 public class FirstSizingTests
 {
-    private static readonly Lazy<FirstSizing> Mono = new(() => FirstSizing.Of(new() { Power = 60.W, Load = 4.Ohm, Channels = 1, Line = 120.V, Mains = 60.Hz, Sensitivity = 0.775.V }, DeviceSet.Shipped));
+    private static readonly Lazy<FirstSizing> Mono = new(() => FirstSizing.Of(new() { Power = 60.W, Load = 4.Ohm, Channels = 1, Line = 120.V, Mains = 60.Hz, Sensitivity = 0.775.V }, DeviceSet.Shipped, new() { Pairs = 3 }));
     private static readonly Lazy<FirstSizing> Stereo = new(() => FirstSizing.Of(new() { Power = 25.W, Load = 8.Ohm, Line = 100.V, Mains = 50.Hz }, DeviceSet.Shipped));
     private static readonly Lazy<FirstSizing> Impossible = new(() => FirstSizing.Of(new() { Power = 5000.W, Load = 2.Ohm }, DeviceSet.Shipped));
 
@@ -62,8 +62,8 @@ public class FirstSizingTests
     {
         // √(60·4)/0.775 is 19.99; 100 Ω with 10 kΩ across it is 99.01 Ω: 1880 Ω, within the half step of 192 a decade.
         Assert.Equal(1880, ((ElectricResistance)Choice(Mono.Value, "R_f")).Ohms, 1880 * 0.006);
-        // Six times 2π·20 kHz·√(2·60·4) V is 16.5 V/µs.
-        Assert.InRange(((ElectricPotentialChangeRate)Choice(Mono.Value, "SR")).VoltsPerMicroseconds, 16.6, 20);
+        // Six times 2π·20 kHz·√(2·60·4) V is 16.5 V/µs; the loop's speed may ask for more, but not for a unity-gain frequency past 2.5 MHz.
+        Assert.InRange(((ElectricPotentialChangeRate)Choice(Mono.Value, "SR")).VoltsPerMicroseconds, 16.6, 80);
     }
 
     [Fact]

@@ -14,7 +14,7 @@ public class PreferredValuesTests
 
     [Theory]
     [InlineData(920, 910)]
-    [InlineData(2.3, 2.2)] // 2.3/2.2 is a little less than 2.4/2.3
+    [InlineData(2.3, 2.4)] // 2.4/2.3 is a little less than 2.3/2.2
     public void The_nearest_of_twenty_four(double value, double nearest) => Assert.Equal(nearest, PreferredValues.NearestOf24(value));
 
     [Theory]

@@ -61,9 +61,9 @@ public static class DisplayRegister
     // What a room's type says of itself: its figures as a table, or its own words.
     private static IEnumerable<DisplayForm> OfRooms()
     {
-        foreach (var type in Rooms.Types.Where(t => !t.IsGenericTypeDefinition && QuantityKinds.Find(t) is null))
+        foreach (var type in Rooms.Types.Where(t => QuantityKinds.Find(t) is null))
         {
-            if (!type.IsAbstract && Facts.Has(type))
+            if (type is { IsAbstract: false, IsGenericTypeDefinition: false } && Facts.Has(type))
                 yield return DisplayForm.Of(type, Facts.Of);
             else if (SpeaksForItself(type))
                 yield return new(type, ValueText.Words, v => v.ToString()!);

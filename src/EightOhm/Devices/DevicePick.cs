@@ -10,6 +10,9 @@ public sealed record DeviceNeed<T>(string What, Func<T, double> Over)
     /// <summary>Whether a device has enough of it.</summary>
     /// <param name="device">The device.</param>
     public bool Enough(T device) => Over(device) >= 1;
+
+    /// <summary>The figure in words.</summary>
+    public override string ToString() => What;
 }
 
 /// <summary>A device chosen from a set.</summary>

@@ -82,6 +82,9 @@ public sealed class DeviceSet
         return new(nearest, needs, [.. needs.Where(n => !n.Enough(nearest))]);
     }
 
+    /// <summary>Its name and how many devices it has.</summary>
+    public override string ToString() => $"{Name}: {Cards.Count} devices";
+
     private static DeviceSet Embedded()
     {
         var assembly = typeof(DeviceSet).Assembly;

@@ -36,4 +36,7 @@ public sealed class FirstSizing
         ArgumentNullException.ThrowIfNull(set);
         return new SizingWork(targets, set, basis ?? new()).Answer();
     }
+
+    /// <summary>Choices and parts with their reasons, a line each, and what is missing.</summary>
+    public override string ToString() => string.Join('\n', [.. Choices.Select(c => c.ToString()), .. Parts.Select(p => p.ToString()), .. Missing]);
 }

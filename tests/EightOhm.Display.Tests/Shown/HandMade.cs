@@ -1,9 +1,12 @@
+using EightOhm.Devices;
 using EightOhm.Loads;
 using EightOhm.OutputStages;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
+using EightOhm.Sizing;
 using EightOhm.Supply;
+using EightOhm.Tests.Docs;
 using EightOhm.Thermal;
 
 namespace EightOhm.Display.Tests.Shown;
@@ -11,7 +14,7 @@ namespace EightOhm.Display.Tests.Shown;
 /// <summary>Results that no random draw makes: they come out of solvers, belong to one another, or need figures that fit.</summary>
 internal static class HandMade
 {
-    public static IEnumerable<object> All => [.. OfSupply(), .. OfHeat(), .. OfStage(), .. OfLoads(), .. OfSheets(), FaultTable.Empty.When("dc at the output", "detector opens the relay", 22.ms, "mains off")];
+    public static IEnumerable<object> All => [.. OfSupply(), .. OfHeat(), .. OfStage(), .. OfLoads(), .. OfSheets(), .. OfDevices(), FaultTable.Empty.When("dc at the output", "detector opens the relay", 22.ms, "mains off")];
 
     private static IEnumerable<object> OfSupply()
     {
@@ -54,4 +57,13 @@ internal static class HandMade
         var wrong = SpecSheet.Named("Rival").RatedPower("100 W", "8 Ω").Sensitivity("1.2 V", "8 Ω").Gain("30 dB").Audit().Contradictions[0];
         return [wrong, wrong.Figures[0]];
     }
+
+    private static IEnumerable<object> OfDevices()
+    {
+        var set = DeviceSet.Shipped;
+        var sizing = FirstSizing.Of(new AmplifierTargets { Power = 100.W, Load = 8.Ohm }, set);
+        return [set, sizing, sizing.Choices[0], sizing.Parts[0], set.Of<HeatSinkCard>()[0], DeviceCard.Load<MainsTransformer>(Demo("transformer")), set.Of<RectifierBridge>()[0], set.Of<Relay>()[0], set.Of<ReservoirCapacitor>()[0], set.Of<TransformerSize>()[0]];
+    }
+
+    private static string Demo(string role) => Path.Combine(WrittenTable.Root(), "notebooks", "tern-100", "cards", role + ".json");
 }

@@ -21,7 +21,8 @@ internal static class Cards
     public static T Of<T>(string role)
         where T : DeviceCard => DeviceCard.Load<T>(Path.Combine(Design, role + ".json"));
 
-    private static string Root()
+    /// <summary>The repository.</summary>
+    public static string Root()
     {
         var folder = AppContext.BaseDirectory;
         while (!File.Exists(Path.Combine(folder, "EightOhm.slnx")))

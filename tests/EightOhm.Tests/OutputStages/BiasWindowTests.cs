@@ -52,7 +52,7 @@ public class BiasWindowTests
     [Fact]
     public void Drivers_see_the_rail_and_the_other_sides_peak()
     {
-        Transistor Card(string name) => Transistor.Load(Path.Combine(Cards.Folder, $"tern-{name}.json"));
+        Transistor Card(string name) => Transistor.Load(Path.Combine(Cards.Folder, $"{name}.json"));
         var stage = new OutputStage(Card("output-npn"), Card("output-pnp"), 3, 0.22.Ohm, RailLine.Constant(46.V)) { IdleCurrent = 103.8.mA, Drivers = new(Card("driver-npn"), Card("driver-pnp"), 47.Ohm), PreDrivers = new(Card("driver-npn"), Card("driver-pnp"), 300.Ohm) };
         var area = new SafeArea(Card("driver-npn")).For(60.degC, SafeArea.Dc);
         var (driver, pre) = (SafeAreaUtilisation.OfDriver(area, stage, 1, 4.Ohm, 45.deg), SafeAreaUtilisation.OfDriver(area, stage, 2, 4.Ohm, 45.deg));

@@ -131,7 +131,7 @@ public class OutputStageTests
         Assert.Contains("class B has no idle current", Assert.Throws<RefusedValueException>(() => (Triple with { IdleCurrent = 0.A }).Tracking(new ThermalNetwork(35.degC), [], null!)).Message, StringComparison.Ordinal);
     }
 
-    private static Transistor Card(string name) => Transistor.Load(Path.Combine(Cards.Folder, $"tern-{name}.json"));
+    private static Transistor Card(string name) => Transistor.Load(Path.Combine(Cards.Folder, $"{name}.json"));
 
     private static double W(Power p) => (double)p.Watts;
 }

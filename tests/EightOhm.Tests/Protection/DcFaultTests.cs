@@ -61,8 +61,9 @@ public class DcFaultTests
             .When("dc at the output", "detector opens the relay", 22.1.ms, "mains off, find the cause")
             .When("over-current", "limiter holds the current", "at once", "by itself")
             .When("mains lost", "relay opens", Mute.HoldUp(30.mF, 47.V, 20.V, 3.2.A), "by itself after the start delay", "rails hold longer");
-        Assert.Equal(4, table.Missing.Count);
+        Assert.Equal(5, table.Missing.Count);
         Assert.Contains("bias open", table.Missing);
+        Assert.Contains("sustained short", table.Missing);
         Assert.Throws<ArgumentException>(() => table.When("Over-current", "fuse", "later", "new fuse"));
         Assert.Throws<ArgumentException>(() => table.When(" ", "fuse", "later", "new fuse"));
     }

@@ -89,9 +89,16 @@ public class LiteralTests
     [Fact]
     public void Whole_numbers_and_fractions_have_the_same_literals_and_all_are_tested()
     {
-        string[] expected = [.. Decimal.Keys.Concat(["degC", "dB"]).Order(StringComparer.Ordinal)];
+        string[] expected = [.. Decimal.Keys.Concat(["degC", "dB", "h"]).Order(StringComparer.Ordinal)];
         Assert.Equal(expected, Getters(typeof(double)).Select(m => m.Name[4..]).Order(StringComparer.Ordinal));
         Assert.Equal(expected, Getters(typeof(int)).Select(m => m.Name[4..]).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void An_hour_is_3600_seconds()
+    {
+        Assert.Equal(7200, 2.h.Seconds, 1e-9);
+        Assert.Equal(5400, 1.5.h.Seconds, 1e-9);
     }
 
     [Theory]

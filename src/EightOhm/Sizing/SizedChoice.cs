@@ -1,3 +1,4 @@
+using EightOhm.Explaining;
 using EightOhm.Devices;
 using EightOhm.Quantities;
 
@@ -10,7 +11,11 @@ namespace EightOhm.Sizing;
 public sealed record SizedChoice(string Name, object Value, string Because)
 {
     /// <inheritdoc/>
-    public override string ToString() => $"{Name} = {QuantityFormat.Short(Value)}: {Because}";
+    public override string ToString()
+    {
+        var (stem, subscript) = Symbols.Split(Name);
+        return $"{stem}{(subscript.Length > 0 ? "_" + subscript : "")} = {QuantityFormat.Short(Value)}: {Because}";
+    }
 }
 
 /// <summary>A device that the first sizing chose.</summary>

@@ -15,7 +15,7 @@ internal sealed record ShownOutput(int Cell, string Html, string Text, string Sh
         () => JSON.stringify(Jupyter.notebook.get_cells().filter(cell => cell.cell_type === 'code').flatMap((cell, at) => {
             const areas = [...cell.output_area.element[0].querySelectorAll('.output_area')];
             const outputs = cell.output_area.outputs;
-            if (areas.length !== outputs.length) throw new Error(`cell ${at + 1} shows ${areas.length} of its ${outputs.length} outputs`);
+            if (areas.length !== outputs.length) throw new Error(`cell ${at + 1} shows ${areas.length} of its ${outputs.length} outputs: ${JSON.stringify(outputs).slice(0, 1500)}`);
             const text = (output, kind) => [output.data?.[kind] ?? ''].flat().join('');
             return outputs.map((output, i) => ({
                 cell: at + 1,

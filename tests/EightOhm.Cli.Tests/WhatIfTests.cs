@@ -43,7 +43,7 @@ public sealed class WhatIfTests : IDisposable
         Assert.Contains("1 met, 1 not met.", ran.Output, StringComparison.Ordinal);
         var index = Plain(Page("index"));
         // Symbols are typeset on a page; stripped of that they read as on the console.
-        Assert.Matches("(?s)What if P = 200 W.*compliance.*Set for this run: P.*What moved.*P → V_pk.*Chapters", System.Text.RegularExpressions.Regex.Replace(index, "<[^>]*>", ""));
+        Assert.Matches("(?s)What if P = 200 W.*Set for this run: P.*compliance.*What moved.*P → V_pk.*Chapters", System.Text.RegularExpressions.Regex.Replace(index, "<[^>]*>", ""));
         Assert.Contains(">band</td>", index, StringComparison.Ordinal);
     }
 

@@ -1,5 +1,5 @@
-using EightOhm.Explaining;
 using EightOhm.Devices;
+using EightOhm.Explaining;
 using EightOhm.Quantities;
 
 namespace EightOhm.Sizing;

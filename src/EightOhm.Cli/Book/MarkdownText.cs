@@ -30,7 +30,8 @@ internal sealed partial class MarkdownText(string folder)
                 link.Url = ToPage(url);
         }
 
-        return CleanHtml.Of(document.ToHtml(Pipeline));
+        // A drawing in letters scrolls within itself on a phone: the keyboard must reach it.
+        return CleanHtml.Of(document.ToHtml(Pipeline)).Replace("<pre>", "<pre tabindex=\"0\">", StringComparison.Ordinal);
     }
 
     /// <summary>The plain text of the first heading; null where there is none.</summary>

@@ -4,11 +4,10 @@ namespace EightOhm.Explaining;
 internal static class MathNodes
 {
     /// <summary>The names in a formula, in the order they are read, with repetitions.</summary>
-    public static IEnumerable<string> Names(MathNode node) => node switch
-    {
-        NameNode n => [n.Text],
-        _ => Below(node).SelectMany(Names),
-    };
+    public static IEnumerable<string> Names(MathNode node) => All(node).OfType<NameNode>().Select(n => n.Text);
+
+    /// <summary>A node and all below it, in the order they are read.</summary>
+    public static IEnumerable<MathNode> All(MathNode node) => Below(node).SelectMany(All).Prepend(node);
 
     /// <summary>The condition that holds when another does not: with the opposite sign where there is one.</summary>
     public static MathNode Opposite(MathNode condition) => condition switch

@@ -26,8 +26,8 @@ public class LatexTests
 
                 Assert.True(depth == 0, latex);
                 Assert.Equal(Count(latex, "\\left("), Count(latex, "\\right)"));
-                Assert.Equal(RandomNodes.All(node).OfType<RootNode>().Count(), Count(latex, "\\sqrt{"));
-                Assert.Equal(RandomNodes.All(node).OfType<FractionNode>().Count(), Count(latex, "\\frac{"));
+                Assert.Equal(MathNodes.All(node).OfType<RootNode>().Count(), Count(latex, "\\sqrt{"));
+                Assert.Equal(MathNodes.All(node).OfType<FractionNode>().Count(), Count(latex, "\\frac{"));
                 Assert.Equal(Count(latex, "\\begin{cases}"), Count(latex, "\\end{cases}"));
             },
             iter: 3_000);

@@ -23,7 +23,7 @@ public partial class MathMlTests
             node =>
             {
                 var maths = XElement.Parse(MathMl.Write(node));
-                var nodes = RandomNodes.All(node).ToList();
+                var nodes = MathNodes.All(node).ToList();
                 Assert.Equal("math", maths.Name.LocalName);
                 Assert.Equal(nodes.OfType<RootNode>().Count(), maths.Descendants("msqrt").Count());
                 Assert.Equal(nodes.OfType<FractionNode>().Count(), maths.Descendants("mfrac").Count());

@@ -22,23 +22,6 @@ internal static class RandomNodes
     /// <summary>Formulas with values and units as well.</summary>
     public static Gen<MathNode> WithValues { get; } = Gen.Int[0, 4].SelectMany(depth => Node(depth, ValuesToo));
 
-    /// <summary>A node and all below it.</summary>
-    public static IEnumerable<MathNode> All(MathNode node) => Below(node).SelectMany(All).Prepend(node);
-
-    private static IEnumerable<MathNode> Below(MathNode node) => node switch
-    {
-        InfixNode n => [n.Left, n.Right],
-        NegatedNode n => [n.Inner],
-        NotNode n => [n.Inner],
-        FractionNode n => [n.Over, n.Under],
-        RootNode n => [n.Inner],
-        PowerNode n => [n.Base, n.Exponent],
-        CallNode n => n.Owner is null ? n.Arguments : n.Arguments.Prepend(n.Owner),
-        SumNode n => [n.Item, n.Items, n.Term],
-        CasesNode n => n.Cases.SelectMany(c => c.When is null ? [c.Value] : new[] { c.Value, c.When }),
-        _ => [],
-    };
-
     private static Gen<MathNode> Node(int depth, Gen<MathNode> leaves)
     {
         if (depth == 0)

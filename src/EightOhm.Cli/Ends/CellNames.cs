@@ -25,6 +25,7 @@ internal sealed class CellNames
         Reads =
         [
             .. calls.Where(c => c.Name is "Get" or "Explain").Select(c => First(c.Call)).OfType<string>(),
+            .. calls.Where(c => c.Name == "Recall").SelectMany(c => c.Call.ArgumentList.Arguments).Select(Variable).OfType<string>(),
             .. calls.Where(c => Keepers.Contains(c.Name))
                 .SelectMany(c => c.Call.ArgumentList.Arguments).Select(a => a.Expression).OfType<ParenthesizedLambdaExpressionSyntax>()
                 .SelectMany(l => l.ParameterList.Parameters).Select(p => p.Identifier.ValueText),
@@ -63,6 +64,14 @@ internal sealed class CellNames
         ExpressionStatementSyntax { Expression: InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax m } call }
             when NameOf(call) is var name && name != "Require" && !Keepers.Contains(name) => Root(m.Expression),
         _ => [],
+    };
+
+    // "out Power P" and "out P": the entry goes by the variable's name.
+    private static string? Variable(ArgumentSyntax argument) => argument.Expression switch
+    {
+        DeclarationExpressionSyntax { Designation: SingleVariableDesignationSyntax v } => v.Identifier.ValueText.Normalize(),
+        IdentifierNameSyntax v => v.Identifier.ValueText.Normalize(),
+        _ => null,
     };
 
     private static bool IsOutside(SyntaxNode node) => !IsDeferred(node) && !node.Ancestors().Any(a => a is BlockSyntax or QueryExpressionSyntax);

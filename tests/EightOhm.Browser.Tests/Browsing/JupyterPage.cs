@@ -28,10 +28,10 @@ internal sealed partial class JupyterPage(WatchedPage watched) : IAsyncDisposabl
         return page;
     }
 
-    /// <summary>Kernel, Restart and run all; waits until each cell has run and the mathematics is set.</summary>
+    /// <summary>Cell, Run all, in the kernel that the page was opened with; waits until each cell has run and the mathematics is set.</summary>
     public async Task RunAll()
     {
-        await Page.EvaluateAsync("() => { Jupyter.notebook.clear_all_output(); Jupyter.notebook.restart_run_all({ confirm: false }); }");
+        await Page.EvaluateAsync("() => { Jupyter.notebook.clear_all_output(); Jupyter.notebook.execute_all_cells(); }");
         await Page.WaitForFunctionAsync(
             "() => document.querySelector('.output_error') || !Jupyter.notebook.kernel_busy && " +
             "Jupyter.notebook.get_cells().filter(cell => cell.cell_type === 'code').every(cell => Number.isInteger(cell.input_prompt_number))",

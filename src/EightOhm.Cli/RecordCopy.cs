@@ -73,17 +73,17 @@ internal sealed class RecordCopy
     /// <param name="end">The cell.</param>
     public void Lose(CellEnd end)
     {
-        if (end.Lost.Count == 0)
+        if (end.Lost.IsEmpty)
             return;
         // The last one opened is the one at work: another would find the file changed by it.
         var records = Files(folder)
             .Select(path => RecordFolder.Opened.LastOrDefault(r => r.Path == path) ?? DesignRecord.Load(path))
             .ToList();
-        var holders = records.Where(r => end.Lost.Any(name => Knows(r, name))).ToList();
+        var holders = records.Where(r => r.Entries.Any(e => end.Lost.Entries.Contains(e.Name)) || r.Compliance().Any(c => end.Lost.Requirements.Any(l => l.Label == c.Key))).ToList();
         foreach (var record in holders.Count > 0 ? holders : records.TakeLast(1))
         {
             // A rule that has no answer says so itself, and says it again when something moves.
-            record.NoAnswer(end.Lost.Where(name => !(record.Entries.FirstOrDefault(e => e.Name == name) is { State: EntryState.NoAnswer })), end.Reason);
+            record.NoAnswer(end.Lost.Entries.Where(name => !(record.Entries.FirstOrDefault(e => e.Name == name) is { State: EntryState.NoAnswer })), end.Lost.Requirements, end.Reason);
         }
     }
 
@@ -116,9 +116,6 @@ internal sealed class RecordCopy
     /// <summary>Whether a file is a record.</summary>
     public static bool IsRecord(string path) =>
         path.EndsWith(".json", StringComparison.OrdinalIgnoreCase) && File.ReadAllText(path).Contains(Format, StringComparison.Ordinal);
-
-    private static bool Knows(DesignRecord record, string name) =>
-        record.Entries.Any(e => e.Name == name) || record.Compliance().Any(r => r.Key == name);
 
     private static IEnumerable<string> Files(string folder) =>
         Directory.GetFiles(folder, "*.json").Order(StringComparer.Ordinal)

@@ -75,6 +75,33 @@ public sealed class AnswerTests : IDisposable
         Assert.Contains("it needs x, which had no answer in a.ipynb, cell 5", Page("a"), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_fresh_record_judges_what_it_was_never_asked()
+    {
+        shop.Notebook("05-rails", Inputs, Solve.Replace("150.W", "50.W", StringComparison.Ordinal), "Console.Write(amp.Verdict(\"V_rail\"));");
+        shop.Notebook("06-output", Open, "amp.Recall(out Power P, out ElectricPotential V_rail);", "Console.Write($\"twice {2 * V_rail}\");");
+
+        var ran = await shop.RunAsync(shop.Notebooks, "--save");
+
+        Assert.Equal("", ran.Error);
+        Assert.Equal(1, ran.Code);
+        Assert.Matches("the rail .*cannot tell", ran.Output);
+        Assert.Contains("undecided: chapter 05, cell 4: The rail is short by 3.2 V", Page("05-rails"), StringComparison.Ordinal);
+        Assert.Contains("<strong>Not calculated:</strong> it needs V_rail, which had no answer in chapter 05, cell 4:", Page("06-output"), StringComparison.Ordinal);
+        var row = Assert.Single(EightOhm.Record.DesignRecord.Load(Path.Combine(shop.Notebooks, "amp.json")).Compliance());
+        Assert.Equal(("V_rail", EightOhm.Record.RequirementState.CannotTell), (row.Entry, row.State));
+    }
+
+    [Theory]
+    [InlineData("SlewRate.Needed(1.kHz, x.DecimalFractions * 1.V)", 1)] // the library refuses one of the cases
+    [InlineData("x > 2.percent ? 1.V_per_us : throw new NullReferenceException()", 3)] // the cell's own code is wrong
+    public async Task The_worst_of_what_is_refused_is_no_answer_and_of_what_is_wrong_a_failure(string rule, int code)
+    {
+        shop.Notebook("a", Inputs, $"amp.Compute(\"SR\", amp.Conditions().Range(\"x\", -(1.percent), 1.percent).Highest((Ratio x) => {rule}));");
+
+        Assert.Equal(code, (await shop.RunAsync(shop.Notebooks)).Code);
+    }
+
     [Theory]
     [InlineData("throw new ArgumentOutOfRangeException(\"n\");")] // the cell's own
     [InlineData("new List<int>()[3]")] // the framework's

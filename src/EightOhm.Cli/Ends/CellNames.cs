@@ -10,18 +10,15 @@ internal sealed class CellNames
 {
     private static readonly string[] Keepers = ["Target", "Choose", "Assume", "Part", "Derive", "Compute"];
 
-    // Each with the line where its call ends; a call that may run later, or never, ends nowhere.
-    private readonly List<(string Name, int EndsOn)> writes;
-
     private CellNames(CompilationUnitSyntax code)
     {
         var nodes = code.DescendantNodes().ToList();
         var calls = nodes.OfType<InvocationExpressionSyntax>().Select(c => (Call: c, Name: NameOf(c))).ToList();
         Gives = [.. nodes.SelectMany(Given).Except(["Console"])];
         Uses = [.. nodes.OfType<IdentifierNameSyntax>().Where(IsUse).Select(i => i.Identifier.ValueText)];
-        writes = [.. calls.Where(c => c.Name == "Require" || Keepers.Contains(c.Name))
-            .Select(c => (First(c.Call, c.Name == "Part"), !IsDeferred(c.Call) ? c.Call.GetLocation().GetLineSpan().EndLinePosition.Line + 1 : int.MaxValue))
-            .Where(w => w.Item1 is not null).Select(w => (w.Item1!, w.Item2))];
+        Entries = [.. calls.Where(c => Keepers.Contains(c.Name)).Select(c => Written(c.Call, c.Name == "Part")).OfType<CellWrite>()];
+        ComputesLabels = calls.Any(c => c.Name == "Require" && First(c.Call) is null);
+        Requirements = [.. calls.Where(c => c.Name == "Require").Select(c => Written(c.Call)).OfType<CellWrite>()];
         Reads =
         [
             .. calls.Where(c => c.Name is "Get" or "Explain").Select(c => First(c.Call)).OfType<string>(),
@@ -41,11 +38,14 @@ internal sealed class CellNames
     /// <summary>The entries whose values it takes from a record.</summary>
     public HashSet<string> Reads { get; }
 
-    /// <summary>The entries that it writes into a record and the labels of its requirements, where they stand as they are.</summary>
-    public IEnumerable<string> Writes => writes.Select(w => w.Name);
+    /// <summary>The entries that it writes into a record, where their names stand as they are.</summary>
+    public IReadOnlyList<CellWrite> Entries { get; }
 
-    /// <summary>Those of them that are written when the cell has come to a line.</summary>
-    public IEnumerable<string> WrittenBefore(int line) => writes.Where(w => w.EndsOn < line).Select(w => w.Name);
+    /// <summary>Its requirements, where their labels stand as they are.</summary>
+    public IReadOnlyList<CellWrite> Requirements { get; }
+
+    /// <summary>Whether a label of a requirement does not stand as it is.</summary>
+    public bool ComputesLabels { get; }
 
     public static CellNames Of(string source) => new(CellCode.Parse(source));
 
@@ -103,8 +103,20 @@ internal sealed class CellNames
         _ => "",
     };
 
-    private static string? First(InvocationExpressionSyntax call, bool isRole = false) =>
-        call.ArgumentList.Arguments.FirstOrDefault()?.Expression is LiteralExpressionSyntax { Token.Value: string text }
-            ? (isRole ? text.Replace(' ', '_') : text).Normalize()
+    private static CellWrite? Written(InvocationExpressionSyntax call, bool isRole = false) =>
+        First(call, isRole) is { } name
+            ? new(name, Literal(call, 1), IsDeferred(call) ? int.MaxValue : call.GetLocation().GetLineSpan().EndLinePosition.Line + 1)
             : null;
+
+    private static string? First(InvocationExpressionSyntax call, bool isRole = false) =>
+        Literal(call, 0) is { } text ? isRole ? text.Replace(' ', '_') : text : null;
+
+    private static string? Literal(InvocationExpressionSyntax call, int argument) =>
+        call.ArgumentList.Arguments.ElementAtOrDefault(argument)?.Expression is LiteralExpressionSyntax { Token.Value: string text } ? text.Normalize() : null;
 }
+
+/// <summary>A name that a cell writes.</summary>
+/// <param name="Name">The entry, or the label.</param>
+/// <param name="About">The entry that a requirement is about, where it stands as it is.</param>
+/// <param name="EndsOn">The line where the call ends, from 1; a call that may run later, or never, ends nowhere.</param>
+internal sealed record CellWrite(string Name, string? About, int EndsOn);

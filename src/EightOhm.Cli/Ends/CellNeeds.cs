@@ -1,5 +1,7 @@
 using EightOhm.Cli.Notebooks;
 using EightOhm.Cli.WhatIf;
+using EightOhm.Notebook.Sources;
+using EightOhm.Record;
 
 namespace EightOhm.Cli.Ends;
 
@@ -32,20 +34,27 @@ internal sealed class CellNeeds(NotebookGraphs graphs)
                 return new CellNeed($"what {before[0].Place.InBook} makes", before[0]);
         }
 
-        return lost.Select(end => cell.Reads.FirstOrDefault(end.Lost.Contains) is { } entry ? new CellNeed(entry, end) : null)
+        return lost.Select(end => cell.Reads.FirstOrDefault(end.Lost.Entries.Contains) is { } entry ? new CellNeed(entry, end) : null)
             .FirstOrDefault(need => need is not null);
     }
 
     /// <summary>The entries that a cell writes into a record and the labels of its requirements, as far as it did not come to them.</summary>
     /// <param name="place">The cell.</param>
     /// <param name="reached">The line that the cell had come to, from 1; null when it did not run, or nobody can tell.</param>
-    public IReadOnlyCollection<string> Lost(CellPlace place, int? reached)
+    public LostNames Lost(CellPlace place, int? reached)
     {
         var cell = Names(place.Cell);
-        var written = reached is { } line ? cell.WrittenBefore(line) : [];
         // The graph follows names through variables; a cell that does not compile it cannot follow at all.
-        return [.. graphs.Of(place.Notebook).Reading(place.Cell).Writes.Where(w => !w.Entry.IsEvery).Select(w => w.Entry.Name).Concat(cell.Writes).Except(written).Distinct(StringComparer.Ordinal)];
+        var read = graphs.Of(place.Notebook).Reading(place.Cell).Writes.Where(w => !w.Entry.IsEvery).ToList();
+        // It finds a requirement by the entry as well that it is about, which is no requirement more: it is asked only where a label is not written out.
+        var asked = read.Where(w => w.Entry.IsRequirement && cell.ComputesLabels);
+        return new(
+            Lost(read.Where(w => !w.Entry.IsRequirement), cell.Entries, reached),
+            [.. Lost(asked, cell.Requirements, reached).Select(label => new LostRequirement(label, cell.Requirements.FirstOrDefault(r => r.Name == label)?.About))]);
     }
+
+    private static HashSet<string> Lost(IEnumerable<EntryWrite> read, IReadOnlyList<CellWrite> seen, int? reached) =>
+        [.. read.Select(w => w.Entry.Name).Concat(seen.Select(w => w.Name)).Except(seen.Where(w => w.EndsOn < reached).Select(w => w.Name))];
 
     private CellNames Names(NotebookCell cell)
     {

@@ -12,6 +12,8 @@ internal static class FailureKinds
         OperationCanceledException => FailureKind.Cancelled,
         ShortfallException or RefusedValueException => FailureKind.NoAnswer,
         RecordException { IsWithoutAnswer: true } => FailureKind.NoAnswer,
+        // Nobody can tell the worst of a rule: what the rule met tells whether the numbers or the code are to blame.
+        RecordException { InnerException: { } met } => Of(met),
         ArgumentOutOfRangeException when IsOurs(exception) => FailureKind.NoAnswer,
         _ => FailureKind.Failed,
     };

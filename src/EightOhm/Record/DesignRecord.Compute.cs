@@ -92,7 +92,7 @@ public sealed partial class DesignRecord
             }
             catch (Exception e) when ((e is System.Reflection.TargetInvocationException ? e.InnerException! : e) is var cause and not (OutOfMemoryException or OperationCanceledException or RecordException or IOException))
             {
-                Commit(_content.WithoutAnswer([name], Words.Clean(cause.Message)!), name);
+                Commit(_content.WithoutAnswer([name], [], Words.Clean(cause.Message)!), name);
                 System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(cause);
                 throw;
             }

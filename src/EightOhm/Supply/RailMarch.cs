@@ -1,4 +1,6 @@
 using EightOhm.Numerics;
+using EightOhm.Quantities;
+using UnitsNet;
 
 namespace EightOhm.Supply;
 
@@ -27,7 +29,8 @@ internal sealed class RailMarch(RailNetwork network)
     /// <param name="from">Start, s.</param>
     /// <param name="to">End, s.</param>
     /// <param name="visitor">Told of each piece; may be null.</param>
-    /// <exception cref="InvalidOperationException">The diodes chatter: more events in a half-cycle than can be.</exception>
+    /// <exception cref="ShortfallException">The load draws the rail below zero, where the diodes conduct against each other.</exception>
+    /// <exception cref="InvalidOperationException">The diodes chatter on a standing rail: more events in a half-cycle than can be.</exception>
     public void Run(ref double u1, ref double u2, double from, double to, ISegmentVisitor? visitor)
     {
         Sensitivity = (1, 0, 0, 1);
@@ -54,12 +57,17 @@ internal sealed class RailMarch(RailNetwork network)
         }
     }
 
+    private static ShortfallException Collapse(double below, double t) => new("The rail", ElectricPotential.FromVolts(below),
+        $"the load draws it {QuantityFormat.Short(ElectricPotential.FromVolts(below))} below zero after {QuantityFormat.Short(Duration.FromSeconds(t))}", "Take a higher secondary, a stiffer winding, a larger reservoir or a lighter load.");
+
     // From one known instant to the next, events between.
     private void Smooth(ref double u1, ref double u2, ref int mask, double from, double to, int halfCycle, int signalHalf, ISegmentVisitor? visitor)
     {
         var t = from;
         for (var events = 0; t < to; events++)
         {
+            if (events > MostEvents && Math.Min(u1, network.Rails > 1 ? u2 : u1) < 0)
+                throw Collapse(-Math.Min(u1, network.Rails > 1 ? u2 : u1), t);
             if (events > MostEvents)
                 throw new InvalidOperationException($"The diodes switch without end at {t:g6} s (rail {u1:g6} V{(network.Rails > 1 ? $" and {u2:g6} V" : "")}). Give the path some resistance or the reservoir more capacitance.");
             var segment = RailSegment.Begin(network, mask, t, halfCycle, signalHalf, u1, u2);

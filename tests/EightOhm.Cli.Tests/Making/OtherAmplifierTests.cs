@@ -22,6 +22,19 @@ public sealed partial class OtherAmplifierTests : IDisposable
         Assert.DoesNotMatch(Tern(), book);
     }
 
+    [Fact]
+    public async Task Targets_beyond_every_part_are_answered_row_by_row()
+    {
+        var (record, book) = await MadeAsync("far too much", ["P=5 kW", "R_L=2 Ohm"]);
+        var rows = record.Compliance();
+        // As many as any design has: what a run did not come to is a row all the same.
+        Assert.True(rows.Count > 60, $"{rows.Count} rows");
+        Assert.DoesNotContain(rows, r => r.State == RequirementState.CannotTell && string.IsNullOrEmpty(r.Reason));
+        Assert.Contains(rows, r => r is { Label: "rail above the voltage-swing budget, all channels driven", State: RequirementState.CannotTell });
+        Assert.Contains("h_FE", rows.First(r => r.State == RequirementState.CannotTell).Reason, StringComparison.Ordinal);
+        Assert.Contains("cannot be told", book, StringComparison.Ordinal);
+    }
+
     private async Task<(DesignRecord Record, string Book)> MadeAsync(string name, string[] targets)
     {
         var folder = Path.Combine(place, "other-amp");

@@ -172,7 +172,7 @@ public sealed class ComputeTests : IDisposable
         record.Compute("T_j", (Power P) => 90.degC);
         record.Require("junction", "T_j").AtMost("T_max");
         record.Require("case", "T_c").AtMost("T_max");
-        record.NoAnswer(["T_j", "T_c"], "chapter 8, cell 4: short by 3.2 V");
+        record.NoAnswer(["T_j", "T_c"], [], "chapter 8, cell 4: short by 3.2 V");
         record = _folder.Open();
         Assert.All(record.Compliance(), r => Assert.Equal(RequirementState.CannotTell, r.State));
         Assert.All(record.Compliance(), r => Assert.EndsWith("has no answer: chapter 8, cell 4: short by 3.2 V", r.Reason, StringComparison.Ordinal));

@@ -21,7 +21,7 @@ public sealed class FileTests : IDisposable
         record.Compute("f", (ElectricResistance R_2) => 20.kHz, "by a sweep");
         record.Require("load of {R_L} twice", "R_2").Between(RequirementLimit.Of(0.Ohm), "R_L");
         record.Require("half", "R_2").AtLeast((ElectricResistance R_L) => R_L * 0.5);
-        record.NoAnswer(["T_j"], "the solver gave up");
+        record.NoAnswer(["T_j"], [new("noise of the whole", "e_n"), new("worst over mains", null)], "the solver gave up");
         const string Expected = """
             {
               "format": "eightohm-record",
@@ -84,7 +84,18 @@ public sealed class FileTests : IDisposable
               ],
               "unanswered": {
                 "T_j": "the solver gave up"
-              }
+              },
+              "unasked": [
+                {
+                  "label": "noise of the whole",
+                  "entry": "e_n",
+                  "reason": "the solver gave up"
+                },
+                {
+                  "label": "worst over mains",
+                  "reason": "the solver gave up"
+                }
+              ]
             }
 
             """;

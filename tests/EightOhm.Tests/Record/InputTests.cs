@@ -187,7 +187,7 @@ public sealed class InputTests : IDisposable
         var record = DesignRecord.Open(_folder.File);
         record.Target("P", 100.W);
         record.Derive("P_2", (Power P) => 2 * P);
-        record.NoAnswer(["P_2"], "short by 3.2 V");
+        record.NoAnswer(["P_2"], [], "short by 3.2 V");
 
         Assert.True(Assert.Throws<RecordException>(() => record.Get<Power>("P_2")).IsWithoutAnswer);
         Assert.False(Assert.Throws<RecordException>(() => record.Get<Power>("P_3")).IsWithoutAnswer);

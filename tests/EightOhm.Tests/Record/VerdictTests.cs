@@ -71,8 +71,10 @@ public sealed class VerdictTests : IDisposable
     [Fact]
     public void What_a_run_did_not_come_to_is_undecided_and_says_why()
     {
-        _design.NoAnswer(["rail above its budget"], "short by 3.2 V: the winding cannot carry it");
+        _design.NoAnswer([], [new("rail above its budget", "V_rail")], "short by 3.2 V: the winding cannot carry it");
         Assert.Equal("undecided: short by 3.2 V: the winding cannot carry it", _design.Verdict("rail above its budget"));
+        Assert.Equal("undecided: short by 3.2 V: the winding cannot carry it", _design.Verdict("V_rail"));
+        Assert.Contains(_design.Compliance(), r => r is { Label: "rail above its budget", State: RequirementState.CannotTell });
         Assert.Equal("1 of 2 requirements is met; undecided: rail above its budget (short by 3.2 V: the winding cannot carry it)", _design.Verdicts("rail above its budget", "P_clip"));
     }
 

@@ -30,7 +30,7 @@ public sealed partial class DesignRecord
             var slot = For(name, EntryRole.Computed, QuantityKinds.Of(typeof(T)));
             if (worst.Value is not { } value)
             {
-                Commit(_content.WithoutAnswer([name], worst.Reason!), name);
+                Commit(_content.WithoutAnswer([name], [], worst.Reason!), name);
                 if (worst.Cause is ShortfallException)
                     ExceptionDispatchInfo.Throw(worst.Cause);
                 throw new RecordException($"{name}: nobody can tell the worst {worst.Reason}", worst.Cause);

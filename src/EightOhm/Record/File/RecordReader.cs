@@ -14,7 +14,7 @@ internal static class RecordReader
     public static RecordContent Read(byte[] bytes, string nameless)
     {
         var root = Migrations.ToPresent(JsonPart.Parse(bytes));
-        root.Allow("format", "version", "design", "entries", "requirements", "unanswered");
+        root.Allow("format", "version", "design", "entries", "requirements", "unanswered", "unasked");
         var content = new RecordContent(Words.Clean(root.Optional("design")?.Text) ?? nameless);
         var entries = root["entries"].Items;
         // First all that stands by itself: a rule may name an entry that comes after it.
@@ -35,7 +35,13 @@ internal static class RecordReader
         CheckSources(content, entries);
         content = RequirementReader.Read(content, root["requirements"]);
         foreach (var (name, reason) in root.Optional("unanswered")?.Members ?? new Dictionary<string, JsonPart>())
-            content = content.WithoutAnswer([name], Words.Clean(reason.Text)!);
+            content = content.WithoutAnswer([name], [], Words.Clean(reason.Text)!);
+        foreach (var part in root.Optional("unasked")?.Items ?? [])
+        {
+            part.Allow("label", "entry", "reason");
+            content = content.WithoutAnswer([], [new(part["label"].Text, part.Optional("entry")?.Text)], Words.Clean(part["reason"].Text)!);
+        }
+
         return content;
     }
 

@@ -25,6 +25,7 @@ internal static class RecordWriter
                 WriteClause(json, clause);
             json.WriteEndArray();
             WriteUnanswered(json, content);
+            WriteUnasked(json, content);
             json.WriteEndObject();
         }
 
@@ -118,6 +119,24 @@ internal static class RecordWriter
         foreach (var (name, reason) in content.Unanswered)
             json.WriteString(name, reason);
         json.WriteEndObject();
+    }
+
+    private static void WriteUnasked(Utf8JsonWriter json, RecordContent content)
+    {
+        if (content.Unasked.IsEmpty)
+            return;
+        json.WriteStartArray("unasked");
+        foreach (var (requirement, reason) in content.Unasked.Values)
+        {
+            json.WriteStartObject();
+            json.WriteString("label", requirement.Label);
+            if (requirement.Entry is { } entry)
+                json.WriteString("entry", entry);
+            json.WriteString("reason", reason);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void WriteValue(Utf8JsonWriter json, string name, Slot slot, object value)

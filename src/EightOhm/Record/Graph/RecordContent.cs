@@ -16,8 +16,11 @@ internal sealed record RecordContent(string Name)
     /// <summary>The requirements, in the order they were made.</summary>
     public ImmutableList<Clause> Clauses { get; private init; } = [];
 
-    /// <summary>The entries and requirements that a cell would have written but could not, each with the reason.</summary>
+    /// <summary>The entries that a cell would have written but could not, each with the reason.</summary>
     public ImmutableSortedDictionary<string, string> Unanswered { get; private init; } = ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal);
+
+    /// <summary>The requirements, by label, that a cell would have asked but did not come to, each with the reason.</summary>
+    public ImmutableSortedDictionary<string, (LostRequirement Requirement, string Reason)> Unasked { get; private init; } = ImmutableSortedDictionary.Create<string, (LostRequirement, string)>(StringComparer.Ordinal);
 
     /// <summary>The computed entries of which nothing is known, so that they hang on all.</summary>
     public ImmutableHashSet<string> OnAll { get; private init; } = Nobody;
@@ -53,7 +56,7 @@ internal sealed record RecordContent(string Name)
     public RecordContent With(Clause clause)
     {
         var at = Clauses.FindIndex(c => c.Label == clause.Label);
-        return this with { Clauses = at < 0 ? Clauses.Add(clause) : Clauses.SetItem(at, clause), Unanswered = Unanswered.Remove(clause.Label) };
+        return this with { Clauses = at < 0 ? Clauses.Add(clause) : Clauses.SetItem(at, clause), Unasked = Unasked.Remove(clause.Label) };
     }
 
     public RecordContent Without(string name) => Find(name) is not { } slot ? this : this with
@@ -66,10 +69,13 @@ internal sealed record RecordContent(string Name)
         _users = Linked(_users, slot, (set, user) => set.Remove(user)).Remove(name),
     };
 
-    public RecordContent WithoutClause(string label) => this with { Clauses = Clauses.RemoveAll(c => c.Label == label), Unanswered = Unanswered.Remove(label) };
+    public RecordContent WithoutClause(string label) => this with { Clauses = Clauses.RemoveAll(c => c.Label == label), Unasked = Unasked.Remove(label) };
 
-    public RecordContent WithoutAnswer(IEnumerable<string> names, string reason) =>
-        this with { Unanswered = Unanswered.SetItems(names.Select(n => KeyValuePair.Create(n, reason))) };
+    public RecordContent WithoutAnswer(IEnumerable<string> entries, IEnumerable<LostRequirement> requirements, string reason) => this with
+    {
+        Unanswered = Unanswered.SetItems(entries.Select(n => KeyValuePair.Create(n, reason))),
+        Unasked = Unasked.SetItems(requirements.Select(r => KeyValuePair.Create(r.Label, (r, reason)))),
+    };
 
     /// <summary>The names along a circle that an entry of the content closes, or null.</summary>
     public IReadOnlyList<string>? CircleThrough(string name)

@@ -21,13 +21,18 @@ public sealed partial class DesignRecord
         });
     }
 
-    /// <summary>All requirements against the present values, in the order they were made.</summary>
+    /// <summary>All requirements against the present values, in the order they were made; last those that a run did not come to (<see cref="NoAnswer"/>).</summary>
     public IReadOnlyList<Requirement> Compliance()
     {
         lock (_gate)
         {
             Look();
-            return [.. _content.Clauses.Select(new Judgement(_content, _evaluation).Of)];
+            var judgement = new Judgement(_content, _evaluation);
+            return
+            [
+                .. _content.Clauses.Select(judgement.Of),
+                .. _content.Unasked.Where(u => !_content.Clauses.Any(c => c.Label == u.Key)).Select(u => judgement.Lost(u.Value.Requirement, u.Value.Reason)),
+            ];
         }
     }
 
@@ -39,36 +44,35 @@ public sealed partial class DesignRecord
         ArgumentNullException.ThrowIfNull(names);
         lock (_gate)
         {
-            var lost = names.Where(name => !_content.Clauses.Any(c => c.Entry == name || c.Label == name)).Distinct(StringComparer.Ordinal).ToList();
-            foreach (var name in lost)
-            {
-                if (!_content.Unanswered.ContainsKey(name))
-                    throw new RecordException($"Nothing is required of {name}. Write record.Require(\"in words\", \"{name}\").AtMost(…) first.");
-            }
-
+            var lost = names.Where(name => !_content.Clauses.Any(c => c.Entry == name || c.Label == name)).Select(Lost).DistinctBy(l => l.Requirement.Label).ToList();
             Look();
             var judgement = new Judgement(_content, _evaluation);
             return
             [
                 .. _content.Clauses.Where(c => names.Contains(c.Entry, StringComparer.Ordinal) || names.Contains(c.Label, StringComparer.Ordinal)).Select(judgement.Of),
-                .. lost.Select(name => judgement.Lost(name, _content.Unanswered[name])),
+                .. lost.Select(l => judgement.Lost(l.Requirement, l.Reason)),
             ];
         }
     }
 
     /// <summary>Says of entries and requirements that a run could not answer them: what hangs on them has no answer either, until they are written again.</summary>
-    /// <param name="names">Symbols or labels; they need not be there yet.</param>
+    /// <param name="entries">Symbols; they need not be there yet.</param>
+    /// <param name="requirements">Requirements that were not asked; they need not be there yet.</param>
     /// <param name="reason">Why, a sentence: "short by 3.2 V: …".</param>
-    public void NoAnswer(IEnumerable<string> names, string reason)
+    public void NoAnswer(IEnumerable<string> entries, IEnumerable<LostRequirement> requirements, string reason)
     {
-        ArgumentNullException.ThrowIfNull(names);
+        ArgumentNullException.ThrowIfNull(entries);
+        ArgumentNullException.ThrowIfNull(requirements);
         ArgumentException.ThrowIfNullOrWhiteSpace(reason);
         lock (_gate)
         {
-            string[] all = [.. names.Select(n => Words.Clean(n.Normalize())!).Distinct(StringComparer.Ordinal)];
-            if (all.Length > 0)
-                Commit(_content.WithoutAnswer(all, Words.Clean(reason)!), all);
+            string[] lost = [.. entries.Select(Cleaned).Distinct(StringComparer.Ordinal)];
+            LostRequirement[] unasked = [.. requirements.Select(r => new LostRequirement(Cleaned(r.Label), r.Entry)).DistinctBy(r => r.Label)];
+            if (lost.Length + unasked.Length > 0)
+                Commit(_content.WithoutAnswer(lost, unasked, Words.Clean(reason)!), lost);
         }
+
+        static string Cleaned(string name) => Words.Clean(name.Normalize())!;
     }
 
     /// <summary>Takes an entry and the requirements on it, or one requirement, out of the record.</summary>
@@ -98,11 +102,24 @@ public sealed partial class DesignRecord
     {
         lock (_gate)
         {
-            if (!_content.Clauses.Contains(clause) || _content.Unanswered.ContainsKey(clause.Label))
+            if (!_content.Clauses.Contains(clause) || _content.Unasked.ContainsKey(clause.Label))
                 Commit(_content.With(clause));
             Look();
             return new Judgement(_content, _evaluation).Of(clause);
         }
+    }
+
+    // A requirement that a run did not come to, named by its label or by the entry that it is about.
+    private (LostRequirement Requirement, string Reason) Lost(string name)
+    {
+        if (_content.Unasked.TryGetValue(name, out var asked))
+            return asked;
+        var about = _content.Unasked.Values.FirstOrDefault(u => u.Requirement.Entry == name);
+        if (about.Requirement is not null)
+            return about;
+        return _content.Unanswered.TryGetValue(name, out var reason)
+            ? (new(name, name), reason)
+            : throw new RecordException($"Nothing is required of {name}. Write record.Require(\"in words\", \"{name}\").AtMost(…) first.");
     }
 
     private static string CheckedLabel(string label)

@@ -15,8 +15,8 @@ internal sealed partial class Judgement(RecordContent content, Evaluation evalua
         var worst = clause.Worst?.Deciding(NumberOf(low, clause.Worst), NumberOf(high, clause.Worst));
         var value = worst is null ? EntrySide(clause.Entry!) : WorstSide(clause.Worst!, worst);
         var shown = new Requirement(Label(clause.Label), clause.Label, clause.Entry, Text(value.Value), worst?.At is { Length: > 0 } at ? at : null, Asked(clause.Limit, low, high, true), clause.Limit.Names, null, RequirementState.CannotTell, null) { Worst = worst, Asked = Asked(clause.Limit, low, high, false) };
-        if (content.Unanswered.TryGetValue(clause.Label, out var why))
-            return shown with { Value = Dash, State = RequirementState.CannotTell, Reason = why };
+        if (content.Unasked.TryGetValue(clause.Label, out var lost))
+            return shown with { Value = Dash, State = RequirementState.CannotTell, Reason = lost.Reason };
         foreach (var side in new[] { value, low, high }.OfType<Side>().OrderBy(s => s.State == RequirementState.CannotTell ? 0 : 1))
         {
             if (side.State is { } state)
@@ -33,7 +33,7 @@ internal sealed partial class Judgement(RecordContent content, Evaluation evalua
     }
 
     /// <summary>A requirement that a run did not come to: its limit is not known.</summary>
-    public Requirement Lost(string label, string reason) => new(Label(label), label, null, Dash, null, Dash, [], null, RequirementState.CannotTell, reason);
+    public Requirement Lost(LostRequirement lost, string reason) => new(Label(lost.Label), lost.Label, lost.Entry, Dash, null, Dash, [], null, RequirementState.CannotTell, reason);
 
     private static Requirement Compared(Requirement shown, Side value, Side? low, Side? high)
     {

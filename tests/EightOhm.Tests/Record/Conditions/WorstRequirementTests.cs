@@ -166,7 +166,7 @@ public class WorstRequirementTests
         using var folder = new TestFolder();
         var design = Record(folder);
         design.Compute("T_box", 50.degC);
-        design.NoAnswer(["T_box"], "the sink is too small.");
+        design.NoAnswer(["T_box"], [], "the sink is too small.");
         var looks = 0;
         var untold = design.Require("box", Use(design), (Ratio x_mains, Temperature T_box) =>
         {

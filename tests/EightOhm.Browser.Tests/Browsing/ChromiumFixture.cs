@@ -38,7 +38,8 @@ public sealed class ChromiumFixture : IAsyncLifetime
     /// <param name="address">A file, or a page of a server on loopback.</param>
     /// <param name="scheme">Light or dark.</param>
     /// <param name="width">The window's width in pixels.</param>
-    internal async Task<WatchedPage> Open(Uri address, ColorScheme scheme = ColorScheme.Light, int width = Wide)
+    /// <param name="before">What is done to the page before it is opened.</param>
+    internal async Task<WatchedPage> Open(Uri address, ColorScheme scheme = ColorScheme.Light, int width = Wide, Func<IPage, Task>? before = null)
     {
         Needs.Chromium();
         var context = await browser!.NewContextAsync(new()
@@ -52,6 +53,8 @@ public sealed class ChromiumFixture : IAsyncLifetime
         // Other test projects share the processors: slow is not wrong.
         context.SetDefaultTimeout(120_000);
         var page = await WatchedPage.In(context, address);
+        if (before is not null)
+            await before(page.Page);
         await page.Page.GotoAsync(address.AbsoluteUri);
         return page;
     }

@@ -16,10 +16,10 @@ internal sealed partial class JupyterPage(WatchedPage watched) : IAsyncDisposabl
     /// <param name="jupyter">The notebook server.</param>
     /// <param name="copy">Which copy of the notebooks.</param>
     /// <param name="notebook">The notebook.</param>
-    /// <param name="runs">Whether it is to be run: one that is only looked at does not wait for its kernel.</param>
+    /// <param name="runs">Whether it is to be run: one that is only looked at gets no kernel.</param>
     public static async Task<JupyterPage> Open(ChromiumFixture chromium, JupyterFixture jupyter, string copy, string notebook, bool runs = true)
     {
-        var page = new JupyterPage(await chromium.Open(jupyter.PageOf(copy, notebook)));
+        var page = new JupyterPage(await chromium.Open(jupyter.PageOf(copy, notebook), before: runs ? null : NoKernel.For));
         await page.Page.WaitForFunctionAsync(runs
             ? "() => window.Jupyter?.notebook?._fully_loaded && Jupyter.notebook.kernel?.is_connected()"
             : "() => window.Jupyter?.notebook?._fully_loaded && Jupyter.notebook.session");

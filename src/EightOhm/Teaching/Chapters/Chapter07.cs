@@ -12,9 +12,11 @@ internal static class Chapter07
     public static CourseChapter Of { get; } = new("07", "crossover and bias",
     [
         new("07-emitter-resistance", ExerciseLevel.WarmUp, EmitterResistance),
+        new("07-multiplier", ExerciseLevel.WarmUp, Multiplier),
         new("07-meter-reading", ExerciseLevel.Steps, MeterReading),
         new("07-output-resistance", ExerciseLevel.Steps, OutputResistance),
         new("07-larger-resistor", ExerciseLevel.Steps, LargerResistor),
+        new("07-charge-limit", ExerciseLevel.Steps, ChargeLimit),
         new("07-bias", ExerciseLevel.Design, Bias),
     ]);
 
@@ -84,6 +86,35 @@ internal static class Chapter07
             .Hints(
                 "What stays: the current, or the voltage across R_E and r_int together?",
                 "That voltage is V_T.");
+    }
+
+    private static Exercise Multiplier(Numbers n)
+    {
+        var V_BB = n.Pick(3.76.V, 2.5.V, 3.9.V);
+        var V_BE = n.Pick(0.62.V, 0.6.V, 0.64.V);
+        var I_R = n.Pick(2.mA, 3.mA, 1.5.mA);
+        return Exercise.Ask($"A V_BE multiplier holds {V_BB} with a V_BE of {V_BE} and {I_R} through its two resistors. How large is the one from collector to base?", () => VbeMultiplier.UpperResistor(V_BB, V_BE, I_R))
+            .Slip(V_BB / I_R, "That is both resistors together: V_BE stands across the other one.")
+            .Slip(VbeMultiplier.LowerResistor(V_BE, I_R), "That is the one from base to emitter, which has V_BE across it.")
+            .Hints(
+                "Which resistor has V_BE across it, and what is left for the other?",
+                "Base current left aside, one current goes through both.",
+                $"{V_BB} less {V_BE} stand across it.");
+    }
+
+    private static Exercise ChargeLimit(Numbers n)
+    {
+        var I_dr = n.Pick(30.mA, 40.mA, 25.mA);
+        var I_p = n.Pick(9.5.A, 7.A, 12.A);
+        var f_T = n.Pick(10.MHz, 12.MHz, 8.MHz);
+        return Exercise.Ask($"Drivers stand at {I_dr}; the outputs give {I_p} peak, with a transition frequency of {f_T} there. Up to which frequency can the drivers take the outputs' charge away in time, at best?", () => ChargeControl.LimitFrequency(I_dr, I_p, f_T))
+            .Slip(ChargeControl.LimitFrequency(I_dr, I_p / Math.Sqrt(2), f_T), "That takes the rms current; the charge follows the current itself, and its peak is the most.")
+            .Slip(ChargeControl.LimitFrequency(I_dr, I_p, f_T) / (2 * Math.PI), "The 2π of the charge is there twice: the charge is I/(2π·f_T), and a sine's slope has a 2π of its own.")
+            .Hints(
+                "How much charge does a conducting base hold, and how quickly does a sine change it?",
+                "The charge is I/(2π·f_T); a sine of frequency f changes at most at 2π·f times its peak.",
+                "The current that moves the charge is I·f/f_T at its peak; it may be the drivers' standing current at most.")
+            .Step(() => ChargeControl.Stored(I_p, f_T));
     }
 
     private static Exercise Bias(Numbers n)

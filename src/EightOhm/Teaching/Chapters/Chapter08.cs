@@ -11,9 +11,11 @@ internal static class Chapter08
     public static CourseChapter Of { get; } = new("08", "heat and tracking",
     [
         new("08-sink-temperature", ExerciseLevel.WarmUp, SinkTemperature),
+        new("08-one-multiplier", ExerciseLevel.WarmUp, OneMultiplier),
         new("08-junction-rise", ExerciseLevel.Steps, JunctionRise),
         new("08-sink-at-high-mains", ExerciseLevel.Steps, SinkAtHighMains),
         new("08-idle-shift", ExerciseLevel.Steps, IdleShift),
+        new("08-runaway-current", ExerciseLevel.Steps, RunawayCurrent),
         new("08-sink", ExerciseLevel.Design, Sink),
     ]);
 
@@ -94,6 +96,41 @@ internal static class Chapter08
                 $"{tc * dT} across R_E + r_int + V_T/I.")
             .Step(() => tc * dT)
             .Step(() => Crossover.EmitterResistance(V_T, I_q));
+    }
+
+    private static Exercise OneMultiplier(Numbers n)
+    {
+        var V_BB = n.Pick(3.76.V, 3.9.V, 2.5.V);
+        var V_BE = n.Pick(0.62.V, 0.6.V, 0.64.V);
+        var tc = n.Pick(2.1.mV_per_K, 2.2.mV_per_K, 2.mV_per_K);
+        return Exercise.Ask($"One V_BE multiplier on the sink holds the whole bias of {V_BB}, with a V_BE of {V_BE} that falls by {tc}. By how much does the bias fall for each kelvin of the sink?", () => VbeMultiplier.Factor(V_BB, V_BE) * tc)
+            .Slip(2 * tc, "That is what the two hot junctions ask for; the multiplier gives more.")
+            .Slip(tc, "That is its own V_BE alone, and it multiplies it.")
+            .Hints(
+                "How many times its V_BE does it hold?",
+                "What multiplies V_BE multiplies its fall as well.")
+            .Step(() => VbeMultiplier.Factor(V_BB, V_BE));
+    }
+
+    private static Exercise RunawayCurrent(Numbers n)
+    {
+        var V = n.Pick(46.V, 50.V, 48.V);
+        var theta = n.Pick(3.58.K_per_W, 3.4.K_per_W, 3.7.K_per_W);
+        var tc = 2.1.mV_per_K;
+        var R_E = n.Pick(0.22.Ohm, 0.18.Ohm);
+        var r_int = 52.5.mOhm;
+        var V_T = 28.3.mV;
+        var A_max = Runaway.GreatestGain(V, theta, tc, R_E, r_int);
+        return Exercise.Ask(
+                $"The spreader has come off its sink, so that {theta} lie between a junction and where it listens. A transistor stands {V} and its V_BE falls by {tc}; R_E is {R_E}, r_int {r_int}, V_T {V_T}. At which current does the loop gain of the heat reach one?",
+                () => Runaway.UnityLoopGainCurrent(A_max, R_E, r_int, V_T))
+            .Slip(Runaway.UnityLoopGainCurrent(Runaway.GreatestGain(V, theta, tc, R_E, default), R_E, default, V_T), "r_int is forgotten: it holds the current back beside R_E.")
+            .Slip(Crossover.EqualGainCurrent(V_T, R_E, r_int), "That is the current of equal gain, of the crossover; the gain round the heat is asked.")
+            .Hints(
+                "The gain is V·θ·tc over all that is in series. What in that series depends on the current?",
+                "r_e is V_T over the current: at a very large current only R_E and r_int are left.",
+                $"At a very large current the gain is {A_max:3}; at the current asked r_e brings it down to one.")
+            .Step(() => Runaway.GreatestGain(V, theta, tc, R_E, r_int));
     }
 
     private static Exercise Sink(Numbers n)

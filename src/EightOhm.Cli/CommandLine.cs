@@ -59,6 +59,7 @@ internal static class CommandLine
     private static async Task<int> GuardAsync(TextWriter error, Func<CancellationToken, Task<int>> run)
     {
         using var interruption = new Interruption();
+        Watching.Watched.Hear(interruption);
         try
         {
             return await run(interruption.Token);
@@ -75,8 +76,12 @@ internal static class CommandLine
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            await error.WriteLineAsync($"A file could not be written or read: {e.Message}");
+            await error.WriteLineAsync(PlainText.Of($"A file could not be written or read: {e.Message}"));
             return ExitCode.BadInput;
+        }
+        finally
+        {
+            Watching.Watched.Hear(null);
         }
     }
 

@@ -7,19 +7,46 @@ internal sealed class Interruption : IDisposable
 {
     private readonly CancellationTokenSource source = new();
     private readonly PosixSignalRegistration[] registrations;
+    private readonly Func<bool> isSecond;
     private volatile int code = ExitCode.Signal + 2;
 
-    public Interruption() => registrations =
-    [
-        Register(PosixSignal.SIGINT, 2),
-        Register(PosixSignal.SIGTERM, 15),
-        Register(PosixSignal.SIGHUP, 1),
-    ];
+    /// <summary>For who does the work. Where it is watched, the watcher decides about a second signal.</summary>
+    public Interruption()
+        : this(isSecond: null, told: null)
+    {
+    }
+
+    /// <summary>For who waits for another process.</summary>
+    /// <param name="told">Told of every signal, by its number.</param>
+    public Interruption(Action<int> told)
+        : this(isSecond: () => false, told)
+    {
+    }
+
+    private Interruption(Func<bool>? isSecond, Action<int>? told)
+    {
+        this.isSecond = isSecond ?? (() => !Watching.Watched.Is && source.IsCancellationRequested);
+        registrations =
+        [
+            Register(PosixSignal.SIGINT, 2, told),
+            Register(PosixSignal.SIGTERM, 15, told),
+            Register(PosixSignal.SIGHUP, 1, told),
+        ];
+    }
 
     public CancellationToken Token => source.Token;
 
     /// <summary>The shell's code for the signal that came first.</summary>
     public int Code => code;
+
+    /// <summary>Does what a signal does.</summary>
+    /// <param name="number">The signal.</param>
+    public void Raise(int number)
+    {
+        if (!source.IsCancellationRequested)
+            code = ExitCode.Signal + number;
+        source.Cancel();
+    }
 
     public void Dispose()
     {
@@ -28,11 +55,10 @@ internal sealed class Interruption : IDisposable
         source.Dispose();
     }
 
-    private PosixSignalRegistration Register(PosixSignal signal, int number) => PosixSignalRegistration.Create(signal, context =>
+    private PosixSignalRegistration Register(PosixSignal signal, int number, Action<int>? told) => PosixSignalRegistration.Create(signal, context =>
     {
-        context.Cancel = !source.IsCancellationRequested;
-        if (context.Cancel)
-            code = ExitCode.Signal + number;
-        source.Cancel();
+        context.Cancel = !isSecond();
+        Raise(number);
+        told?.Invoke(number);
     });
 }

@@ -9,7 +9,7 @@ namespace EightOhm.Cli;
 internal sealed class RecordCopy
 {
     // Stands in every record, also in one that is damaged elsewhere; other JSON beside the notebooks is none of our business.
-    private const string Format = "eightohm-record";
+    private static ReadOnlySpan<byte> Format => "eightohm-record"u8;
 
     private readonly string home;
     private readonly string folder;
@@ -51,7 +51,7 @@ internal sealed class RecordCopy
         var copy = new RecordCopy(home, folder);
         foreach (var file in Files(home.Path))
         {
-            var bytes = copy.read[Path.GetFileName(file)] = File.ReadAllBytes(file);
+            var bytes = copy.read[Path.GetFileName(file)] = OrdinaryFile.Read(file);
             File.WriteAllBytes(Path.Combine(folder, Path.GetFileName(file)), bytes);
         }
 
@@ -113,9 +113,10 @@ internal sealed class RecordCopy
         }
     }
 
-    /// <summary>Whether a file is a record.</summary>
+    /// <summary>Whether a file is a record. What is too large for one is none.</summary>
     public static bool IsRecord(string path) =>
-        path.EndsWith(".json", StringComparison.OrdinalIgnoreCase) && File.ReadAllText(path).Contains(Format, StringComparison.Ordinal);
+        path.EndsWith(".json", StringComparison.OrdinalIgnoreCase) && !OrdinaryFile.IsLarger(path, OrdinaryFile.Most)
+        && OrdinaryFile.Read(path).AsSpan().IndexOf(Format) >= 0;
 
     private static IEnumerable<string> Files(string folder) =>
         Directory.GetFiles(folder, "*.json").Order(StringComparer.Ordinal)

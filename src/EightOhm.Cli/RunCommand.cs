@@ -62,7 +62,7 @@ internal sealed class RunCommand : Command
         parsed.GetValue(notebooks)!,
         parsed.GetValue(set)!,
         parsed.GetValue(full),
-        () => new BookPages(OutFolder.Prepare(parsed.GetValue(output)!)),
+        () => new BookPages(OutFolder.Prepare(parsed.GetValue(output)!, Disk.Real)),
         parsed.GetValue(save),
         Limit(parsed.GetValue(limit)!));
 

@@ -19,9 +19,8 @@ internal static class PictureFile
             return null;
 
         var path = Path.GetFullPath(name, folder);
-        // A pipe has no length, and reading it would wait for ever.
-        return IsWithin(path, folder) && new FileInfo(path) is { Exists: true, Length: > 0 }
-            ? $"data:{mimeType};base64,{Convert.ToBase64String(File.ReadAllBytes(path))}"
+        return IsWithin(path, folder) && OrdinaryFile.IsLarger(path, 0)
+            ? $"data:{mimeType};base64,{Convert.ToBase64String(OrdinaryFile.Read(path))}"
             : null;
     }
 

@@ -104,7 +104,7 @@ internal sealed class AskedValues
             var card = DeviceCard.Load<DeviceCard>(path);
             var type = input.CardType ?? nameof(Transistor);
             return card.GetType().Name == type
-                ? File.ReadAllText(path)
+                ? System.Text.Encoding.UTF8.GetString(OrdinaryFile.Read(path)).TrimStart('\uFEFF')
                 : throw RunFailure.BadInput($"--set '{setting}': it is the card of a {card.Kind}; the role takes another kind ({type}).");
         }
         catch (CardException e)

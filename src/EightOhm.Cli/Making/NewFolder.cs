@@ -1,3 +1,5 @@
+using EightOhm.Cli.Output;
+
 namespace EightOhm.Cli.Making;
 
 /// <summary>A folder made whole or not at all: written beside its place and moved there at the end.</summary>
@@ -33,10 +35,12 @@ internal static class NewFolder
     public static void Make(string folder, Action<string> write)
     {
         var parent = Path.GetDirectoryName(folder)!;
-        var beside = Path.Combine(parent, $".{Path.GetFileName(folder)}.new-{Environment.ProcessId}");
+        var beside = Leftovers.FolderBeside(folder);
         try
         {
             Directory.CreateDirectory(parent);
+            foreach (var left in Leftovers.FoldersOf(folder))
+                Directory.Delete(left, recursive: true);
             Directory.CreateDirectory(beside);
             write(beside);
             if (Directory.Exists(folder))

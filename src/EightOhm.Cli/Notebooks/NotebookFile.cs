@@ -84,7 +84,7 @@ internal sealed class NotebookFile
         var name = System.IO.Path.GetFileName(path);
         try
         {
-            var bytes = File.ReadAllBytes(path);
+            var bytes = OrdinaryFile.Read(path);
             if (JsonNode.Parse(bytes.AsSpan(bytes.AsSpan().StartsWith(ByteOrderMark) ? ByteOrderMark.Length : 0)) is not JsonObject json || json["cells"] is not JsonArray array)
                 throw RunFailure.BadInput($"{name} is JSON but not a notebook: it has no list of \"cells\". A notebook (.ipynb, nbformat 4) is needed.");
             if (json["nbformat"] is not JsonValue format || !format.TryGetValue<int>(out var major) || major != 4)
@@ -94,6 +94,10 @@ internal sealed class NotebookFile
                 ? new NotebookCell(o, i + 1)
                 : throw RunFailure.BadInput($"{name}, cell {i + 1} is not a JSON object. Open and save the notebook in a notebook program."));
             return new NotebookFile(path, folder, bytes, json, [.. cells]);
+        }
+        catch (JsonException e) when (e.Message.Contains("maximum configured depth", StringComparison.Ordinal))
+        {
+            throw RunFailure.BadInput($"{name}, line {e.LineNumber + 1}: lists and objects stand deeper in each other than in any notebook (.ipynb, nbformat 4).");
         }
         catch (JsonException e)
         {

@@ -18,6 +18,10 @@ internal sealed class BookPages(OutFolder folder) : IPublication
 
     public void CheckOwn() => folder.CheckOwn();
 
+    public void Promise(string? save) => folder.Promise(save);
+
+    public IReadOnlyList<string> Found => folder.Found;
+
     public void Publish() => folder.Publish();
 
     public void Dispose() => folder.Dispose();

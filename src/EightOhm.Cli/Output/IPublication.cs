@@ -14,8 +14,15 @@ internal interface IPublication : IDisposable
     /// <summary>Refuses, before any file is moved, to write over one that is not ours.</summary>
     void CheckOwn();
 
+    /// <summary>Notes on the disk what is to take its place, so that a later run can complete it if this one is killed.</summary>
+    /// <param name="save">The promise of the notebooks and records that go with it; null where it goes alone.</param>
+    void Promise(string? save);
+
     /// <summary>Puts it in its place.</summary>
     void Publish();
+
+    /// <summary>What an earlier run had left and what was done about it, a sentence each.</summary>
+    IReadOnlyList<string> Found { get; }
 
     /// <summary>Where it is, in a sentence.</summary>
     string Says { get; }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace EightOhm.Cli.Output;
 
 /// <summary>The folder of the book. All is written to a new folder beside it; at the very end each file takes its place, and what an earlier book had more is removed.</summary>
@@ -8,12 +6,15 @@ internal sealed class OutFolder : IDisposable
 {
     private readonly string target;
     private readonly string argument;
+    private readonly Disk disk;
+    private bool promised;
 
-    private OutFolder(string target, string argument)
+    private OutFolder(string target, string argument, Disk disk)
     {
         this.target = target;
         this.argument = argument;
-        New = Path.Combine(Path.GetDirectoryName(target)!, string.Create(CultureInfo.InvariantCulture, $"{Beside}{Environment.ProcessId}.new"));
+        this.disk = disk;
+        New = Leftovers.FolderBeside(target);
     }
 
     /// <summary>Where the run writes; not yet the book that people see.</summary>
@@ -21,16 +22,17 @@ internal sealed class OutFolder : IDisposable
 
     public string IndexPath => Path.Combine(target, Book.PageTemplate.IndexFile);
 
-    private string Beside => $".{Path.GetFileName(target)}.";
+    /// <summary>What an earlier run had left and what was done about it, a sentence each.</summary>
+    public IReadOnlyList<string> Found { get; private set; } = [];
 
     /// <summary>Makes sure, before anything runs, that the book can be written there and replaces nothing but a book.</summary>
-    public static OutFolder Prepare(string argument)
+    public static OutFolder Prepare(string argument, Disk disk)
     {
         var target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(argument));
         if (Path.GetDirectoryName(target) is null)
             throw RunFailure.BadInput($"The out folder '{argument}' is the root of the file system. Name a folder for the book alone with --out.");
 
-        var folder = new OutFolder(target, argument);
+        var folder = new OutFolder(target, argument, disk);
         try
         {
             for (var part = target; part is not null; part = Path.GetDirectoryName(part))
@@ -39,9 +41,9 @@ internal sealed class OutFolder : IDisposable
                     throw RunFailure.BadInput($"The out folder '{argument}' cannot be written: '{Path.GetFileName(part)}' is a file. Name another folder with --out.");
             }
 
+            folder.Found = BookRecovery.At(target, disk);
             if (Directory.Exists(target))
                 folder.CheckReplaceable();
-            folder.Sweep();
             Directory.CreateDirectory(folder.New);
             return folder;
         }
@@ -59,62 +61,35 @@ internal sealed class OutFolder : IDisposable
             throw RunFailure.BadInput($"The out folder '{argument}' holds '{own}', which is not of the book and would be replaced; nothing was written. Move it, or name another folder with --out.");
     }
 
+    /// <summary>Notes what is to take its place, so that a later run can complete it.</summary>
+    /// <param name="save">The promise of the notebooks and records that go with the book; null where it goes alone.</param>
+    public void Promise(string? save)
+    {
+        var now = BookFiles.Under(New);
+        disk.Write(Path.Combine(New, BookPromise.File), Output.Promise.ToBytes(new BookPromise(now, save)));
+        // With notebooks to go after it, it counts for nothing before they are promised as well.
+        promised = save is null;
+    }
+
     /// <summary>Puts the new book in the place of the old.</summary>
     public void Publish()
     {
-        Directory.CreateDirectory(target);
-        var before = BookFiles.Read(target) ?? new HashSet<string>();
-        var now = BookFiles.Under(New);
-        // Whatever happens in between, the list names every file of ours; the index goes last, for it leads to the others.
-        BookFiles.Write(target, before.Union(now));
-        foreach (var file in now.OrderBy(f => f == Book.PageTemplate.IndexFile))
-        {
-            var place = Path.Combine(target, file);
-            Directory.CreateDirectory(Path.GetDirectoryName(place)!);
-            File.Move(Path.Combine(New, file), place, overwrite: true);
-        }
-
-        foreach (var file in before.Except(now))
-            Remove(file);
-        BookFiles.Write(target, now);
+        promised = true;
+        BookRecovery.Complete(New, target, disk);
+        promised = false;
     }
 
     public void Dispose()
     {
-        if (Directory.Exists(New))
-            Directory.Delete(New, recursive: true);
-    }
-
-    private void Remove(string file)
-    {
-        var path = Path.Combine(target, file);
-        File.Delete(path);
-        for (var folder = Path.GetDirectoryName(path)!; folder.Length > target.Length && Directory.Exists(folder) && !Directory.EnumerateFileSystemEntries(folder).Any(); folder = Path.GetDirectoryName(folder)!)
-            Directory.Delete(folder);
-    }
-
-    // What runs that were killed have left beside the book.
-    private void Sweep()
-    {
-        if (!Directory.Exists(Path.GetDirectoryName(target)))
+        if (promised)
             return;
-        foreach (var left in Directory.GetDirectories(Path.GetDirectoryName(target)!, Beside + "*.new"))
-        {
-            if (int.TryParse(Path.GetFileName(left)[Beside.Length..^".new".Length], NumberStyles.None, CultureInfo.InvariantCulture, out var id) && !IsRunning(id))
-                Directory.Delete(left, recursive: true);
-        }
-    }
-
-    private static bool IsRunning(int id)
-    {
         try
         {
-            using var process = System.Diagnostics.Process.GetProcessById(id);
-            return !process.HasExited;
+            disk.DeleteFolder(New);
         }
-        catch (ArgumentException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return false;
+            // Something that was ended still writes there: the next run sweeps it.
         }
     }
 
@@ -127,7 +102,8 @@ internal sealed class OutFolder : IDisposable
         }
 
         // Files move into the folder: a person who made it read-only meant that.
-        var probe = Path.Combine(target, Path.GetFileName(New));
+        var probe = Leftovers.FileBeside(Path.Combine(target, "book"));
+        Leftovers.SweepFiles(target, place => place == "book");
         File.WriteAllBytes(probe, []);
         File.Delete(probe);
     }

@@ -19,13 +19,26 @@ internal static class OwnFile
             if (File.Exists(full) && !File.ReadAllText(full).Contains(mark, StringComparison.Ordinal))
                 throw RunFailure.BadInput($"'{path}' is there already and is something else; it was left as it is. Name another file.");
             Directory.CreateDirectory(Path.GetDirectoryName(full)!);
-            var written = $"{full}.{Environment.ProcessId}.tmp";
-            File.WriteAllText(written, text, Utf8);
-            File.Move(written, full, overwrite: true);
+            Leftovers.SweepFiles(Path.GetDirectoryName(full)!, name => name == Path.GetFileName(full));
+            Put(full, text);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw RunFailure.BadInput($"'{path}' cannot be written: {e.Message} Name another file.");
+        }
+    }
+
+    private static void Put(string full, string text)
+    {
+        var written = Leftovers.FileBeside(full);
+        try
+        {
+            File.WriteAllText(written, text, Utf8);
+            File.Move(written, full, overwrite: true);
+        }
+        finally
+        {
+            File.Delete(written);
         }
     }
 }

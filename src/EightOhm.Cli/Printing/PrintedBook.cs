@@ -1,4 +1,3 @@
-using System.Globalization;
 using EightOhm.Cli.Book;
 using EightOhm.Cli.Output;
 
@@ -18,7 +17,7 @@ internal sealed class PrintedBook : IPublication
         this.target = target;
         this.chromium = chromium;
         this.options = options;
-        New = Path.Combine(Path.GetDirectoryName(target)!, string.Create(CultureInfo.InvariantCulture, $".{Path.GetFileName(target)}.{Environment.ProcessId}.new"));
+        New = Leftovers.FolderBeside(target);
     }
 
     public string New { get; }
@@ -38,6 +37,9 @@ internal sealed class PrintedBook : IPublication
         var book = new PrintedBook(target, Chromium.Find(), options);
         try
         {
+            // One file in one step: what a killed run has left of it was not in place.
+            foreach (var left in Leftovers.FoldersOf(target))
+                Directory.Delete(left, recursive: true);
             Directory.CreateDirectory(book.New);
             return book;
         }
@@ -60,6 +62,13 @@ internal sealed class PrintedBook : IPublication
     {
         if (File.Exists(target) && !IsPdf(target))
             throw RunFailure.BadInput($"'{Path.GetFileName(target)}' was changed by another program during the run; nothing was written.");
+    }
+
+    public IReadOnlyList<string> Found => [];
+
+    public void Promise(string? save)
+    {
+        // One file takes its place in one step.
     }
 
     public void Publish() => File.Move(Printed, target, overwrite: true);

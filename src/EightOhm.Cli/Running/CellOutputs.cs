@@ -7,23 +7,34 @@ namespace EightOhm.Cli.Running;
 /// <summary>Turns what the host reports into a notebook's outputs. One for each run of a notebook: a later cell may update an earlier display.</summary>
 internal sealed class CellOutputs
 {
+    /// <summary>The longest text that a cell's outputs may have together, in characters. A figure has some hundred thousand.</summary>
+    public const int Most = 8_000_000;
+
     private readonly Dictionary<string, JsonObject> displays = new(StringComparer.Ordinal);
 
     public JsonArray Collect(IEnumerable<KernelEvent> events, int executionCount)
     {
         var outputs = new JsonArray();
+        var printed = new PrintedText(outputs);
+        var room = Most;
         foreach (var e in events)
         {
+            if (e is DisplayEvent shownNow and not (StandardOutputValueProduced or StandardErrorValueProduced or ErrorProduced)
+                && (room -= shownNow.FormattedValues.Sum(v => v.Value.Length)) < 0)
+            {
+                continue;
+            }
+
             // All of these derive from DisplayEvent: the special ones come first.
             switch (e)
             {
                 case ErrorProduced:
                     break;
                 case StandardOutputValueProduced text:
-                    AddStream(outputs, "stdout", text);
+                    printed.Add("stdout", text);
                     break;
                 case StandardErrorValueProduced text:
-                    AddStream(outputs, "stderr", text);
+                    printed.Add("stderr", text);
                     break;
                 case DisplayedValueUpdated update:
                     // As in a notebook program, an update of nothing shows nothing.
@@ -53,25 +64,12 @@ internal sealed class CellOutputs
             }
         }
 
+        printed.End();
         // What was shown for a moment and emptied again leaves nothing behind.
         outputs.RemoveAll(o => o!["data"] is JsonObject data && data.All(v => v.Value is JsonArray { Count: 0 }));
-        foreach (var stream in outputs.OfType<JsonObject>().Where(o => o["text"] is JsonValue))
-            stream["text"] = NbFormat.Lines(NbFormat.Text(stream["text"]));
-
+        if (room < 0)
+            PrintedText.Put(outputs, "stderr", FormattableString.Invariant($"What this cell showed further is left out: it is more than {Most / 1_000_000} million characters.\n"));
         return outputs;
-    }
-
-    /// <summary>Text arrives in pieces whose number depends on timing: neighbours become one output.</summary>
-    private static void AddStream(JsonArray outputs, string name, DisplayEvent piece)
-    {
-        var text = string.Concat(piece.FormattedValues.Select(v => v.Value));
-        if (outputs is [.., JsonObject last] && NbFormat.Text(last["name"]) == name)
-        {
-            last["text"] = NbFormat.Text(last["text"]) + text;
-            return;
-        }
-
-        outputs.Add(new JsonObject { ["name"] = name, ["output_type"] = "stream", ["text"] = text });
     }
 
     private static JsonObject Data(DisplayEvent e) =>

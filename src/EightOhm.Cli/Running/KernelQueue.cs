@@ -7,9 +7,10 @@ internal sealed class KernelQueue : IDisposable
 
     /// <summary>A fresh kernel.</summary>
     /// <param name="more">Whether another will be wanted after it.</param>
-    public async Task<NotebookKernel> TakeAsync(bool more)
+    /// <param name="cancellation">Stops the waiting at once.</param>
+    public async Task<NotebookKernel> TakeAsync(bool more, CancellationToken cancellation)
     {
-        var kernel = await (next ?? Start());
+        var kernel = await (next ?? Start()).WaitAsync(cancellation);
         next = more ? Start() : null;
         return kernel;
     }

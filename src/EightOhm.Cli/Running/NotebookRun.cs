@@ -1,6 +1,7 @@
 using System.Globalization;
 using EightOhm.Cli.Ends;
 using EightOhm.Cli.Notebooks;
+using EightOhm.Cli.Watching;
 using EightOhm.Display;
 
 namespace EightOhm.Cli.Running;
@@ -45,6 +46,7 @@ internal sealed class NotebookRun(NotebookFile notebook, NotebookKernel? kernel,
             run.Lost(end);
         }
 
+        Watched.After();
         progress.End(notebook);
     }
 
@@ -73,6 +75,7 @@ internal sealed class NotebookRun(NotebookFile notebook, NotebookKernel? kernel,
 
     private async Task<CellOutcome> OutcomeAsync(CellPlace place, int count, CancellationToken cancellation)
     {
+        Watched.At(place.InFile);
         var running = Task.Run(() => kernel!.RunAsync(place.Cell.Source, count, cancellation, progress.Inside), CancellationToken.None);
         try
         {

@@ -32,7 +32,7 @@ internal sealed class NotebookRuns(IAnsiConsole console, RecordCopies copies, Ke
     {
         // What a notebook tells the formatters is process-wide; the next one starts without it.
         Formatter.ResetToDefault();
-        var kernel = run.Plan.Runs(notebook) ? await kernels.TakeAsync(more: after.Any(run.Plan.Runs)) : null;
+        var kernel = run.Plan.Runs(notebook) ? await kernels.TakeAsync(more: after.Any(run.Plan.Runs), cancellation) : null;
         await new NotebookRun(notebook, kernel, run, progress).ExecuteAsync(cancellation);
         kernel?.Dispose();
     }

@@ -3,6 +3,7 @@ using EightOhm.Cli.Ends;
 using EightOhm.Cli.Notebooks;
 using EightOhm.Cli.Output;
 using EightOhm.Cli.Sheets;
+using EightOhm.Cli.Watching;
 using EightOhm.Cli.WhatIf;
 using Spectre.Console;
 
@@ -17,28 +18,65 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
         // Most of the wait for a first cell is the compiler's start: it starts while the files are read and checked.
         using var kernels = new KernelQueue();
 
-        var tree = NotebookTree.Open(request.Notebooks);
-        foreach (var notebook in tree.Notebooks)
-            PackageDirectives.Check(notebook);
-        if (request.Save)
-        {
-            foreach (var folder in tree.Folders)
-                SavedFiles.CheckWritable(folder.Path);
-        }
-
+        Say(SaveRecovery.Around(request.Notebooks, Disk.Real));
+        var tree = await StageAsync("Reading the notebooks", () => Read(request));
         using var book = request.Publication();
-        var copies = RecordCopies.Make(tree, book.New);
-        var set = SetValues.Apply(copies.Records, request.Settings);
+        Say(book.Found);
+        var copies = await StageAsync("Reading the records", () => RecordCopies.Make(tree, book.New));
         var log = new RunLog();
         var graphs = new NotebookGraphs();
-        var plan = new RerunPlanner(copies, graphs).Make(set, request.Full);
+        var (set, plan) = await StageAsync("Working out what follows from --set", () =>
+        {
+            var moved = SetValues.Apply(copies.Records, request.Settings);
+            return (moved, new RerunPlanner(copies, graphs).Make(moved, request.Full));
+        });
         var run = new RunContext(plan, new CellNeeds(graphs), log, copies.Lose, request.Limit);
         await new NotebookRuns(console, copies, kernels, run).ExecuteAsync(cancellation);
 
         var saves = request.Save && !log.HasFailures;
+        using var saved = new SavedFiles(tree.Path, Disk.Real);
+        var content = await StageAsync("Working out how the design complies", () => Content(tree, copies, set, log, saves));
+        await Stage.RunAsync("Writing the book", Stage.LimitOf(request.Limit), async stop =>
+        {
+            await book.MakeAsync(content, stop);
+            if (saves)
+                Save(tree, copies, saved, areKept: set.Count == 0 && log.Ends.Count == 0);
+            return true;
+        }, cancellation);
+
+        book.CheckOwn();
+        // From here on an interruption comes too late: it takes milliseconds, and half of it would be worse than all.
+        cancellation.ThrowIfCancellationRequested();
+        Watched.Placing();
+        saved.Publish(book);
+
+        new RunReport(console, error).Show(content, [.. tree.LeftOut, .. Notes(request, run, saves, book)]);
+        return log.HasFailures ? ExitCode.CellFailed
+            : content.Designs.All(d => d.Compliance.AllMet) && log.Ends.Count == 0 ? ExitCode.Done
+            : ExitCode.NotMet;
+
+        Task<T> StageAsync<T>(string what, Func<T> work) => Stage.RunAsync(what, Stage.LimitOf(request.Limit), work, cancellation);
+    }
+
+    private static NotebookTree Read(RunRequest request)
+    {
+        var tree = NotebookTree.Open(request.Notebooks);
+        foreach (var notebook in tree.Notebooks)
+            PackageDirectives.Check(notebook);
+        if (!request.Save)
+            return tree;
+        foreach (var folder in tree.Folders.Select(f => f.Path).Prepend(tree.Path).Distinct(StringComparer.Ordinal))
+            SavedFiles.CheckWritable(folder);
+        foreach (var notebook in tree.Notebooks)
+            SavedPlace.CheckWritable(notebook.Path);
+        return tree;
+    }
+
+    private static BookContent Content(NotebookTree tree, RecordCopies copies, IReadOnlyList<SetValue> set, RunLog log, bool saves)
+    {
         copies.BringCards();
         var designs = DesignSheets.Of(copies, set);
-        var content = new BookContent(
+        return new BookContent(
             designs.Count > 0 ? string.Join(", ", designs.Select(d => d.Name)) : Path.GetFileName(tree.Path),
             [.. tree.Notebooks],
             designs,
@@ -47,29 +85,18 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
             [.. copies.Records.SelectMany(SymbolMeaning.OfRecord), .. SymbolMeaning.OfLibrary()],
             NotebookStamp.Fingerprint(copies.Records.Select(r => File.ReadAllText(r.Path)))[..8],
             log);
-        await book.MakeAsync(content, cancellation);
-        using var saved = new SavedFiles();
-        if (saves)
-        {
-            foreach (var copy in copies.All)
-                KeptOutputs.Stamp(copy, areKept: set.Count == 0 && log.Ends.Count == 0);
-            Save(tree, copies, saved);
-        }
-
-        book.CheckOwn();
-        // From here on an interruption comes too late: it takes milliseconds, and half of it would be worse than all.
-        cancellation.ThrowIfCancellationRequested();
-        book.Publish();
-        saved.Publish();
-
-        new RunReport(console, error).Show(content, [.. tree.LeftOut, .. Notes(request, run, saves, book)]);
-        return log.HasFailures ? ExitCode.CellFailed
-            : designs.All(d => d.Compliance.AllMet) && log.Ends.Count == 0 ? ExitCode.Done
-            : ExitCode.NotMet;
     }
 
-    private static void Save(NotebookTree tree, RecordCopies copies, SavedFiles saved)
+    private void Say(IEnumerable<string> found)
     {
+        foreach (var sentence in found)
+            error.WriteLine(PlainText.Of(sentence));
+    }
+
+    private static void Save(NotebookTree tree, RecordCopies copies, SavedFiles saved, bool areKept)
+    {
+        foreach (var copy in copies.All)
+            KeptOutputs.Stamp(copy, areKept);
         foreach (var notebook in tree.Notebooks)
             saved.Add(notebook.Path, notebook.Read, notebook.ToBytes());
         copies.AddTo(saved);

@@ -47,5 +47,12 @@ internal static class FilesRead
     // Records count by their own, and notebooks by their code.
     private static bool IsOurs(string path) => path.EndsWith(".ipynb", StringComparison.OrdinalIgnoreCase) || RecordCopy.IsRecord(path);
 
-    private static string Hash(string path) => Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(path)));
+    // A pipe waits for ever, and what has no length changes nothing.
+    private static string Hash(string path)
+    {
+        if (!OrdinaryFile.IsLarger(path, 0))
+            return "";
+        using var file = File.OpenRead(path);
+        return Convert.ToHexStringLower(SHA256.HashData(file));
+    }
 }

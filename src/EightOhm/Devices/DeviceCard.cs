@@ -42,7 +42,7 @@ public abstract class DeviceCard
         ArgumentNullException.ThrowIfNull(path);
         try
         {
-            return Of<T>(Read(File.ReadAllBytes(path), path), path);
+            return Of<T>(Read(OrdinaryFile.Read(path), path), path);
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {

@@ -37,7 +37,7 @@ public sealed class DeviceSet
             throw new CardException(folder, 1, "", $"there is no such folder of cards: {Path.GetFullPath(folder)}.");
         string[] files = [.. Directory.GetFiles(folder, "*.json", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
         return files.Length > 0
-            ? new(folder, files.Select(f => File.ReadAllBytes(f) is var bytes ? (DeviceCard.Read(bytes, f), Encoding.UTF8.GetString(bytes)) : default))
+            ? new(folder, files.Select(f => OrdinaryFile.Read(f) is var bytes ? (DeviceCard.Read(bytes, f), Encoding.UTF8.GetString(bytes)) : default))
             : throw new CardException(folder, 1, "", "no card (*.json) is in that folder.");
     }
 

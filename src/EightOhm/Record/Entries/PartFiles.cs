@@ -40,7 +40,7 @@ internal sealed class PartFiles(string folder)
     /// <exception cref="IOException">It is missing or cannot be read.</exception>
     public PartFile Read(string file)
     {
-        var bytes = File.ReadAllBytes(Path.GetFullPath(file, folder));
+        var bytes = OrdinaryFile.Read(Path.GetFullPath(file, folder));
         var hash = Hash(bytes);
         if (!_read.TryGetValue(hash, out var card))
             _read[hash] = card = DeviceCard.Read(bytes, Path.GetFileName(file));

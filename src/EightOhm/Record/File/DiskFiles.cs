@@ -7,7 +7,7 @@ internal class DiskFiles : IFileLayer
     {
         try
         {
-            return File.ReadAllBytes(path);
+            return OrdinaryFile.Read(path);
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {

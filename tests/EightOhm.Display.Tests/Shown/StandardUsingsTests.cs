@@ -7,13 +7,15 @@ namespace EightOhm.Display.Tests.Shown;
 /// <summary>A program sees what a cell sees, and nothing in it is called by two names.</summary>
 public class StandardUsingsTests
 {
-    [Fact]
-    public void The_package_brings_the_usings_of_a_program()
+    [Theory]
+    [InlineData("EightOhm")]
+    [InlineData("EightOhm.Display")]
+    public void The_package_brings_the_usings_of_a_program(string package)
     {
-        var path = Path.Combine(WrittenTable.Root(), "src", "EightOhm.Display", "build", "EightOhm.Display.props");
+        var path = Path.Combine(WrittenTable.Root(), "src", package, "build", $"{package}.props");
         if (Environment.GetEnvironmentVariable("EIGHTOHM_WRITE_DOCS") == "1")
-            File.WriteAllText(path, Props());
-        Assert.Equal(Props(), File.ReadAllText(path).ReplaceLineEndings("\n"));
+            File.WriteAllText(path, Props(package));
+        Assert.Equal(Props(package), File.ReadAllText(path).ReplaceLineEndings("\n"));
     }
 
     [Fact]
@@ -32,14 +34,27 @@ public class StandardUsingsTests
         ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator)
             .Select(Path.GetFileNameWithoutExtension).Where(n => n!.StartsWith("System.", StringComparison.Ordinal)).Select(n => Assembly.Load(n!));
 
-    private static string Props() => new XDocument(
-        new XElement("Project",
-            new XComment(" Written from EightOhm.Display.StandardUsings by a test. What a program brings in to write as the chapters do. "),
-            new XElement("ItemGroup",
-                new XAttribute("Condition", "('$(ImplicitUsings)' == 'enable' or '$(ImplicitUsings)' == 'true') and '$(EightOhmUsings)' != 'false'"),
-                StandardUsings.Namespaces.Select(n => Using(n)),
-                StandardUsings.Statics.Select(s => Using(s, new XAttribute("Static", "true"))),
-                StandardUsings.Aliases.Select(a => Using(a.Type, new XAttribute("Alias", a.Name)))))).ToString().ReplaceLineEndings("\n") + "\n";
+    // Each package brings what lies in it; UnitsNet, which is always there, comes with the first.
+    private static string Props(string package)
+    {
+        var first = package == "EightOhm";
+        var ours = typeof(StandardUsings).Assembly.GetExportedTypes();
+        bool Here(string name) => first != ours.Any(t => t.Namespace == name || t.FullName == name);
+        return new XDocument(
+            new XElement("Project",
+                new XComment(" Written from EightOhm.Display.StandardUsings by a test. What a program brings in to write as the chapters do. "),
+                new XElement("ItemGroup",
+                    new XAttribute("Condition", "('$(ImplicitUsings)' == 'enable' or '$(ImplicitUsings)' == 'true') and '$(EightOhmUsings)' != 'false'"),
+                    StandardUsings.Namespaces.Where(Here).Select(n => Using(n)),
+                    StandardUsings.Statics.Where(Here).Select(s => Using(s, new XAttribute("Static", "true"))),
+                    StandardUsings.Aliases.Where(a => Here(a.Type)).Select(a => Using(a.Type, new XAttribute("Alias", a.Name)))),
+                first ? Banned() : null)).ToString().ReplaceLineEndings("\n") + "\n";
+    }
+
+    // What the analyzer in the package warns of.
+    private static XElement Banned() => new("ItemGroup",
+        new XAttribute("Condition", "'$(EightOhmBannedSymbols)' != 'false'"),
+        new XElement("AdditionalFiles", new XAttribute("Include", "$(MSBuildThisFileDirectory)BannedSymbols.txt"), new XAttribute("Visible", "false")));
 
     private static XElement Using(string include, XAttribute? more = null) => new("Using", new XAttribute("Include", include), more);
 }

@@ -39,7 +39,11 @@ public class StandardUsingsTests
                 new XAttribute("Condition", "('$(ImplicitUsings)' == 'enable' or '$(ImplicitUsings)' == 'true') and '$(EightOhmUsings)' != 'false'"),
                 StandardUsings.Namespaces.Select(n => Using(n)),
                 StandardUsings.Statics.Select(s => Using(s, new XAttribute("Static", "true"))),
-                StandardUsings.Aliases.Select(a => Using(a.Type, new XAttribute("Alias", a.Name)))))).ToString().ReplaceLineEndings("\n") + "\n";
+                StandardUsings.Aliases.Select(a => Using(a.Type, new XAttribute("Alias", a.Name)))),
+            new XComment(" Quantities in a text, $\"{x}\", as the trade writes them: see QuantityText.cs beside this. "),
+            new XElement("ItemGroup",
+                new XAttribute("Condition", "'$(MSBuildProjectExtension)' != '.fsproj' and '$(MSBuildProjectExtension)' != '.vbproj' and '$(EightOhmText)' != 'false'"),
+                new XElement("Compile", new XAttribute("Include", "$(MSBuildThisFileDirectory)QuantityText.cs"), new XAttribute("Visible", "false"))))).ToString().ReplaceLineEndings("\n") + "\n";
 
     private static XElement Using(string include, XAttribute? more = null) => new("Using", new XAttribute("Include", include), more);
 }

@@ -28,7 +28,7 @@ public static class NotebookExtension
     public static string Version { get; } =
         typeof(NotebookExtension).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
 
-    /// <summary>Registers how everything of ours is shown, lets literals stand in shown expressions, and greets in one line.</summary>
+    /// <summary>Registers how everything of ours is shown, lets literals stand in shown expressions and quantities in texts, and greets in one line.</summary>
     /// <param name="kernel">The root kernel of the notebook.</param>
     public static void Load(Kernel kernel)
     {
@@ -58,7 +58,7 @@ public static class NotebookExtension
 
             var reading = live.Read(submit.Code);
             // The command must stay itself: what another command shows would not be told as this cell's.
-            if (LiteralLift.Rewrite(submit.Code) is var code && !ReferenceEquals(code, submit.Code))
+            if (TextLift.Rewrite(LiteralLift.Rewrite(submit.Code)) is var code && !ReferenceEquals(code, submit.Code))
                 SetCode(submit, code);
             CellSources.Current = new LiveSources.OfCell(reading);
             var failed = new Failure();

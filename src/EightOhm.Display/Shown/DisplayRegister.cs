@@ -49,6 +49,8 @@ public static class DisplayRegister
         yield return new(typeof(StackedFigures), v => FigureHtml.Render((StackedFigures)v), v => ((StackedFigures)v).AltText);
         yield return new(typeof(double), v => ValueText.Span(ValueText.Number((double)v)), v => ValueText.Number((double)v));
         yield return new(typeof(IQuantity), v => ValueText.Span(ValueText.Other((IQuantity)v)), v => ValueText.Other((IQuantity)v));
+        foreach (var chosen in ListsOf(typeof(QuantityInUnit)).Append(typeof(QuantityInUnit)))
+            yield return new(chosen, v => ValueText.Span(ValueText.List(v)), ValueText.List);
         foreach (var kind in QuantityKinds.All)
         {
             if (kind.Style != FormatStyle.Number)

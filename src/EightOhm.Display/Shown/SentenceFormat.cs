@@ -1,6 +1,5 @@
 using System.Globalization;
 using EightOhm.Quantities;
-using UnitsNet;
 
 namespace EightOhm.Display;
 
@@ -16,17 +15,19 @@ internal sealed class SentenceFormat : IFormatProvider, ICustomFormatter
     {
         if (arg is null)
             return "";
+        if (InText.Text(arg, format) is { } quantity)
+            return quantity;
         var digits = 0;
         if (string.IsNullOrEmpty(format) || int.TryParse(format, NumberStyles.None, CultureInfo.InvariantCulture, out digits))
             return Read(arg, digits);
         return arg is IFormattable formattable ? formattable.ToString(format, CultureInfo.InvariantCulture) : arg.ToString() ?? "";
     }
 
+    // What is no quantity: numbers read as the house writes them.
     private static string Read(object value, int digits) => value switch
     {
         double number when !double.IsFinite(number) => ValueText.Number(number),
-        _ when QuantityKinds.Find(value.GetType()) is not null => digits > 0 ? QuantityFormat.Short(value, digits) : QuantityFormat.Short(value),
-        IQuantity other => ValueText.Other(other),
+        double or int => digits > 0 ? QuantityFormat.Short(value, digits) : QuantityFormat.Short(value),
         IFormattable other => other.ToString(null, CultureInfo.InvariantCulture),
         _ => Show.Text(value),
     };

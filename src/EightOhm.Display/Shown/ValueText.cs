@@ -20,5 +20,5 @@ internal static class ValueText
     // A quantity outside the house's table: UnitsNet's own words, in the invariant culture.
     public static string Other(IQuantity quantity) => quantity.ToString(CultureInfo.InvariantCulture)!;
 
-    public static string List(object list) => string.Join(", ", ((IEnumerable)list).Cast<object>().Select(v => QuantityFormat.Short(v)));
+    public static string List(object list) => list is QuantityInUnit one ? one.ToString() : string.Join(", ", ((IEnumerable)list).Cast<object>().Select(v => v is QuantityInUnit chosen ? chosen.ToString() : QuantityFormat.Short(v)));
 }

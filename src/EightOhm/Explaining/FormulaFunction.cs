@@ -70,6 +70,7 @@ internal sealed record FormulaFunction(Type Owner, string Name, FunctionForm For
         new(typeof(Balance), nameof(Balance.Of), FunctionForm.Equation),
         new(typeof(Gain), nameof(Gain.FromRatio), FunctionForm.Itself),
         new(typeof(Ratio), nameof(Ratio.FromDecimalFractions), FunctionForm.Itself),
+        new(typeof(QuantityUnits), nameof(QuantityUnits.In), FunctionForm.Itself),
         new(typeof(FormulaSteps), nameof(FormulaSteps.Kept), FunctionForm.Itself),
         new(typeof(FormulaSteps), nameof(FormulaSteps.Constant), FunctionForm.Constant),
     }.ToFrozenDictionary(f => (f.Owner, f.Name));

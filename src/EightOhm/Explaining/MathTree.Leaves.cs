@@ -59,7 +59,7 @@ internal sealed partial class MathTree
             : new NameNode(name);
     }
 
-    private static bool IsPi(Expression e) => e is MemberExpression { Member: { Name: nameof(Constants.pi), DeclaringType: var type } } && type == typeof(Constants);
+    private static bool IsPi(Expression e) => e is MemberExpression { Member: { Name: nameof(Constants.pi) or nameof(Constants.π), DeclaringType: var type } } && type == typeof(Constants);
 
     // The number of a gain or a ratio goes by the name of the gain or ratio itself.
     private static bool IsPlainNumber(Expression e) => e is MemberExpression { Expression: not null, Member: { Name: var name, DeclaringType: var type } }

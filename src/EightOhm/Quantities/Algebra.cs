@@ -12,6 +12,9 @@ public static partial class Algebra
         /// <summary>V · V = V².</summary>
         public static SquaredVoltage operator *(ElectricPotential a, ElectricPotential b) => new(a.Volts * b.Volts);
 
+        /// <summary>V · R = V·Ω: over a resistance a divided voltage.</summary>
+        public static VoltageResistance operator *(ElectricPotential v, ElectricResistance r) => new(v.Volts * r.Ohms);
+
         /// <summary>V · gain.</summary>
         public static ElectricPotential operator *(ElectricPotential v, Gain gain) => ElectricPotential.FromVolts(v.Volts * gain.Ratio);
 
@@ -66,6 +69,9 @@ public static partial class Algebra
 
     extension(ElectricResistance)
     {
+        /// <summary>R · V = V·Ω: over a resistance a divided voltage.</summary>
+        public static VoltageResistance operator *(ElectricResistance r, ElectricPotential v) => new(r.Ohms * v.Volts);
+
         /// <summary>R · C = s.</summary>
         public static Duration operator *(ElectricResistance r, ElectricCapacitance c) => Duration.FromSeconds(r.Ohms * c.Farads);
 
@@ -92,6 +98,9 @@ public static partial class Algebra
 
         /// <summary>1 / R = S.</summary>
         public static ElectricConductance operator /(double number, ElectricResistance r) => ElectricConductance.FromSiemens(number / r.Ohms);
+
+        /// <summary>R · f = Ω/s: one over it, and over 2π, is the capacitor of a corner.</summary>
+        public static ResistanceRate operator *(ElectricResistance r, Frequency f) => new(r.Ohms * f.Hertz);
     }
 
     extension(ElectricCapacitance)
@@ -102,6 +111,9 @@ public static partial class Algebra
         /// <summary>C · V = coulombs.</summary>
         public static ElectricCharge operator *(ElectricCapacitance c, ElectricPotential v) => ElectricCharge.FromCoulombs(c.Farads * v.Volts);
 
+        /// <summary>C · V² = J: half of it is what the capacitor holds.</summary>
+        public static Energy operator *(ElectricCapacitance c, SquaredVoltage v2) => Energy.FromJoules(c.Farads * v2.Si);
+
         /// <summary>C · V/s = A.</summary>
         public static ElectricCurrent operator *(ElectricCapacitance c, ElectricPotentialChangeRate rate) => ElectricCurrent.FromAmperes(c.Farads * rate.VoltsPerSeconds);
 
@@ -110,6 +122,9 @@ public static partial class Algebra
 
         /// <summary>C · f = S: times 2π the susceptance.</summary>
         public static ElectricConductance operator *(ElectricCapacitance c, Frequency f) => ElectricConductance.FromSiemens(c.Farads * f.Hertz);
+
+        /// <summary>C · f² = S/s: one over it, and over (2π)², is the inductor of a resonance.</summary>
+        public static ConductanceRate operator *(ElectricCapacitance c, SquaredFrequency f2) => new(c.Farads * f2.Si);
     }
 
     extension(ElectricInductance)
@@ -125,6 +140,9 @@ public static partial class Algebra
 
         /// <summary>L · f = R: times 2π the reactance.</summary>
         public static ElectricResistance operator *(ElectricInductance l, Frequency f) => ElectricResistance.FromOhms(l.Henries * f.Hertz);
+
+        /// <summary>L · f² = Ω/s: one over it, and over (2π)², is the capacitor of a resonance.</summary>
+        public static ResistanceRate operator *(ElectricInductance l, SquaredFrequency f2) => new(l.Henries * f2.Si);
     }
 
     extension(Power)
@@ -235,42 +253,6 @@ public static partial class Algebra
         public static ElectricCurrent operator *(ElectricCharge charge, Frequency f) => ElectricCurrent.FromAmperes(charge.Coulombs * f.Hertz);
     }
 
-    extension(SquaredVoltage)
-    {
-        /// <summary>V² / R = W.</summary>
-        public static Power operator /(SquaredVoltage v2, ElectricResistance r) => OfWatts(v2.Si / r.Ohms);
-
-        /// <summary>Power in a conductance.</summary>
-        public static Power operator *(SquaredVoltage v2, ElectricConductance g) => OfWatts(v2.Si * g.Siemens);
-
-        /// <summary>V² / W = R.</summary>
-        public static ElectricResistance operator /(SquaredVoltage v2, Power p) => ElectricResistance.FromOhms(v2.Si / (double)p.Watts);
-
-        /// <summary>V² / VA = Ω.</summary>
-        public static ElectricResistance operator /(SquaredVoltage v2, ElectricApparentPower s) => ElectricResistance.FromOhms(v2.Si / s.Voltamperes);
-
-        /// <summary>V² / V = V.</summary>
-        public static ElectricPotential operator /(SquaredVoltage v2, ElectricPotential v) => ElectricPotential.FromVolts(v2.Si / v.Volts);
-
-        /// <summary>V² / Hz.</summary>
-        public static SquaredVoltageDensity operator /(SquaredVoltage v2, Frequency f) => new(v2.Si / f.Hertz);
-
-        /// <summary>V² over V²/Hz = Hz: the noise bandwidth that a density fills to a total.</summary>
-        public static Frequency operator /(SquaredVoltage v2, SquaredVoltageDensity e2) => Frequency.FromHertz(v2.Si / e2.Si);
-    }
-
-    extension(SquaredCurrent)
-    {
-        /// <summary>A² · R = W.</summary>
-        public static Power operator *(SquaredCurrent i2, ElectricResistance r) => OfWatts(i2.Si * r.Ohms);
-
-        /// <summary>A² · s, I²t.</summary>
-        public static JouleIntegral operator *(SquaredCurrent i2, Duration t) => new(i2.Si * t.Seconds);
-
-        /// <summary>A² / A = A.</summary>
-        public static ElectricCurrent operator /(SquaredCurrent i2, ElectricCurrent i) => ElectricCurrent.FromAmperes(i2.Si / i.Amperes);
-    }
-
     extension(Gain)
     {
         /// <summary>gain · V.</summary>
@@ -296,6 +278,12 @@ public static partial class Algebra
 
         /// <summary>f · C = S: times 2π the susceptance.</summary>
         public static ElectricConductance operator *(Frequency f, ElectricCapacitance c) => ElectricConductance.FromSiemens(f.Hertz * c.Farads);
+
+        /// <summary>f · f = f².</summary>
+        public static SquaredFrequency operator *(Frequency a, Frequency b) => new(a.Hertz * b.Hertz);
+
+        /// <summary>f · R = Ω/s.</summary>
+        public static ResistanceRate operator *(Frequency f, ElectricResistance r) => new(f.Hertz * r.Ohms);
     }
 
     extension(Duration)
@@ -344,21 +332,6 @@ public static partial class Algebra
 
         /// <summary>1 / S = R.</summary>
         public static ElectricResistance operator /(double number, ElectricConductance g) => ElectricResistance.FromOhms(number / g.Siemens);
-    }
-
-    extension(SquaredResistance)
-    {
-        /// <summary>R² / R = R.</summary>
-        public static ElectricResistance operator /(SquaredResistance r2, ElectricResistance r) => ElectricResistance.FromOhms(r2.Si / r.Ohms);
-
-        /// <summary>R² · C = L.</summary>
-        public static ElectricInductance operator *(SquaredResistance r2, ElectricCapacitance c) => ElectricInductance.FromHenries(r2.Si * c.Farads);
-    }
-
-    extension(JouleIntegral)
-    {
-        /// <summary>A²s · R = J: the heat that a pulse leaves in a resistance.</summary>
-        public static Energy operator *(JouleIntegral i2t, ElectricResistance r) => Energy.FromJoules(i2t.Si * r.Ohms);
     }
 
     extension(VoltageDrift)

@@ -19,6 +19,10 @@ public static class Constants
     [RecordName("pi")]
     public static double pi => Math.PI;
 
+    /// <summary>The same, as it is written: 1 / (2 * π * R * C).</summary>
+    [RecordName("π")]
+    public static double π => Math.PI;
+
     /// <summary>The temperature of 0 °C, 273.15 K (exact).</summary>
     internal const double ZeroCelsius = 273.15;
 }

@@ -1,10 +1,12 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace EightOhm.Quantities;
 
 /// <summary>A noise current in one root hertz of bandwidth (rms).</summary>
 /// <remarks>Equality and order are by value, whatever the unit; <c>default</c> is 0 A/√Hz.</remarks>
+[JsonConverter(typeof(QuantityJsonConverter))]
 public readonly struct CurrentNoiseDensity : IOwnQuantity<CurrentNoiseDensity, CurrentNoiseDensityUnit>, IEquatable<CurrentNoiseDensity>
 {
     private readonly CurrentNoiseDensityUnit _unit;

@@ -1,10 +1,12 @@
 using System.Numerics;
+using System.Text.Json.Serialization;
 
 namespace EightOhm.Quantities;
 
 /// <summary>A voltage (or current) gain: a linear ratio that is entered and shown in decibels as well.</summary>
 /// <remarks>Decibels here are 20·log₁₀ of the ratio's magnitude. Gains in cascade multiply; there is no sum, because 20 dB + 6 dB
 /// read as levels would be 26 dB and read as ratios 21.6 dB. Equality and order are by the linear ratio; <c>default</c> is a gain of 0.</remarks>
+[JsonConverter(typeof(QuantityJsonConverter))]
 public readonly struct Gain : IEquatable<Gain>, IComparable<Gain>, IComparisonOperators<Gain, Gain, bool>
 {
     private Gain(double ratio) => Ratio = ratio;

@@ -1,10 +1,12 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace EightOhm.Quantities;
 
 /// <summary>Heat that warms a thing by a kelvin, J/K.</summary>
 /// <remarks>Equality and order are by value, whatever the unit; <c>default</c> is 0 J/K.</remarks>
+[JsonConverter(typeof(QuantityJsonConverter))]
 public readonly struct HeatCapacity : IOwnQuantity<HeatCapacity, HeatCapacityUnit>, IEquatable<HeatCapacity>
 {
     private readonly HeatCapacityUnit _unit;

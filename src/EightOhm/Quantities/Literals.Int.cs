@@ -222,5 +222,29 @@ public static partial class Literals
 
         /// <summary>So many parts per million.</summary>
         public Ratio ppm => Ratio.FromDecimalFractions(x / 1e6);
+
+        /// <summary>So many pascals of sound pressure.</summary>
+        public Pressure Pa => Pressure.FromPascals(x);
+
+        /// <summary>So many millipascals.</summary>
+        public Pressure mPa => Pressure.FromPascals(x / 1e3);
+
+        /// <summary>So many micropascals.</summary>
+        public Pressure uPa => Pressure.FromPascals(x / 1e6);
+
+        /// <summary>A level of so many decibels over √0.6 V, rms.</summary>
+        public DbuLevel dBu => new(x);
+
+        /// <summary>A level of so many decibels over 1 V, rms.</summary>
+        public DbvLevel dBV => new(x);
+
+        /// <summary>A level of so many decibels over 1 W.</summary>
+        public DbwLevel dBW => new(x);
+
+        /// <summary>A level of so many decibels over 1 mW.</summary>
+        public DbmLevel dBm => new(x);
+
+        /// <summary>A sound pressure level of so many decibels over 20 µPa, rms.</summary>
+        public SoundPressureLevel dB_SPL => new(x);
     }
 }

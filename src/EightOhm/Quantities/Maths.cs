@@ -42,6 +42,12 @@ public static class Maths
     [RecordName("sqrt")]
     public static Duration Sqrt(SquaredDuration square) => Duration.FromSeconds(Root(square.Si, "s²"));
 
+    /// <summary>The frequency whose square this is.</summary>
+    /// <param name="square">Not negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The square is negative.</exception>
+    [RecordName("sqrt")]
+    public static Frequency Sqrt(SquaredFrequency square) => Frequency.FromHertz(Root(square.Si, "Hz²"));
+
     /// <summary>The resistance whose square this is: the characteristic impedance of L/C.</summary>
     /// <param name="square">Not negative.</param>
     /// <exception cref="ArgumentOutOfRangeException">The square is negative.</exception>

@@ -16,6 +16,7 @@ public static class QuantityFormat
         {
             FormatStyle.Celsius => Celsius(si, digits),
             FormatStyle.Fraction => Fraction(si, digits),
+            FormatStyle.Level => $"{Digits(si, digits)} {kind.Symbol}",
             FormatStyle.Angle => $"{Digits(si, digits)}°",
             FormatStyle.Gain or FormatStyle.Number => Engineering.Number(si, Engineering.HonestDigits(si, digits)),
             _ when kind.Spoken is var (factor, symbol) => Engineering.Text(si / factor, symbol, 0, 0, digits),

@@ -18,6 +18,9 @@ public enum FormatStyle
     /// <summary>An angle in degrees: 45°.</summary>
     Angle,
 
+    /// <summary>A level in decibels with its reference: 4 dBu.</summary>
+    Level,
+
     /// <summary>A plain number: 300.</summary>
     Number,
 }

@@ -57,6 +57,12 @@ public static class QuantityKinds
         Kind<Speed>("m/s", 0, 0, v => v.MetersPerSecond, x => Speed.FromMetersPerSecond(x)),
         Kind<VoltageNoiseDensity>("V/√Hz", -15, 0, v => v.Si, VoltageNoiseDensity.FromSi, ("V/sqrt(Hz)", 1), ("V/rtHz", 1)) with { NeverNegative = true },
         Kind<CurrentNoiseDensity>("A/√Hz", -15, 0, v => v.Si, CurrentNoiseDensity.FromSi, ("A/sqrt(Hz)", 1), ("A/rtHz", 1)) with { NeverNegative = true },
+        Kind<Pressure>("Pa", -6, 6, v => v.Pascals, x => Pressure.FromPascals(x)),
+        Level<DbuLevel>(),
+        Level<DbvLevel>(),
+        Level<DbwLevel>(),
+        Level<DbmLevel>(),
+        Level<SoundPressureLevel>(("dBSPL", 1), ("dB(SPL)", 1)),
         Kind<Gain>("", 0, 0, v => v.Ratio, Gain.FromRatio) with { Style = FormatStyle.Gain },
         Kind<Ratio>("", 0, 0, v => v.DecimalFractions, x => Ratio.FromDecimalFractions(x), ("ppm", 1e-6), ("%", 1e-2)) with { Style = FormatStyle.Fraction },
         Kind<double>("", 0, 0, v => v, v => v) with { Style = FormatStyle.Number },
@@ -68,6 +74,10 @@ public static class QuantityKinds
         Intermediate<RootFrequency>(),
         Intermediate<SquaredDuration>(),
         Intermediate<SquaredResistance>(),
+        Intermediate<VoltageResistance>(),
+        Intermediate<SquaredFrequency>(),
+        Intermediate<ResistanceRate>(),
+        Intermediate<ConductanceRate>(),
         Intermediate<JouleIntegral>(),
         Intermediate<SurfaceThermalResistance>(),
     ];
@@ -75,6 +85,10 @@ public static class QuantityKinds
     private static QuantityKind Kind<T>(string symbol, int least, int most, Func<T, double> to, Func<double, T> from, params (string Text, double Factor)[] spellings)
         where T : struct =>
         new(typeof(T), symbol, FormatStyle.Engineering, least, most, v => to((T)v), x => from(x), spellings);
+
+    private static QuantityKind Level<T>(params (string Text, double Factor)[] spellings)
+        where T : struct, ILevel<T> =>
+        Kind<T>(T.Symbol, 0, 0, v => v.Decibels, T.FromDecibels, spellings) with { Style = FormatStyle.Level };
 
     private static QuantityKind Intermediate<T>()
         where T : struct, IIntermediate<T> =>

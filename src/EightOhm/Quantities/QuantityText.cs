@@ -52,6 +52,19 @@ public static partial class QuantityText
             : throw new FormatException($"\"{text}\" is not a number with a unit that EightOhm knows. Write for example 100 W, 4.7 kΩ, 220 uF, 3.3 nV/√Hz, 27 dB, 25 °C.");
     }
 
+    /// <summary>A quantity as text that is read back bit for bit: the exact number in the SI unit, a temperature in kelvin.</summary>
+    /// <param name="value">A quantity or a number.</param>
+    /// <returns>The number with its unit; of a gain or a fraction the number alone.</returns>
+    /// <exception cref="ArgumentException">The value is not a kind that EightOhm knows.</exception>
+    public static string Exact(object value)
+    {
+        ArgumentNullException.ThrowIfNull(value);
+        var kind = QuantityKinds.Of(value.GetType());
+        // The Celsius figure would lose bits.
+        var (number, unit) = value is UnitsNet.Temperature t ? (t.Kelvins, "K") : (kind.ToSi(value), kind.Symbol);
+        return $"{number.ToString("R", CultureInfo.InvariantCulture)} {unit}".TrimEnd();
+    }
+
     private static object? Read(string text, QuantityKind kind) => ReadWithUnit(text, kind) ?? ReadShort(text, kind);
 
     private static object? ReadWithUnit(string text, QuantityKind kind)
@@ -59,9 +72,9 @@ public static partial class QuantityText
         if (Split(text) is not (var number, { Length: > 0 } unit))
             return null;
         if (kind.Style == FormatStyle.Gain)
-            return unit == "dB" && Math.Abs(number) <= 400 ? Gain.FromDecibels(number) : null;
+            return unit == "dB" && Math.Abs(number) <= 400 ? Gain.FromDecibels(number) : unit == "V/V" ? Make(kind, number, 1) : null;
         if (kind.Style == FormatStyle.Celsius && unit == "K")
-            return kind.FromSi(number - Constants.ZeroCelsius);
+            return double.IsFinite(number) ? UnitsNet.Temperature.FromKelvins(number) : null;
         foreach (var (spelling, factor) in kind.Spellings.Append((kind.Symbol, 1.0)).Where(s => s.Item1.Length > 0))
         {
             if (!unit.EndsWith(spelling, StringComparison.Ordinal))

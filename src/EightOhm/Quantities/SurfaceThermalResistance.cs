@@ -1,9 +1,12 @@
+using System.Text.Json.Serialization;
+
 namespace EightOhm.Quantities;
 
 /// <summary>Thermal resistance of a unit of area, of a layer or a joint: over an area it is a resistance in K/W.</summary>
 /// <remarks>It has arithmetic and a face, no unit zoo. Equality and order are by value; <c>default</c> is 0 m²·K/W.</remarks>
 /// <param name="Si">The value in m²·K/W.</param>
 [RecordName("SurfaceThermalResistance", "SurfaceHeatResistance")]
+[JsonConverter(typeof(QuantityJsonConverter))]
 public readonly record struct SurfaceThermalResistance(double Si) : IIntermediate<SurfaceThermalResistance>
 {
     /// <inheritdoc/>

@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace EightOhm.Quantities;
@@ -6,6 +7,7 @@ namespace EightOhm.Quantities;
 /// <summary>Temperature difference per watt of heat flow, K/W: the thermal resistance of the trade.</summary>
 /// <remarks>Equality and order are by value, whatever the unit; <c>default</c> is 0 K/W.</remarks>
 [RecordName("ThermalResistance", "HeatResistance")]
+[JsonConverter(typeof(QuantityJsonConverter))]
 public readonly struct ThermalResistance : IOwnQuantity<ThermalResistance, ThermalResistanceUnit>, IEquatable<ThermalResistance>
 {
     private readonly ThermalResistanceUnit _unit;

@@ -1,10 +1,12 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace EightOhm.Quantities;
 
 /// <summary>A noise voltage in one root hertz of bandwidth (rms).</summary>
 /// <remarks>Equality and order are by value, whatever the unit; <c>default</c> is 0 V/√Hz.</remarks>
+[JsonConverter(typeof(QuantityJsonConverter))]
 public readonly struct VoltageNoiseDensity : IOwnQuantity<VoltageNoiseDensity, VoltageNoiseDensityUnit>, IEquatable<VoltageNoiseDensity>
 {
     private readonly VoltageNoiseDensityUnit _unit;

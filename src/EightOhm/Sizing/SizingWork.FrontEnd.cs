@@ -20,12 +20,12 @@ internal sealed partial class SizingWork
         var gain = targets.Rated.RmsVoltage / targets.Sensitivity;
         var low = 1 / ((1 / LowerArm) + (1 / ServoArm));
         if (gain > 1)
-            Choose("R_f", PreferredValues.NearestOf192(low * (gain - 1)).Ohm, "feedback for rated power at the sensitivity");
+            Choose("R_f", ESeries.E192.Nearest(low * (gain - 1)).Ohm, "feedback for rated power at the sensitivity");
         else
             Miss("The sensitivity is more than rated power needs: the amplifier would have to attenuate.");
         TellSlewRate(gain);
         var corner = FilterRatio * targets.Highest.Hertz;
-        Choose("C_in", ElectricCapacitance.FromFarads(PreferredValues.AtMostOf12(1 / (2 * Math.PI * InputOhms * corner))), "as low a corner as leaves the highest frequency alone: less noise, less of what a cable picks up");
+        Choose("C_in", ElectricCapacitance.FromFarads(ESeries.E12.AtMost(1 / (2 * Math.PI * InputOhms * corner))), "as low a corner as leaves the highest frequency alone: less noise, less of what a cable picks up");
         // An amplifier of another level has another gain: half to twice what it needs is still a line-level amplifier's.
         Choose("A_lo", Gain.FromRatio(PreferredValues.Down(gain * 0.8, 2)), "a fifth below what rated power needs at the sensitivity");
         Choose("A_hi", Gain.FromRatio(PreferredValues.Up(gain * 1.25, 2)), "a quarter above it");

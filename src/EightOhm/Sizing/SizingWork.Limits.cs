@@ -56,7 +56,7 @@ internal sealed partial class SizingWork
 
         void Try(double r2, double r3)
         {
-            var made = new VoltageCurrentLimiter(SenseResistor.Ohm, PreferredValues.NearestOf192(r2).Ohm, PreferredValues.NearestOf192(r3).Ohm, emitterResistor, Sense);
+            var made = new VoltageCurrentLimiter(SenseResistor.Ohm, ESeries.E192.Nearest(r2).Ohm, ESeries.E192.Nearest(r3).Ohm, emitterResistor, Sense);
             try
             {
                 if (Margin(made) is var margin && margin > best.Margin)

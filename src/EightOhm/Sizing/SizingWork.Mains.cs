@@ -24,10 +24,10 @@ internal sealed partial class SizingWork
         if (supply is not { } s || outputs is null)
             return;
         Ratio[] deviations = [-targets.MainsTolerance, targets.MainsTolerance];
-        var first = PreferredValues.NearestOf12(Math.Sqrt(2) * targets.Line.Volts * (1 + targets.MainsTolerance.DecimalFractions) / InrushAmperes);
+        var first = ESeries.E12.Nearest(Math.Sqrt(2) * targets.Line.Volts * (1 + targets.MainsTolerance.DecimalFractions) / InrushAmperes);
         var (ohms, seconds) = (first, Delays[0]);
         SoftStart[] starts = [];
-        foreach (var (r, t) in from t in Delays from k in Shares select (PreferredValues.NearestOf12(first * k), t))
+        foreach (var (r, t) in from t in Delays from k in Shares select (ESeries.E12.Nearest(first * k), t))
         {
             (ohms, seconds) = (r, t);
             var on = s.Rails.SwitchedOn(targets.Line, basis.LineResistance, InrushLimiter.Resistor(r.Ohm), t.s, Idle);

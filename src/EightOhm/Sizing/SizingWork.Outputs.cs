@@ -127,7 +127,7 @@ internal sealed partial class SizingWork
         var slowest = UnitMath.Min(o.Npn.TransitionFrequency, o.Pnp.TransitionFrequency);
         var of1A = ChargeControl.LimitFrequency(1.A, peak, slowest);
         var needed = ChargeMargin * (targets.Highest / of1A);
-        var resistor = Math.Clamp(PreferredValues.AtMostOf12(DriverVolts / needed), 10, 100);
+        var resistor = Math.Clamp(ESeries.E12.AtMost(DriverVolts / needed), 10, 100);
         driverResistor = resistor.Ohm;
         Choose("R_drv", driverResistor, "standing current of the drivers enough to clear the outputs' charge at the highest frequency");
         return (DriverVolts / resistor).A;

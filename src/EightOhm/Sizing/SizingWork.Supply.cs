@@ -130,7 +130,7 @@ internal sealed partial class SizingWork
         var largest = s.Bank.Capacitance.Farads * (1 + s.Bank.Card.Tolerance.DecimalFractions);
         var most = 0.95 * basis.SafeTime.Seconds / (largest * Math.Log(Math.Max(2, s.NoLoad / basis.SafeVoltage)));
         var cool = s.NoLoad.Volts * s.NoLoad.Volts / CoolWatts;
-        var ohms = PreferredValues.AtMostOf12(Math.Min(most, Math.Max(cool, 100)));
+        var ohms = ESeries.E12.AtMost(Math.Min(most, Math.Max(cool, 100)));
         var watts = s.NoLoad.Volts * s.NoLoad.Volts / ohms;
         Choose("R_bl", ohms.Ohm, "empties the reservoirs in time with little heat");
         Choose("P_bl", Resistors.FirstOrDefault(w => w >= 2.05 * watts, PreferredValues.Up(2.05 * watts, 1)).W, "twice its heat at high mains");

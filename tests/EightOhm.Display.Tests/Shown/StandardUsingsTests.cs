@@ -48,13 +48,21 @@ public class StandardUsingsTests
                     StandardUsings.Namespaces.Where(Here).Select(n => Using(n)),
                     StandardUsings.Statics.Where(Here).Select(s => Using(s, new XAttribute("Static", "true"))),
                     StandardUsings.Aliases.Where(a => Here(a.Type)).Select(a => Using(a.Type, new XAttribute("Alias", a.Name)))),
-                first ? Banned() : null)).ToString().ReplaceLineEndings("\n") + "\n";
+                first ? Banned() : Text())).ToString().ReplaceLineEndings("\n") + "\n";
     }
 
     // What the analyzer in the package warns of.
     private static XElement Banned() => new("ItemGroup",
         new XAttribute("Condition", "'$(EightOhmBannedSymbols)' != 'false'"),
         new XElement("AdditionalFiles", new XAttribute("Include", "$(MSBuildThisFileDirectory)BannedSymbols.txt"), new XAttribute("Visible", "false")));
+
+    private static object[] Text() =>
+    [
+        new XComment(" Quantities in a text, $\"{x}\", as the trade writes them: see QuantityText.cs beside this. "),
+        new XElement("ItemGroup",
+            new XAttribute("Condition", "'$(MSBuildProjectExtension)' != '.fsproj' and '$(MSBuildProjectExtension)' != '.vbproj' and '$(EightOhmText)' != 'false'"),
+            new XElement("Compile", new XAttribute("Include", "$(MSBuildThisFileDirectory)QuantityText.cs"), new XAttribute("Visible", "false"))),
+    ];
 
     private static XElement Using(string include, XAttribute? more = null) => new("Using", new XAttribute("Include", include), more);
 }

@@ -41,6 +41,10 @@ public class OperatorTests
         [typeof(RootFrequency)] = (0, 0, -0.5, 0),
         [typeof(SquaredDuration)] = (0, 0, 2, 0),
         [typeof(SquaredResistance)] = (2, -2, 0, 0),
+        [typeof(VoltageResistance)] = (2, -1, 0, 0),
+        [typeof(SquaredFrequency)] = (0, 0, -2, 0),
+        [typeof(ResistanceRate)] = (1, -1, -1, 0),
+        [typeof(ConductanceRate)] = (-1, 1, -1, 0),
         [typeof(JouleIntegral)] = (0, 2, 1, 0),
         [typeof(VoltageDrift)] = (1, 0, 0, -1),
         // Lengths are not counted.
@@ -55,7 +59,7 @@ public class OperatorTests
 
     private static readonly Type[] Ours = [typeof(Gain), typeof(ThermalResistance), typeof(HeatCapacity), typeof(VoltageNoiseDensity), typeof(CurrentNoiseDensity),
         typeof(SquaredVoltage), typeof(SquaredCurrent), typeof(SquaredVoltageDensity), typeof(SquaredCurrentDensity), typeof(RootFrequency),
-        typeof(SquaredDuration), typeof(SquaredResistance), typeof(JouleIntegral), typeof(VoltageDrift), typeof(SurfaceThermalResistance)];
+        typeof(SquaredDuration), typeof(SquaredResistance), typeof(JouleIntegral), typeof(VoltageResistance), typeof(SquaredFrequency), typeof(ResistanceRate), typeof(ConductanceRate), typeof(VoltageDrift), typeof(SurfaceThermalResistance)];
 
     public static TheoryData<string> Operators
     {

@@ -46,7 +46,7 @@ internal static class WorstJson
     {
         json.WriteStartObject(name);
         if (worst.Value is { } value)
-            json.WriteString("value", KeptValue.Text(kind, value));
+            json.WriteString("value", KeptValue.Text(value));
         else
             json.WriteString("cannotTell", worst.Reason);
         json.WriteString("at", worst.At);
@@ -63,7 +63,7 @@ internal static class WorstJson
         {
             json.WriteStartObject();
             json.WriteString("change", relief.Change);
-            json.WriteString("value", KeptValue.Text(kind, relief.Value));
+            json.WriteString("value", KeptValue.Text(relief.Value));
             json.WritePropertyName("kindest");
             Write(json, relief.Kindest);
             json.WriteEndObject();
@@ -109,7 +109,7 @@ internal static class WorstJson
         if (QuantityKinds.Find(at.Value?.GetType()) is { } kind)
         {
             json.WriteString("kind", KindNames.Of(kind));
-            json.WriteString("value", KeptValue.Text(kind, at.Value!));
+            json.WriteString("value", KeptValue.Text(at.Value!));
         }
 
         json.WriteEndObject();

@@ -40,5 +40,5 @@ internal static class KeptValue
     public static string Fingerprint(Slot slot, object value) => value is PartFile part ? part.Hash : Fingerprint(slot.Kind!, value);
 
     /// <summary>The value as the file has it: the exact number with its unit.</summary>
-    public static string Text(QuantityKind kind, object value) => $"{Fingerprint(kind, value)} {Unit(kind)}".TrimEnd();
+    public static string Text(object value) => QuantityText.Exact(value);
 }

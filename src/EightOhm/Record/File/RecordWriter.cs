@@ -86,7 +86,7 @@ internal static class RecordWriter
         if (limit.Kind is { } kind)
             json.WriteString("kind", KindNames.Of(kind));
         if (limit.Constant is { } constant)
-            json.WriteString("value", KeptValue.Text(limit.Kind!, constant));
+            json.WriteString("value", KeptValue.Text(constant));
         if (limit.Rule is { } rule)
         {
             json.WriteString("rule", rule.Text);
@@ -143,7 +143,7 @@ internal static class RecordWriter
     {
         if (value is not PartFile part)
         {
-            json.WriteString(name, KeptValue.Text(slot.Kind!, value));
+            json.WriteString(name, KeptValue.Text(value));
             return;
         }
 

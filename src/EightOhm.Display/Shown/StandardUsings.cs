@@ -6,14 +6,14 @@ namespace EightOhm.Display;
 public static class StandardUsings
 {
     // What every room stands on, then the rooms.
-    private static readonly string[] Floor = ["Quantities", "Explaining", "Record", "Teaching", "Display", "Display.Figures", "Display.Tables"];
+    private static readonly string[] Floor = ["Quantities", "Explaining", "Finding", "Record", "Teaching", "Display", "Display.Figures", "Display.Tables"];
 
     /// <summary>The namespaces.</summary>
     public static IReadOnlyList<string> Namespaces { get; } =
         ["UnitsNet", "EightOhm", .. Floor.Concat(Rooms.All.Select(r => r.Name)).Select(n => $"EightOhm.{n}")];
 
     /// <summary>The classes whose functions are written bare: <c>Sqrt</c>, <c>pi</c>, <c>Explain</c>, <c>Say</c>.</summary>
-    public static IReadOnlyList<string> Statics { get; } = [.. new[] { typeof(Quantities.Maths), typeof(Quantities.Constants), typeof(Explaining.Workings), typeof(Sentences) }.Select(t => t.FullName!)];
+    public static IReadOnlyList<string> Statics { get; } = [.. new[] { typeof(Quantities.Maths), typeof(Quantities.Constants), typeof(Explaining.Workings), typeof(Finding.Finder), typeof(Sentences) }.Select(t => t.FullName!)];
 
     /// <summary>Names that two namespaces hold, with the type that is meant. In the trade a thermal resistance is in K/W; UnitsNet's is one per area.</summary>
     public static IReadOnlyList<(string Name, string Type)> Aliases { get; } = [(nameof(ThermalResistance), typeof(ThermalResistance).FullName!)];

@@ -13,7 +13,9 @@ public static partial class Derating
     /// <param name="T_J">Junction limit.</param>
     /// <param name="T_C">Case temperature (or ambient, with the resistance from junction to ambient); at most the limit.</param>
     /// <param name="theta_JC">Junction to case; greater than 0 K/W. The inverse of a sheet's derating in W/K.</param>
+    /// <returns>The allowed average power dissipation of the device, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The case is hotter than the junction may be, or an input is not positive.</exception>
+    /// <example><code>Derating.AllowedPower(150.W, 150.degC, 80.degC, 0.83.K_per_W)   // 84.34 W</code></example>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14", Symbol = "P_D")]
     [RecordName("derating.allowed-power")]
     public static Power AllowedPower(Power P_max, Temperature T_J, Temperature T_C, ThermalResistance theta_JC)
@@ -31,6 +33,7 @@ public static partial class Derating
     /// <param name="P_max">The rating; greater than 0 W.</param>
     /// <param name="T_J">Junction limit.</param>
     /// <param name="T_ref">The case (or ambient) temperature up to which the rating holds, often 25 °C; at most the limit.</param>
+    /// <returns>The thermal resistance from junction to case, in K/W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The reference is hotter than the limit, or the rating is not positive.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14", Symbol = "theta_JC")]
     [RecordName("derating.resistance")]

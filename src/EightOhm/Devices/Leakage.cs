@@ -53,6 +53,7 @@ public static partial class Leakage
     /// <param name="n">Output transistors of a side in parallel; 1 or more.</param>
     /// <param name="I_CBO">Leakage of one at its hottest junction, <see cref="At"/>; 0 A or more.</param>
     /// <param name="I_D">Standing current of the driver; greater than 0 A.</param>
+    /// <returns>The share, 0 when nothing leaks, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Kirchhoff's current law at the outputs' bases", Symbol = "k_L")]
     [RecordName("leakage.share-of-standing")]

@@ -15,7 +15,9 @@ public static partial class FeedbackLoop
     /// <summary>The fraction of the output that a divider feeds back: R_g/(R_f + R_g).</summary>
     /// <param name="R_g">From the inverting input to ground; greater than 0 Ω.</param>
     /// <param name="R_f">From the output to the inverting input; 0 Ω or more (0 Ω feeds back everything).</param>
+    /// <returns>The fraction B_fb, 0 to 1, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>FeedbackLoop.Fraction(1.kOhm, 22.6.kOhm)   // 0.04237</code></example>
     [Formula(Source, Symbol = "B_fb")]
     [RecordName("feedback-loop.fraction")]
     public static double Fraction(ElectricResistance R_g, ElectricResistance R_f)
@@ -28,7 +30,9 @@ public static partial class FeedbackLoop
     /// <summary>Loop gain: T = A·B_fb.</summary>
     /// <param name="A">Open-loop gain.</param>
     /// <param name="B_fb">Fraction fed back; of the sign of A.</param>
+    /// <returns>The loop gain T, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The feedback is positive.</exception>
+    /// <example><code>FeedbackLoop.LoopGain(80.dB, 0.0424)   // 424</code></example>
     [Formula(Source, Symbol = "T")]
     [RecordName("feedback-loop.loop-gain")]
     public static double LoopGain(Gain A, double B_fb)
@@ -41,6 +45,7 @@ public static partial class FeedbackLoop
     /// <remarks>Not 1/A_CL, which an infinite open-loop gain would need. Where the gains have phases: <see cref="ComplexFraction"/>.</remarks>
     /// <param name="A">Open-loop gain; greater than 0.</param>
     /// <param name="A_CL">Closed-loop gain; greater than 0, at most A.</param>
+    /// <returns>The fraction B_fb needed, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + ": A_CL = A/(1 + A·B), solved for B", Symbol = "B_fb")]
     [RecordName("feedback-loop.fraction-for")]
@@ -57,6 +62,7 @@ public static partial class FeedbackLoop
     /// <param name="T_0">Loop gain far below the pole; 0 or more.</param>
     /// <param name="f_pole">The open-loop pole; greater than 0 Hz.</param>
     /// <param name="f">The frequency; 0 Hz or more.</param>
+    /// <returns>The magnitude of the loop gain, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 6: one-pole open loop", Symbol = "T")]
     [RecordName("feedback-loop.one-pole-loop-gain")]
@@ -72,7 +78,9 @@ public static partial class FeedbackLoop
     /// <summary>Closed-loop gain: A/(1 + A·B_fb), which tends to 1/B_fb.</summary>
     /// <param name="A">Open-loop gain.</param>
     /// <param name="B_fb">Fraction fed back; of the sign of A.</param>
+    /// <returns>The closed-loop gain.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The feedback is positive.</exception>
+    /// <example><code>FeedbackLoop.ClosedLoopGain(80.dB, 0.0424)   // 23.53</code></example>
     [Formula(Source, Symbol = "A_CL")]
     [RecordName("feedback-loop.closed-loop-gain")]
     public static Gain ClosedLoopGain(Gain A, double B_fb)
@@ -83,7 +91,9 @@ public static partial class FeedbackLoop
 
     /// <summary>By how much the closed-loop gain misses the ideal 1/B_fb, relative to it: −1/(1 + T), exactly.</summary>
     /// <param name="T">Loop gain; 0 or more.</param>
+    /// <returns>The relative error; negative, the gain is too small, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The loop gain is negative.</exception>
+    /// <example><code>FeedbackLoop.GainError(424)   // −0.2353 %</code></example>
     [Formula(Source + "; A/(1 + A·B) over 1/B, less 1", Symbol = "epsilon")]
     [RecordName("feedback-loop.gain-error")]
     public static Ratio GainError(double T)
@@ -95,6 +105,7 @@ public static partial class FeedbackLoop
     /// <summary>The sensitivity of the closed-loop gain to the open loop: 1/(1 + T), the relative change of one over the relative change of the other.</summary>
     /// <remarks>A derivative: for small changes of A. For a large change compute <see cref="ClosedLoopGain"/> twice.</remarks>
     /// <param name="T">Loop gain; 0 or more.</param>
+    /// <returns>The relative sensitivity, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The loop gain is negative.</exception>
     [Formula(Source, Symbol = "S")]
     [RecordName("feedback-loop.sensitivity")]
@@ -107,7 +118,9 @@ public static partial class FeedbackLoop
     /// <summary>The closed-loop bandwidth (−3 dB) of a loop with one open-loop pole: f_pole·(1 + T_0).</summary>
     /// <param name="f_pole">The open-loop pole; greater than 0 Hz.</param>
     /// <param name="T_0">Loop gain far below the pole; 0 or more.</param>
+    /// <returns>The closed-loop −3 dB frequency, in Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>FeedbackLoop.Bandwidth(100.Hz, 1000)   // 100.1 kHz</code></example>
     [Formula(Source, Symbol = "f_CL")]
     [RecordName("feedback-loop.bandwidth")]
     public static Frequency Bandwidth(Frequency f_pole, double T_0)
@@ -122,6 +135,7 @@ public static partial class FeedbackLoop
     /// <param name="A">Open-loop gain, as a positive number; greater than 0.</param>
     /// <param name="R_g">From the source to the inverting input, the source's own resistance included; greater than 0 Ω.</param>
     /// <param name="R_f">From the output to the inverting input; greater than 0 Ω.</param>
+    /// <returns>The gain, negative.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 2", Symbol = "G")]
     [RecordName("feedback-loop.inverting-gain")]

@@ -15,7 +15,9 @@ public static partial class LoopErrors
     /// <remarks>Holds well below the first open-loop pole, with d taken at the same output swing as with feedback.</remarks>
     /// <param name="d">The error at the output without feedback, relative to the output; 0 or more.</param>
     /// <param name="T">Loop gain at the error's own frequency (a harmonic's, not the fundamental's); 0 or more.</param>
+    /// <returns>The error that is left, relative to the output, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
+    /// <example><code>LoopErrors.AfterGain(0.1.percent, 99)   // 10 ppm</code></example>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 8", Symbol = "d_CL")]
     [RecordName("loop-errors.after-gain")]
     public static Ratio AfterGain(Ratio d, double T)
@@ -29,6 +31,7 @@ public static partial class LoopErrors
     /// <remarks>Far above the pole and with no other pole near. Near crossover a second pole can make |1 + T| less than one: the loop then raises the error.</remarks>
     /// <param name="d">The error at the output without feedback, relative to the output; 0 or more.</param>
     /// <param name="T">Magnitude of the loop gain at the error's own frequency (a harmonic's: f_c/(n·f)); 0 or more.</param>
+    /// <returns>The error that is left, relative to the output, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 8, with T = −j|T|: |1 − jT|² = 1 + T²", Symbol = "d_CL")]
     [RecordName("loop-errors.after-gain-above-pole")]
@@ -42,6 +45,7 @@ public static partial class LoopErrors
     /// <summary>An error voltage at the summing node, as it appears at the output: times the closed-loop gain, whatever the loop gain.</summary>
     /// <param name="e">The error in series with an input (peak in, peak out; rms in, rms out).</param>
     /// <param name="A_CL">Closed-loop gain from the non-inverting input, the noise gain.</param>
+    /// <returns>The error at the output, in the convention (rms or peak) of e, in V.</returns>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 8: an error beside the signal has the signal's gain", Symbol = "e_out")]
     [RecordName("loop-errors.at-summing-node")]
     public static ElectricPotential AtSummingNode(ElectricPotential e, Gain A_CL)

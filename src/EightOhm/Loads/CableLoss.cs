@@ -13,6 +13,7 @@ public static partial class CableLoss
     /// <remarks>It is the power in the cable over the power in the load, and so a little more than the true share of the amplifier's power.</remarks>
     /// <param name="R_c">Cable, both conductors; 0 Ω or more.</param>
     /// <param name="R_L">Load; greater than 0 Ω.</param>
+    /// <returns>The loss as printed, resistance over resistance, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("D.A.S. Audio, Energy series manual, p. 21", Symbol = "p_n")]
     [RecordName("cable-loss.nominal")]
@@ -26,7 +27,9 @@ public static partial class CableLoss
     /// <summary>The share of the amplifier's power that heats the cable: R_c/(R_c + R_L).</summary>
     /// <param name="R_c">Cable, both conductors; 0 Ω or more.</param>
     /// <param name="R_L">Load; greater than 0 Ω.</param>
+    /// <returns>The share of the power, 0 to 1, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>CableLoss.Share(0.1.Ohm, 8.Ohm)   // 1.235 %</code></example>
     [Formula(Divider, Symbol = "p_c")]
     [RecordName("cable-loss.share")]
     public static Ratio Share(ElectricResistance R_c, ElectricResistance R_L)
@@ -39,6 +42,7 @@ public static partial class CableLoss
     /// <summary>What is left of the voltage at the load: R_L/(R_c + R_L).</summary>
     /// <param name="R_c">Cable, both conductors; 0 Ω or more.</param>
     /// <param name="R_L">Load; greater than 0 Ω.</param>
+    /// <returns>The gain of the divider, at most 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Divider, Symbol = "A_c")]
     [RecordName("cable-loss.level")]

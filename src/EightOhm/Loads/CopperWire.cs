@@ -12,7 +12,9 @@ public static partial class CopperWire
 {
     /// <summary>Diameter of a solid wire of an American gauge: 0.127 mm·92^((36 − n)/39).</summary>
     /// <param name="n_AWG">The gauge, from −3 (written 0000) to 40.</param>
+    /// <returns>The diameter of the copper, in m.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The gauge is out of range.</exception>
+    /// <example><code>CopperWire.Diameter(14)   // 1.628 mm</code></example>
     [Formula("ASTM B258, American wire gauge", Symbol = "d")]
     [RecordName("copper-wire.diameter")]
     public static Length Diameter(int n_AWG)
@@ -23,6 +25,7 @@ public static partial class CopperWire
 
     /// <summary>Resistance of a kilometre of wire at 20 °C: 1000/58 Ω over the area in mm².</summary>
     /// <param name="d">Diameter of the copper, solid or that of the same area; greater than 0 m.</param>
+    /// <returns>The resistance of one kilometre, one way, at 20 °C, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The diameter is not positive.</exception>
     [Formula("IEC 60028, resistance of copper at 20 °C", Symbol = "R_km")]
     [RecordName("copper-wire.per-kilometre")]
@@ -35,6 +38,7 @@ public static partial class CopperWire
 
     /// <summary>How much more copper resists when it is warm: (234.5 + t)/254.5.</summary>
     /// <param name="T">Temperature of the copper, from −200 to 250 °C.</param>
+    /// <returns>The factor on the resistance at 20 °C, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is out of range.</exception>
     [Formula("IEC 60028, temperature coefficient of copper at 20 °C: 0.00393 per kelvin, 1/(234.5 + 20)", Symbol = "k_T")]
     [RecordName("copper-wire.warm-factor")]
@@ -46,6 +50,7 @@ public static partial class CopperWire
 
     /// <summary>The factor that takes a measured resistance to 20 °C as the cable standard tables it: 250/(230 + t).</summary>
     /// <param name="T">Temperature of the conductor, from 0 to 100 °C.</param>
+    /// <returns>The factor on the measured resistance, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is out of range.</exception>
     [Formula("IEC 60228, temperature correction factors for conductor resistance (0.004 per kelvin: 1/(1 + 0.004·(t − 20)))", Symbol = "k_t")]
     [RecordName("copper-wire.standard-factor")]
@@ -59,7 +64,9 @@ public static partial class CopperWire
     /// <param name="l">Length of the cable, one way; greater than 0 m.</param>
     /// <param name="R_km">Resistance of a kilometre of one conductor at 20 °C; greater than 0 Ω.</param>
     /// <param name="T">Temperature of the copper, from −200 to 250 °C.</param>
+    /// <returns>The loop resistance, there and back, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>CopperWire.LoopResistance(5.m, 7.Ohm, 20.degC)   // 70 mΩ</code></example>
     [Formula("common practice, no source: both conductors carry the current", Symbol = "R_c")]
     [RecordName("copper-wire.loop-resistance")]
     public static ElectricResistance LoopResistance(Length l, ElectricResistance R_km, Temperature T)
@@ -75,6 +82,7 @@ public static partial class CopperWire
     /// <param name="l">Length of the cable, one way; greater than 0 m.</param>
     /// <param name="d">Diameter of each conductor's copper; greater than 0 m.</param>
     /// <param name="D">Distance of the conductors, centre to centre; at least d.</param>
+    /// <returns>The loop inductance, there and back, in H.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("F. W. Grover, Inductance Calculations, ch. 5: geometric mean distances of two parallel round wires", Symbol = "L_c")]
     [RecordName("copper-wire.loop-inductance")]

@@ -13,7 +13,9 @@ public static partial class DampingFactor
     /// <summary>Damping factor of an amplifier at its terminals: R_L/R_o.</summary>
     /// <param name="R_L">Load, nominal; greater than 0 Ω.</param>
     /// <param name="R_o">Output resistance; greater than 0 Ω.</param>
+    /// <returns>The damping factor, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    /// <example><code>DampingFactor.Of(8.Ohm, 0.04.Ohm)   // 200</code></example>
     [Formula(Source, Symbol = "DF")]
     [RecordName("damping-factor.of")]
     public static double Of(ElectricResistance R_L, ElectricResistance R_o)
@@ -27,7 +29,9 @@ public static partial class DampingFactor
     /// <param name="R_L">Load, nominal; greater than 0 Ω.</param>
     /// <param name="R_o">Output resistance of the amplifier; 0 Ω or more.</param>
     /// <param name="R_c">Cable, both conductors; 0 Ω or more, and not both 0 Ω.</param>
+    /// <returns>The damping factor, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>DampingFactor.WithCable(8.Ohm, 0.04.Ohm, 0.06.Ohm)   // 80</code></example>
     [Formula(Source + ", cable included", Symbol = "DF_sys")]
     [RecordName("damping-factor.with-cable")]
     public static double WithCable(ElectricResistance R_L, ElectricResistance R_o, ElectricResistance R_c)
@@ -42,6 +46,7 @@ public static partial class DampingFactor
     /// <summary>The output resistance that a damping factor claims: R_L/DF.</summary>
     /// <param name="R_L">The load it is stated for; greater than 0 Ω.</param>
     /// <param name="DF">Damping factor; greater than 0.</param>
+    /// <returns>The output resistance, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "R_o")]
     [RecordName("damping-factor.output-resistance")]

@@ -15,6 +15,7 @@ public static partial class DriverNetwork
     /// <param name="R_vc">Voice-coil resistance, dc; greater than 0 Ω.</param>
     /// <param name="Q_ms">Mechanical Q; greater than 0.</param>
     /// <param name="Q_es">Electrical Q with R_vc alone in the circuit; greater than 0.</param>
+    /// <returns>The motional resistance, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "R_es")]
     [RecordName("driver-network.resistance")]
@@ -30,6 +31,7 @@ public static partial class DriverNetwork
     /// <param name="R_vc">Voice-coil resistance, dc; greater than 0 Ω.</param>
     /// <param name="f_s">Resonance; greater than 0 Hz.</param>
     /// <param name="Q_es">Electrical Q with R_vc alone in the circuit; greater than 0.</param>
+    /// <returns>The motional capacitance, in F.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "C_mes")]
     [RecordName("driver-network.capacitance")]
@@ -45,6 +47,7 @@ public static partial class DriverNetwork
     /// <param name="R_vc">Voice-coil resistance, dc; greater than 0 Ω.</param>
     /// <param name="f_s">Resonance; greater than 0 Hz.</param>
     /// <param name="Q_es">Electrical Q with R_vc alone in the circuit; greater than 0.</param>
+    /// <returns>The motional inductance, in H.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "L_ces")]
     [RecordName("driver-network.inductance")]
@@ -59,6 +62,7 @@ public static partial class DriverNetwork
     /// <summary>Both dampings together: Q_ms·Q_es/(Q_ms + Q_es).</summary>
     /// <param name="Q_ms">Mechanical Q; greater than 0.</param>
     /// <param name="Q_es">Electrical Q; greater than 0.</param>
+    /// <returns>The total Q, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "Q_ts")]
     [RecordName("driver-network.total-q")]
@@ -74,6 +78,7 @@ public static partial class DriverNetwork
     /// <param name="Q_es">Electrical Q with R_vc alone; greater than 0.</param>
     /// <param name="R_vc">Voice-coil resistance; greater than 0 Ω.</param>
     /// <param name="R_o">All resistance in front of it, amplifier and cable, at the resonance; 0 Ω or more.</param>
+    /// <returns>The electrical Q, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + ": the source's resistance is in series with R_vc", Symbol = "Q_e")]
     [RecordName("driver-network.electrical-q")]

@@ -19,6 +19,7 @@ public static partial class EquivalentResistor
     /// <remarks>Beyond the phase whose cosine is 2/π the level of maximum dissipation would be above full swing, so full swing is the worst.</remarks>
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, from −90° (a capacitor) to 90° (an inductor).</param>
+    /// <returns>The resistor of equal average dissipation, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(AverageSource, Symbol = "R_avg")]
     [RecordName("equivalent-resistor.average")]
@@ -36,6 +37,7 @@ public static partial class EquivalentResistor
     /// <remarks>Full swing is the worst level for every phase. 1·|Z| at 0°, 0.354·|Z| at 45°, 0.192·|Z| at 90°.</remarks>
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, from −90° (a capacitor) to 90° (an inductor).</param>
+    /// <returns>The resistor of equal peak dissipation, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(PeakSource, Symbol = "R_pk")]
     [RecordName("equivalent-resistor.peak")]

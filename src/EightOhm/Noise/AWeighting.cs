@@ -36,6 +36,7 @@ public static partial class AWeighting
 
     /// <summary>The product of the poles, before it is made 0 dB at 1 kHz: 0.7943 there.</summary>
     /// <param name="f">The frequency; greater than 0 Hz.</param>
+    /// <returns>The product, a plain number, 0.7943 at 1 kHz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     [Formula("IEC 61672-1, annex E: analytical expression for A-weighting", Symbol = "R_A")]
     [RecordName("a-weighting.poles")]
@@ -51,6 +52,7 @@ public static partial class AWeighting
 
     /// <summary>The response at a frequency, 0 dB at 1 kHz; its decibels are those of the tables.</summary>
     /// <param name="f">The frequency; greater than 0 Hz.</param>
+    /// <returns>The response, a gain of 1 at 1 kHz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive.</exception>
     [Formula("IEC 61672-1, annex E: analytical expression for A-weighting", Symbol = "A")]
     [RecordName("a-weighting.response")]
@@ -94,6 +96,7 @@ public static partial class AWeighting
     /// <param name="e_n">The white density; 0 V/√Hz or more.</param>
     /// <param name="f_L">The lower edge of what is measured; 0 Hz or more.</param>
     /// <param name="f_H">The upper edge; not below the lower one, at most 1 GHz.</param>
+    /// <returns>The weighted noise, rms, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The band is upside down or out of range, or the density negative.</exception>
     [Formula("definition of noise bandwidth with the response of IEC 61672-1, annex E", Symbol = "E_A")]
     [RecordName("a-weighting.white-noise")]

@@ -14,6 +14,7 @@ public static partial class FlickerNoise
     /// <param name="f_c">The corner, where the 1/f part equals the white one; 0 Hz (white only) or more.</param>
     /// <param name="f_L">The lower edge of the band; greater than 0 Hz: 1/f noise down to 0 Hz has no end.</param>
     /// <param name="f_H">The upper edge of the band; not below the lower one.</param>
+    /// <returns>The noise, rms, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The band is upside down or begins at 0 Hz, or a density or corner is negative.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "E_n")]
     [RecordName("flicker-noise.voltage")]
@@ -33,7 +34,9 @@ public static partial class FlickerNoise
     /// <param name="f_1">The lower frequency; greater than 0 Hz.</param>
     /// <param name="e_2">Density at f_2; greater than 0 V/√Hz, and such that e_1 rises no faster than 1/f from it.</param>
     /// <param name="f_2">The higher frequency; greater than f_1.</param>
+    /// <returns>The corner frequency, in Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The densities are not those of 1/f noise and white noise.</exception>
+    /// <example><code>FlickerNoise.Corner(5.nV_rtHz, 10.Hz, 4.nV_rtHz, 1.kHz)   // 5.714 Hz</code></example>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7: e² = e_w²·(f_c/f + 1), at two frequencies", Symbol = "f_c")]
     [RecordName("flicker-noise.corner")]
     public static Frequency Corner(VoltageNoiseDensity e_1, Frequency f_1, VoltageNoiseDensity e_2, Frequency f_2)
@@ -52,6 +55,7 @@ public static partial class FlickerNoise
     /// <param name="f_1">The lower frequency; greater than 0 Hz.</param>
     /// <param name="e_2">Density at f_2; greater than 0 V/√Hz, and such that e_1 rises no faster than 1/f from it.</param>
     /// <param name="f_2">The higher frequency; greater than f_1.</param>
+    /// <returns>The white density, rms, in V/√Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The densities are not those of 1/f noise and white noise.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7: e² = e_w²·(f_c/f + 1), at two frequencies", Symbol = "e_w")]
     [RecordName("flicker-noise.white-density")]

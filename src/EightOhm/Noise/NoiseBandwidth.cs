@@ -20,6 +20,7 @@ public static partial class NoiseBandwidth
     /// <remarks>One pole: π/2·f_p. Each further pole narrows the whole: two have π/4·f_p.</remarks>
     /// <param name="f_p">The corner of each pole alone (not of the whole); greater than 0 Hz.</param>
     /// <param name="n">The number of poles, from 1 to 10.</param>
+    /// <returns>The noise bandwidth, in Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The corner is not positive or the order not from 1 to 10.</exception>
     [Formula("definition of noise bandwidth: Franco, Design with Operational Amplifiers …, 3rd ed., ch. 7; derived, ∫₀^∞ df/(1 + (f/f_p)²)ⁿ", Symbol = "B")]
     [RecordName("noise-bandwidth.of-identical-poles-by-pole")]
@@ -34,6 +35,7 @@ public static partial class NoiseBandwidth
     /// <remarks>Per hertz of that frequency 1.571, 1.220, 1.155, 1.129, 1.114 … for one pole and more. Not a Butterworth's.</remarks>
     /// <param name="f_3dB">The frequency at which all poles together are 3 dB down (a factor √½); greater than 0 Hz.</param>
     /// <param name="n">The number of poles, from 1 to 10.</param>
+    /// <returns>The noise bandwidth, in Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive or the order not from 1 to 10.</exception>
     [Formula("as OfIdenticalPolesByPole; derived, (1 + (f_3dB/f_p)²)ⁿ = 2 for the pole", Symbol = "B")]
     [RecordName("noise-bandwidth.of-identical-poles-by-corner")]
@@ -49,7 +51,9 @@ public static partial class NoiseBandwidth
     /// <remarks>Always below π/2 times the lower pole; with both alike it is <see cref="OfIdenticalPolesByPole"/> of two.</remarks>
     /// <param name="f_1">The corner of one pole; greater than 0 Hz.</param>
     /// <param name="f_2">The corner of the other pole; greater than 0 Hz.</param>
+    /// <returns>The noise bandwidth, in Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A corner is not positive.</exception>
+    /// <example><code>NoiseBandwidth.OfUnequalPoles(20.kHz, 80.kHz)   // 25.13 kHz</code></example>
     [Formula("definition of noise bandwidth: Franco, Design with Operational Amplifiers …, 3rd ed., ch. 7; derived, ∫₀^∞ df/((1 + (f/f₁)²)·(1 + (f/f₂)²))", Symbol = "B")]
     [RecordName("noise-bandwidth.of-unequal-poles")]
     public static Frequency OfUnequalPoles(Frequency f_1, Frequency f_2)
@@ -63,7 +67,9 @@ public static partial class NoiseBandwidth
     /// <remarks>Per hertz of its corner 1.571, 1.111, 1.047, 1.026, 1.017 … for the first order and up. Not that of n identical poles.</remarks>
     /// <param name="f_3dB">The filter's −3 dB frequency; greater than 0 Hz.</param>
     /// <param name="n">The order, from 1 to 10.</param>
+    /// <returns>The noise bandwidth, in Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not positive or the order not from 1 to 10.</exception>
+    /// <example><code>NoiseBandwidth.OfButterworth(20.kHz, 2)   // 22.21 kHz</code></example>
     [Formula("definition of noise bandwidth: Franco, Design with Operational Amplifiers …, 3rd ed., ch. 7; derived, ∫₀^∞ df/(1 + (f/f_3dB)²ⁿ)", Symbol = "B")]
     [RecordName("noise-bandwidth.of-butterworth")]
     public static Frequency OfButterworth(Frequency f_3dB, int n)

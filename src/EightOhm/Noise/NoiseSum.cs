@@ -11,6 +11,7 @@ public static partial class NoiseSum
     /// <summary>The density of independent noise voltages in series: √Σe².</summary>
     /// <remarks>All at the same place (the input, say) and rms. Two that come from one source add before they are squared.</remarks>
     /// <param name="parts">The densities; none is no noise.</param>
+    /// <returns>The density together, rms, in V/√Hz.</returns>
     /// <exception cref="ArgumentNullException">There is no list.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7: noise summation", Symbol = "e_n")]
     [RecordName("noise-sum.of-densities")]
@@ -19,6 +20,7 @@ public static partial class NoiseSum
     /// <summary>The voltage of independent noise voltages in series, rms: √ΣE².</summary>
     /// <remarks>All at the same place, rms, each over its own bandwidth.</remarks>
     /// <param name="parts">The voltages, rms; none is no noise.</param>
+    /// <returns>The voltage together, rms, in V.</returns>
     /// <exception cref="ArgumentNullException">There is no list.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7: noise summation", Symbol = "E_n")]
     [RecordName("noise-sum.of-voltages")]

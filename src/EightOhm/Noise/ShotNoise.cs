@@ -12,7 +12,9 @@ public static partial class ShotNoise
 {
     /// <summary>Noise current density of a direct current through a junction, rms: √(2·q·I).</summary>
     /// <param name="I">The direct current (its magnitude); 0 A or more.</param>
+    /// <returns>The density, rms, in A/√Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The current is negative.</exception>
+    /// <example><code>ShotNoise.CurrentDensity(1.mA)   // 17.9 pA/√Hz</code></example>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "i_n")]
     [RecordName("shot-noise.current-density")]
     public static CurrentNoiseDensity CurrentDensity(ElectricCurrent I)
@@ -24,6 +26,7 @@ public static partial class ShotNoise
     /// <summary>Noise current of a direct current over a noise bandwidth, rms: i·√B.</summary>
     /// <param name="I">The direct current (its magnitude); 0 A or more.</param>
     /// <param name="B">The noise bandwidth (of a one-pole response π/2 times its corner); 0 Hz or more.</param>
+    /// <returns>The noise current, rms, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "I_n")]
     [RecordName("shot-noise.current")]

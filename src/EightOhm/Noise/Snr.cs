@@ -18,7 +18,9 @@ public static partial class Snr
     /// <summary>Signal over noise: V_s/V_n.</summary>
     /// <param name="V_s">The signal, rms; greater than 0 V.</param>
     /// <param name="V_n">The noise over its bandwidth, rms, at the same place; greater than 0 V.</param>
+    /// <returns>The signal-to-noise ratio, as a ratio of voltages.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A voltage is not positive: the SNR of zero noise has no value.</exception>
+    /// <example><code>Snr.OfVoltages(28.3.V, 100.uV)   // 283000</code></example>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "SNR")]
     [RecordName("snr.of-voltages")]
     public static Gain OfVoltages(ElectricPotential V_s, ElectricPotential V_n)
@@ -31,6 +33,7 @@ public static partial class Snr
     /// <summary>The noise that a signal-to-noise ratio claims, rms: V_s/SNR.</summary>
     /// <param name="V_s">The signal that the ratio refers to, rms; greater than 0 V.</param>
     /// <param name="SNR">The ratio of voltages; greater than 0.</param>
+    /// <returns>The noise, rms, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "V_n")]
     [RecordName("snr.noise-for")]
@@ -45,7 +48,9 @@ public static partial class Snr
     /// <param name="V_s">The signal, rms; greater than 0 V.</param>
     /// <param name="e_n">The noise density at the same place; greater than 0 V/√Hz.</param>
     /// <param name="f_c">The corner (−3 dB, not the noise bandwidth) of the one pole; greater than 0 Hz.</param>
+    /// <returns>The signal-to-noise ratio, as a ratio of voltages.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive: the SNR of zero noise has no value.</exception>
+    /// <example><code>Snr.OfDensity(1.V, 10.nV_rtHz, 20.kHz)   // 564200</code></example>
     [Formula("J. Fiore, Op Amps and Linear Integrated Circuits, ch. 5", Symbol = "SNR")]
     [RecordName("snr.of-density")]
     public static Gain OfDensity(ElectricPotential V_s, VoltageNoiseDensity e_n, Frequency f_c)
@@ -61,6 +66,7 @@ public static partial class Snr
     /// <param name="V_s">The signal that the ratio refers to, rms; greater than 0 V.</param>
     /// <param name="SNR">The ratio of voltages; greater than 0.</param>
     /// <param name="f_c">The corner (−3 dB, not the noise bandwidth) of the one pole; greater than 0 Hz.</param>
+    /// <returns>The density allowed, rms, in V/√Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("J. Fiore, Op Amps and Linear Integrated Circuits, ch. 5, solved for the density", Symbol = "e_n")]
     [RecordName("snr.density-for")]
@@ -77,6 +83,7 @@ public static partial class Snr
     /// <param name="V_s">The signal that the ratio refers to, rms; greater than 0 V.</param>
     /// <param name="SNR">The ratio of voltages; greater than 0.</param>
     /// <param name="e_n">The noise density at the same place; greater than 0 V/√Hz.</param>
+    /// <returns>The −3 dB frequency of the pole, in Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("J. Fiore, Op Amps and Linear Integrated Circuits, ch. 5, solved for the corner", Symbol = "f_c")]
     [RecordName("snr.corner-for")]

@@ -14,7 +14,9 @@ public static partial class BetaDroop
     /// <param name="h_0">Current gain at small current; 1 or more.</param>
     /// <param name="I">Collector current of one device; 0 A or more.</param>
     /// <param name="I_k">The collector current at which it has fallen to half; greater than 0 A.</param>
+    /// <returns>The current gain h_FE, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>BetaDroop.CurrentGain(100, 5.A, 10.A)   // 66.67</code></example>
     [Formula(Source, Symbol = "h_FE")]
     [RecordName("beta-droop.current-gain")]
     public static double CurrentGain(double h_0, ElectricCurrent I, ElectricCurrent I_k)
@@ -29,6 +31,7 @@ public static partial class BetaDroop
     /// <param name="h_0">Current gain at small current; 1 or more.</param>
     /// <param name="I">Collector current of one device; 0 A or more.</param>
     /// <param name="I_k">The collector current at which the gain has fallen to half; greater than 0 A.</param>
+    /// <returns>The base current, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "I_B")]
     [RecordName("beta-droop.base-current")]

@@ -13,6 +13,7 @@ public static partial class BridgedStage
 
     /// <summary>The load that each half sees: Z/2, with the load's own phase.</summary>
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
+    /// <returns>The magnitude of the load of one half, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">It is not positive.</exception>
     [Formula(Source, Symbol = "Z_half")]
     [RecordName("bridged-stage.load-of-half")]
@@ -24,6 +25,7 @@ public static partial class BridgedStage
 
     /// <summary>The load's peak voltage: 2·V_p.</summary>
     /// <param name="V_p">Peak voltage of one half against ground; 0 V or more.</param>
+    /// <returns>The voltage across the load, peak, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">It is negative.</exception>
     [Formula(Source, Symbol = "V_L")]
     [RecordName("bridged-stage.swing")]
@@ -37,6 +39,7 @@ public static partial class BridgedStage
     /// <param name="V_p">Peak voltage of one half against ground; 0 V or more.</param>
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
+    /// <returns>The power in the load, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "P_L")]
     [RecordName("bridged-stage.load-power")]
@@ -49,6 +52,7 @@ public static partial class BridgedStage
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <param name="R_E">Emitter resistor of one transistor; 0 Ω or more.</param>
     /// <param name="n">Pairs in parallel in each half; 1 or more.</param>
+    /// <returns>The power dissipation of all transistors together, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + "; class B of each half into half the load", Symbol = "P_D")]
     [RecordName("bridged-stage.dissipation")]
@@ -59,6 +63,7 @@ public static partial class BridgedStage
     /// <param name="V">One rail of a half (not rail to rail); half the supply where a half works between a single supply and ground; greater than 0 V.</param>
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
+    /// <returns>The power dissipation of all transistors together, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + "; class B of each half into half the load", Symbol = "P_D")]
     [RecordName("bridged-stage.worst-dissipation")]

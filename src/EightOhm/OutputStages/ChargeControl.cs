@@ -18,6 +18,7 @@ public static partial class ChargeControl
     /// <param name="I_p">Peak output current of the stage (not rms), all pairs; 0 A or more.</param>
     /// <param name="f">Frequency of the sine; 0 Hz or more.</param>
     /// <param name="f_T">Transition frequency of the outputs at that current; greater than 0 Hz.</param>
+    /// <returns>The current, peak, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "I_Q")]
     [RecordName("charge-control.current")]
@@ -33,6 +34,7 @@ public static partial class ChargeControl
     /// <param name="I_dr">Standing current of the drivers, in the resistor between their emitters; greater than 0 A.</param>
     /// <param name="I_p">Peak output current of the stage (not rms), all pairs; greater than 0 A.</param>
     /// <param name="f_T">Transition frequency of the outputs at that current; greater than 0 Hz.</param>
+    /// <returns>The frequency, in Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "f_Q")]
     [RecordName("charge-control.limit-frequency")]
@@ -47,6 +49,7 @@ public static partial class ChargeControl
     /// <summary>The charge stored with a collector current: I_C/(2π·f_T).</summary>
     /// <param name="I_C">Collector current of all transistors of a side; 0 A or more.</param>
     /// <param name="f_T">Transition frequency at that current; greater than 0 Hz.</param>
+    /// <returns>The charge, in C.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(StoredSource, Symbol = "Q")]
     [RecordName("charge-control.stored")]

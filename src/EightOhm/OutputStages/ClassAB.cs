@@ -19,6 +19,7 @@ public static partial class ClassAB
     /// <param name="I_q">Idle current of one pair; greater than 0 A.</param>
     /// <param name="r_int">The transistor's own series resistance, whose heat is the transistor's; 0 Ω or more.</param>
     /// <param name="V_T">Thermal voltage at the junction temperature; greater than 0 V.</param>
+    /// <returns>The power dissipation of all 2·n transistors together, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: supply less load; the currents of both sides by the loop of the bias, averaged by quadrature", Symbol = "P_D")]
     [RecordName("class-ab.heat")]

@@ -15,6 +15,7 @@ public static partial class ClassB
     /// <param name="V">One rail (not rail to rail); greater than 0 V.</param>
     /// <param name="Z">Magnitude of the load that the transistors see; greater than 0 Ω.</param>
     /// <param name="phi">Its phase, −90° to 90°; either sign stresses the same.</param>
+    /// <returns>The power dissipation of one side, instantaneous peak, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(PeakSource, Symbol = "p_max")]
     [RecordName("class-b.peak-of-side")]
@@ -31,6 +32,7 @@ public static partial class ClassB
     /// <remarks>Half the rail for a resistor, 0 V at 45°, beyond the middle above 45°: then the transistor has more than its rail across it.</remarks>
     /// <param name="V">One rail (not rail to rail); greater than 0 V.</param>
     /// <param name="phi">Phase of the load that the transistors see, −90° to 90°.</param>
+    /// <returns>The voltage at that instant, from the middle, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(PeakSource, Symbol = "v_o")]
     [RecordName("class-b.output-at-peak")]

@@ -16,6 +16,7 @@ public static partial class ClassB
     /// <param name="V">One rail (not rail to rail), at high mains if that is what counts; greater than 0 V.</param>
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
+    /// <returns>The power dissipation of both sides together, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(WorstSource, Symbol = "P_D")]
     [RecordName("class-b.worst")]
@@ -36,6 +37,7 @@ public static partial class ClassB
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <param name="R_E">Emitter resistor of one transistor; 0 Ω or more.</param>
     /// <param name="n">Pairs in parallel; 1 or more.</param>
+    /// <returns>The power dissipation of all transistors together, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(WorstSource + ", of the load with R_E/n in series", Symbol = "P_D")]
     [RecordName("class-b.worst")]
@@ -52,7 +54,9 @@ public static partial class ClassB
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <param name="R_E">Emitter resistor of one transistor; 0 Ω or more.</param>
     /// <param name="n">Pairs in parallel; 1 or more.</param>
+    /// <returns>The power dissipation of one transistor, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>ClassB.WorstOfOne(50.V, 8.Ohm, 0.deg, 0.22.Ohm, 2)   // 15.62 W</code></example>
     [Formula(WorstSource + "; 2·n transistors", Symbol = "P_one")]
     [RecordName("class-b.worst-of-one")]
     public static Power WorstOfOne(ElectricPotential V, ElectricResistance Z, Angle phi, ElectricResistance R_E, int n) =>
@@ -64,6 +68,7 @@ public static partial class ClassB
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <param name="R_E">Emitter resistor of one transistor; 0 Ω or more.</param>
     /// <param name="n">Pairs in parallel; 1 or more.</param>
+    /// <returns>The voltage at the load, peak, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(WorstSource, Symbol = "V_p")]
     [RecordName("class-b.worst-level")]
@@ -80,6 +85,7 @@ public static partial class ClassB
     /// <summary>Worst heat when the mains is high: it goes with the square of the rail, P·(1 + x)².</summary>
     /// <param name="P">Worst heat at nominal mains; 0 W or more.</param>
     /// <param name="x">How far the mains may be above nominal, such as 10.percent; 0 or more.</param>
+    /// <returns>The power dissipation at high mains, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: the worst heat goes with V²", Symbol = "P_hi")]
     [RecordName("class-b.at-high-mains")]

@@ -23,7 +23,9 @@ public static partial class ClassB
     /// <param name="V">One rail (not rail to rail); greater than 0 V.</param>
     /// <param name="V_p">Peak voltage at the load; from 0 V to the rail.</param>
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
+    /// <returns>The power from both rails together, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>ClassB.SupplyPower(50.V, 40.V, 8.Ohm)   // 159.2 W</code></example>
     [Formula(Source, Symbol = "P_S")]
     [RecordName("class-b.supply-power")]
     public static Power SupplyPower(ElectricPotential V, ElectricPotential V_p, ElectricResistance Z)
@@ -37,7 +39,9 @@ public static partial class ClassB
     /// <summary>The mean current of each rail: I_p/π. It comes in half-waves of the peak current.</summary>
     /// <param name="V_p">Peak voltage at the load; 0 V or more.</param>
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
+    /// <returns>The current of one rail, mean, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>ClassB.RailCurrent(40.V, 8.Ohm)   // 1.592 A</code></example>
     [Formula(Source, Symbol = "I_rail")]
     [RecordName("class-b.rail-current")]
     public static ElectricCurrent RailCurrent(ElectricPotential V_p, ElectricResistance Z)
@@ -51,7 +55,9 @@ public static partial class ClassB
     /// <param name="V_p">Peak voltage at the load (not rms); 0 V or more.</param>
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
+    /// <returns>The power in the load, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>ClassB.LoadPower(40.V, 8.Ohm, 0.deg)   // 100 W</code></example>
     [Formula("C. K. Alexander & M. N. O. Sadiku, Fundamentals of Electric Circuits, 5th ed., ch. 11: average power", Symbol = "P_L")]
     [RecordName("class-b.load-power")]
     public static Power LoadPower(ElectricPotential V_p, ElectricResistance Z, Angle phi)
@@ -67,6 +73,7 @@ public static partial class ClassB
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="R_E">Emitter resistor of one transistor; 0 Ω or more.</param>
     /// <param name="n">Pairs in parallel; 1 or more.</param>
+    /// <returns>The power in all emitter resistors together, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Joule's law for the half-waves of both sides: a sine of peak I_p in R_E/n", Symbol = "P_R")]
     [RecordName("class-b.resistor-heat")]
@@ -87,6 +94,7 @@ public static partial class ClassB
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <param name="R_E">Emitter resistor of one transistor; 0 Ω or more.</param>
     /// <param name="n">Pairs in parallel; 1 or more.</param>
+    /// <returns>The power dissipation of all 2·n transistors together, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Reactive, Symbol = "P_D")]
     [RecordName("class-b.heat")]
@@ -106,6 +114,7 @@ public static partial class ClassB
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <param name="R_E">Emitter resistor of one transistor; 0 Ω or more.</param>
     /// <param name="n">Pairs in parallel; 1 or more.</param>
+    /// <returns>The voltage at the load, peak, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("C. K. Alexander & M. N. O. Sadiku, Fundamentals of Electric Circuits, 5th ed., ch. 9: voltage division", Symbol = "V_full")]
     [RecordName("class-b.full-swing")]
@@ -120,7 +129,9 @@ public static partial class ClassB
     /// <param name="V">One rail (not rail to rail); greater than 0 V.</param>
     /// <param name="V_p">Peak voltage at the load; from 0 V to the rail.</param>
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
+    /// <returns>The efficiency, at most 78.5 %, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>ClassB.Efficiency(50.V, 40.V, 0.deg)   // 62.83 %</code></example>
     [Formula(Source, Symbol = "eta")]
     [RecordName("class-b.efficiency")]
     public static Ratio Efficiency(ElectricPotential V, ElectricPotential V_p, Angle phi)

@@ -13,6 +13,7 @@ public static partial class Crossover
     /// <summary>Incremental emitter resistance: V_T/I.</summary>
     /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
     /// <param name="I">Current of one device; greater than 0 A.</param>
+    /// <returns>The small-signal resistance r_e of the junction, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 5", Symbol = "r_e")]
     [RecordName("crossover.emitter-resistance")]
@@ -29,6 +30,7 @@ public static partial class Crossover
     /// <param name="I_q">Idle current of one device; greater than 0 A.</param>
     /// <param name="R">Whole resistance in one emitter; 0 Ω or more.</param>
     /// <param name="n">Pairs; 1 or more.</param>
+    /// <returns>The incremental gain at the zero crossing, below 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(ClassAb + ", with a resistance in each emitter", Symbol = "A_0")]
     [RecordName("crossover.gain-at-zero")]
@@ -46,6 +48,7 @@ public static partial class Crossover
     /// <param name="R_L">Load; greater than 0 Ω.</param>
     /// <param name="R">Whole resistance in one emitter; 0 Ω or more.</param>
     /// <param name="n">Pairs; 1 or more.</param>
+    /// <returns>The incremental gain far out, below 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(ClassAb + ", one side off, r_e gone to zero", Symbol = "A_far")]
     [RecordName("crossover.large-signal-gain")]
@@ -60,6 +63,7 @@ public static partial class Crossover
     /// <summary>Output resistance behind a gain: R_L·(1/A − 1).</summary>
     /// <param name="A">Incremental gain; greater than 0, at most 1.</param>
     /// <param name="R_L">Load; greater than 0 Ω.</param>
+    /// <returns>The output resistance, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(ClassAb, Symbol = "R_o")]
     [RecordName("crossover.output-resistance")]
@@ -77,6 +81,7 @@ public static partial class Crossover
     /// <param name="V_T">Thermal voltage at the junction's temperature, not at the room's; greater than 0 V.</param>
     /// <param name="R_E">Emitter resistor of one device; greater than 0 Ω.</param>
     /// <param name="r_int">Resistance inside the device that acts in series with its emitter, the base's over h_FE included; 0 Ω or more.</param>
+    /// <returns>The idle current of one device, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("B. M. Oliver, Hewlett-Packard Journal, Feb. 1971", Symbol = "I_q")]
     [RecordName("crossover.equal-gain-current")]
@@ -94,6 +99,7 @@ public static partial class Crossover
     /// <param name="r_int">Resistance inside the device in series with its emitter; 0 Ω or more.</param>
     /// <param name="r_b">Base resistance of one device, stopper included; 0 Ω or more.</param>
     /// <param name="h_FE">Current gain; 1 or more.</param>
+    /// <returns>The idle current of one device, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("B. M. Oliver, Hewlett-Packard Journal, Feb. 1971", Symbol = "I_q")]
     [RecordName("crossover.equal-gain-current")]
@@ -111,6 +117,7 @@ public static partial class Crossover
     /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
     /// <param name="R_E">Emitter resistor of one device; greater than 0 Ω.</param>
     /// <param name="r_int">Resistance inside the device that acts in series with its emitter, the base's over h_FE included; 0 Ω or more.</param>
+    /// <returns>The drop across one external emitter resistor, dc, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("B. M. Oliver, Hewlett-Packard Journal, Feb. 1971", Symbol = "V_RE")]
     [RecordName("crossover.emitter-resistor-drop")]
@@ -123,6 +130,7 @@ public static partial class Crossover
     /// <param name="r_int">Resistance inside the device in series with its emitter; 0 Ω or more.</param>
     /// <param name="r_b">Base resistance of one device, stopper included; 0 Ω or more.</param>
     /// <param name="h_FE">Current gain; 1 or more.</param>
+    /// <returns>The drop across one external emitter resistor, dc, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("B. M. Oliver, Hewlett-Packard Journal, Feb. 1971", Symbol = "V_RE")]
     [RecordName("crossover.emitter-resistor-drop")]

@@ -18,7 +18,9 @@ public static partial class CurrentSharing
     /// <param name="I">The mean current of the two; greater than 0 A.</param>
     /// <param name="R">Emitter resistance of one: R_E + r_int; 0 Ω or more.</param>
     /// <param name="V_T">Thermal voltage at the junction temperature; greater than 0 V.</param>
+    /// <returns>The difference of the two currents, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>CurrentSharing.Spread(10.mV, 2.A, 0.22.Ohm, 26.mV)   // 42.92 mA</code></example>
     [Formula(Source, Symbol = "dI")]
     [RecordName("current-sharing.spread")]
     public static ElectricCurrent Spread(ElectricPotential dV, ElectricCurrent I, ElectricResistance R, ElectricPotential V_T)
@@ -35,6 +37,7 @@ public static partial class CurrentSharing
     /// <param name="I">The mean current of the two; greater than 0 A.</param>
     /// <param name="R">Emitter resistance of one: R_E + r_int; 0 Ω or more.</param>
     /// <param name="V_T">Thermal voltage at the junction temperature; greater than 0 V.</param>
+    /// <returns>The greatest mismatch of V_BE, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "dV")]
     [RecordName("current-sharing.matching")]
@@ -53,6 +56,7 @@ public static partial class CurrentSharing
     /// <param name="dI">Difference of the two currents allowed; greater than 0 A.</param>
     /// <param name="I">The mean current of the two; greater than 0 A.</param>
     /// <param name="V_T">Thermal voltage at the junction temperature; greater than 0 V.</param>
+    /// <returns>The resistance of one emitter resistor, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "R")]
     [RecordName("current-sharing.least-resistance")]
@@ -73,6 +77,7 @@ public static partial class CurrentSharing
     /// <param name="I">The mean current of the two.</param>
     /// <param name="R">Emitter resistance of one.</param>
     /// <param name="V_T">Thermal voltage.</param>
+    /// <returns>Both sides of the balance, in V; equal where it is solved.</returns>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 5: exponential model, around the loop of two emitters")]
     public static Balance<ElectricPotential> Loop(ElectricCurrent dI, ElectricPotential dV, ElectricCurrent I, ElectricResistance R, ElectricPotential V_T)
     {

@@ -16,7 +16,9 @@ public static partial class Drivers
     /// <summary>Base current of all outputs of a side together: I/h_FE.</summary>
     /// <param name="I">Their current together, peak for the peak; 0 A or more.</param>
     /// <param name="h_FE">Their current gain at that current, droop included; greater than 0.</param>
+    /// <returns>The base current, of one side, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>Drivers.BaseCurrent(5.A, 50)   // 100 mA</code></example>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 5: i_B = i_C/β", Symbol = "I_B")]
     [RecordName("drivers.base-current")]
     public static ElectricCurrent BaseCurrent(ElectricCurrent I, double h_FE)
@@ -29,6 +31,7 @@ public static partial class Drivers
     /// <summary>Standing current of both drivers: the bias of the outputs over the resistor between the drivers' emitters.</summary>
     /// <param name="V">Voltage between the drivers' emitters: two base-emitter drops of the outputs and their emitter resistors' at idle; greater than 0 V.</param>
     /// <param name="R">Resistor between the drivers' emitters; greater than 0 Ω.</param>
+    /// <returns>The current in both drivers, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("C. K. Alexander & M. N. O. Sadiku, Fundamentals of Electric Circuits, 5th ed., ch. 2: Ohm's law", Symbol = "I_D")]
     [RecordName("drivers.standing")]
@@ -46,6 +49,7 @@ public static partial class Drivers
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <param name="h_FE">Current gain of the outputs, taken as constant; greater than 0. With droop: <see cref="At"/>.</param>
     /// <param name="I_D">Standing current of the driver; 0 A or more.</param>
+    /// <returns>The power dissipation of one driver, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "P_drv")]
     [RecordName("drivers.heat")]
@@ -64,6 +68,7 @@ public static partial class Drivers
     /// <param name="phi">Phase of the load, −90° to 90°.</param>
     /// <param name="h_FE">Current gain of the outputs, taken as constant: the least; greater than 0.</param>
     /// <param name="I_D">Standing current of the driver; 0 A or more.</param>
+    /// <returns>The power dissipation of one driver, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + ", maximised over the level", Symbol = "P_drv")]
     [RecordName("drivers.worst-heat")]

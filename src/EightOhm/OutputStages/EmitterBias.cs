@@ -15,6 +15,7 @@ public static partial class EmitterBias
     /// <param name="R">The series resistance.</param>
     /// <param name="I_s">The junction's saturation current.</param>
     /// <param name="V_T">The thermal voltage.</param>
+    /// <returns>Both sides of the balance, in V; equal where it is solved.</returns>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 3: exponential model with a series resistor")]
     public static Balance<ElectricPotential> Loop(ElectricCurrent I, ElectricPotential V, ElectricResistance R, ElectricCurrent I_s, ElectricPotential V_T)
     {

@@ -17,6 +17,7 @@ public static partial class LoadWithEmitterResistor
     /// <param name="phi">Phase of the load, −90° to 90°; positive when the current lags.</param>
     /// <param name="R_E">Emitter resistor of one transistor; 0 Ω or more.</param>
     /// <param name="n">Pairs in parallel; 1 or more.</param>
+    /// <returns>The magnitude of the impedance that the transistors see, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "Z_s")]
     [RecordName("load-with-emitter-resistor.magnitude")]
@@ -36,6 +37,7 @@ public static partial class LoadWithEmitterResistor
     /// <param name="phi">Phase of the load, −90° to 90°; positive when the current lags.</param>
     /// <param name="R_E">Emitter resistor of one transistor; 0 Ω or more.</param>
     /// <param name="n">Pairs in parallel; 1 or more.</param>
+    /// <returns>The phase of the impedance that the transistors see, in degrees.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "phi_s")]
     [RecordName("load-with-emitter-resistor.phase")]

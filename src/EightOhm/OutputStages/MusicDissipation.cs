@@ -21,6 +21,7 @@ public static partial class MusicDissipation
     /// <param name="P">The load's mean power; 0 W or more.</param>
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, −89.9° to 89.9°: a reactance takes no power.</param>
+    /// <returns>The current, rms, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Average, Symbol = "I_rms")]
     [RecordName("music-dissipation.rms-current")]
@@ -37,6 +38,7 @@ public static partial class MusicDissipation
     /// <param name="P">The load's power; 0 W or more.</param>
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, −89.9° to 89.9°.</param>
+    /// <returns>The power dissipation of both sides together, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: supply less load", Symbol = "P_D")]
     [RecordName("music-dissipation.sine-heat")]
@@ -54,6 +56,7 @@ public static partial class MusicDissipation
     /// <param name="P">The load's mean power; 0 W or more.</param>
     /// <param name="Z">Magnitude of the load; greater than 0 Ω.</param>
     /// <param name="phi">Phase of the load, −89.9° to 89.9°.</param>
+    /// <returns>The power dissipation of both sides together, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("derived: V times the mean of |i|, which is √(2/π) of a Gaussian's rms (A. Papoulis, Probability, Random Variables and Stochastic Processes, 3rd ed., ch. 5), less the load's power", Symbol = "P_D")]
     [RecordName("music-dissipation.noise-heat")]
@@ -67,7 +70,9 @@ public static partial class MusicDissipation
     /// <summary>The mean power of a programme whose peaks just reach those of the rated sine: 2·P_rated/C_f². An eighth for a crest factor of 4 (12 dB).</summary>
     /// <param name="P_rated">Rated power by a sine; 0 W or more.</param>
     /// <param name="C_f">Crest factor of the programme: peak over rms; 1 (0 dB) or more.</param>
+    /// <returns>The power of the programme, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>MusicDissipation.PowerOf(100.W, 12.dB)   // 12.62 W</code></example>
     [Formula(Average + "; peak and effective value", Symbol = "P")]
     [RecordName("music-dissipation.power-of")]
     public static Power PowerOf(Power P_rated, Gain C_f)
@@ -80,6 +85,7 @@ public static partial class MusicDissipation
     /// <summary>The crest factor that a programme of mean power P may have before it clips: √(2·P_rated/P).</summary>
     /// <param name="P_rated">Rated power by a sine; greater than 0 W.</param>
     /// <param name="P">Mean power of the programme; greater than 0 W, at most twice the rated (a square wave).</param>
+    /// <returns>The crest factor, peak over rms.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Average + "; peak and effective value", Symbol = "C_f")]
     [RecordName("music-dissipation.crest-factor")]
@@ -93,6 +99,7 @@ public static partial class MusicDissipation
 
     /// <summary>The share of time that a Gaussian programme spends beyond a crest factor: erfc(C_f/√2).</summary>
     /// <param name="C_f">Crest factor that the swing allows; greater than 0.</param>
+    /// <returns>The share of the time, 0 to 1, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The crest factor is not positive.</exception>
     [Formula("A. Papoulis, Probability, Random Variables and Stochastic Processes, 3rd ed., ch. 4: the error function", Symbol = "d")]
     [RecordName("music-dissipation.clipped-share")]

@@ -16,6 +16,7 @@ public static partial class SideCurrents
     /// <param name="I_Q">Idle current of a side, all its transistors together (n times that of one).</param>
     /// <param name="R">Emitter resistance of a side: (R_E + r_int)/n.</param>
     /// <param name="V_T">Thermal voltage at the junction temperature.</param>
+    /// <returns>Both sides of the balance, in V; equal where it is solved.</returns>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: class AB on a constant bias, with emitter resistors put in the loop")]
     public static Balance<ElectricPotential> Law(ElectricCurrent i_off, ElectricCurrent I_o, ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T)
     {

@@ -23,6 +23,7 @@ public static partial class DcDetector
     /// <param name="V_p">Peak of the loudest low note at the output; above V_th.</param>
     /// <param name="f">Its frequency; greater than 0 Hz.</param>
     /// <param name="V_th">Threshold at the filter's output; greater than 0 V.</param>
+    /// <returns>The time constant of the pole, in s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Note, Symbol = "tau")]
     [RecordName("dc-detector.one-pole-tau")]
@@ -39,6 +40,7 @@ public static partial class DcDetector
     /// <param name="V_p">Peak of the loudest low note at the output; above V_th.</param>
     /// <param name="f">Its frequency; greater than 0 Hz.</param>
     /// <param name="V_th">Threshold at the filter's output; greater than 0 V.</param>
+    /// <returns>The time constant of each pole, in s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Note + ", twice", Symbol = "tau")]
     [RecordName("dc-detector.two-pole-tau")]
@@ -56,7 +58,9 @@ public static partial class DcDetector
     /// <param name="V">The step, a rail or an offset, magnitude; above V_th.</param>
     /// <param name="V_th">Threshold; greater than 0 V.</param>
     /// <param name="tau">Time constant; greater than 0 s.</param>
+    /// <returns>The time from the step to the trip, in s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>DcDetector.OnePoleTrip(50.V, 1.V, 500.ms)   // 10.1 ms</code></example>
     [Formula(Step, Symbol = "t")]
     [RecordName("dc-detector.one-pole-trip")]
     public static Duration OnePoleTrip(ElectricPotential V, ElectricPotential V_th, Duration tau)
@@ -72,6 +76,7 @@ public static partial class DcDetector
     /// <param name="V">The step.</param>
     /// <param name="V_th">Threshold.</param>
     /// <param name="tau">Time constant of each pole.</param>
+    /// <returns>Both sides of the balance, in V; equal where it is solved.</returns>
     [Formula("step response of two equal first-order low passes in a row: K. Ogata, Modern Control Engineering, 5th ed., ch. 5, critical damping")]
     public static Balance<ElectricPotential> TwoPoleStep(Duration t, ElectricPotential V, ElectricPotential V_th, Duration tau) =>
         Balance.Of(V_th, V * (1 - (1 + t / tau) * Exp(-(t / tau))));

@@ -12,7 +12,9 @@ public static partial class LimiterDesign
     /// <summary>The emitter resistor on which a current makes the sense voltage: V_BE/I.</summary>
     /// <param name="V_BE">Sense voltage; greater than 0 V.</param>
     /// <param name="I">Limit without the voltage's part; greater than 0 A.</param>
+    /// <returns>The resistance of the emitter resistor, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    /// <example><code>LimiterDesign.EmitterResistor(650.mV, 5.A)   // 130 mΩ</code></example>
     [Formula(Lm391, Symbol = "R_E")]
     [RecordName("limiter-design.emitter-resistor")]
     public static ElectricResistance EmitterResistor(ElectricPotential V_BE, ElectricCurrent I)
@@ -29,6 +31,7 @@ public static partial class LimiterDesign
     /// <param name="I_a">Limit at the first point.</param>
     /// <param name="V_b">From the output to the rail at the second point; above the first.</param>
     /// <param name="I_b">Limit at the second point; below the first, 0 A or more.</param>
+    /// <returns>The resistance of R_3, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range: the current must fall while the voltage rises.</exception>
     [Formula("LimiterLocus.SingleSlope at two points, their difference solved for R_3", Symbol = "R_3_need")]
     [RecordName("limiter-design.slope-resistor")]
@@ -50,6 +53,7 @@ public static partial class LimiterDesign
     /// <param name="R_E">Emitter resistor; greater than 0 Ω.</param>
     /// <param name="V">From the output to the rail; 0 V or more.</param>
     /// <param name="I">Limit there; 0 A or more.</param>
+    /// <returns>The conductance of R_2, in S; negative if there is none that does it.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("LimiterLocus.SingleSlope solved for 1/R_2", Symbol = "G_2")]
     [RecordName("limiter-design.shunt")]
@@ -69,6 +73,7 @@ public static partial class LimiterDesign
     /// <param name="R_1">From the emitter resistor's upper end to the base; greater than 0 Ω.</param>
     /// <param name="V_M">From the output to the rail where the limit comes to 0 A; above V_BE.</param>
     /// <param name="V_BE">Sense voltage; greater than 0 V.</param>
+    /// <returns>The resistance of R_3, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Lm391, Symbol = "R_3_need")]
     [RecordName("limiter-design.slope-without-shunt")]
@@ -88,6 +93,7 @@ public static partial class LimiterDesign
     /// <param name="V">From the output to the rail; 0 V or more, below V_S + V_BE.</param>
     /// <param name="I">Limit wanted there; above I_1.</param>
     /// <param name="I_1">What the single slope allows there.</param>
+    /// <returns>The resistance of R_sl, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range: beyond the knee, or a limit that the single slope allows already.</exception>
     [Formula(Lm391 + ", there with I_1 = V_BE/R_E", Symbol = "R_sl")]
     [RecordName("limiter-design.second-slope-resistor")]

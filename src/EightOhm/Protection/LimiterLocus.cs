@@ -33,6 +33,7 @@ public static partial class LimiterLocus
     /// <param name="R_3">From the base to the rail; greater than 0 Ω.</param>
     /// <param name="R_E">Emitter resistor of this one transistor; greater than 0 Ω.</param>
     /// <param name="V">From the output to this transistor's rail, V_CE + I·R_E; 0 V or more.</param>
+    /// <returns>The collector current at which the limiter acts, in A; negative where it blocks.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Lm391, Symbol = "I_lim")]
     [RecordName("limiter-locus.single-slope")]
@@ -57,6 +58,7 @@ public static partial class LimiterLocus
     /// <param name="R_E">Emitter resistor of this one transistor; greater than 0 Ω.</param>
     /// <param name="V_S">From the far end to the rail, less the diode's drop: the rail itself where the far end is ground and the drop neglected; 0 V or more.</param>
     /// <param name="V">From the output to this transistor's rail, V_CE + I·R_E; 0 V or more.</param>
+    /// <returns>The collector current at which the limiter acts, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Lm391, Symbol = "I_lim")]
     [RecordName("limiter-locus.double-slope")]
@@ -76,6 +78,7 @@ public static partial class LimiterLocus
     /// <param name="R_1">From the emitter resistor's upper end to the base; greater than 0 Ω.</param>
     /// <param name="R_2">From the base to the output; greater than 0 Ω.</param>
     /// <param name="R_3">From the base to the rail; greater than 0 Ω.</param>
+    /// <returns>The collector-emitter voltage, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Lm391, Symbol = "V_M")]
     [RecordName("limiter-locus.zero-at")]
@@ -93,6 +96,7 @@ public static partial class LimiterLocus
     /// <param name="tc">Temperature coefficient, about −2 mV/K.</param>
     /// <param name="T">The sense junction's temperature.</param>
     /// <param name="T_0">The temperature at which V_0 holds.</param>
+    /// <returns>The base-emitter voltage at which the limiter acts, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">V_0 is not positive.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 3: about −2 mV for each °C at a constant current", Symbol = "V_BE")]
     [RecordName("limiter-locus.sense-voltage")]

@@ -27,7 +27,9 @@ public static partial class LoudspeakerFault
     /// <summary>The current through the voice coil: V/R_vc.</summary>
     /// <param name="V">The dc at the output, magnitude; 0 V or more.</param>
     /// <param name="R_vc">The voice coil's dc resistance, about three quarters of the nominal impedance; greater than 0 Ω.</param>
+    /// <returns>The current, dc, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>LoudspeakerFault.Current(50.V, 5.8.Ohm)   // 8.621 A</code></example>
     [Formula("Ohm's law: the coil at rest is its resistance alone", Symbol = "I_dc")]
     [RecordName("loudspeaker-fault.current")]
     public static ElectricCurrent Current(ElectricPotential V, ElectricResistance R_vc)
@@ -41,7 +43,9 @@ public static partial class LoudspeakerFault
     /// <param name="V">The dc at the output, magnitude; 0 V or more.</param>
     /// <param name="R_vc">The voice coil's dc resistance; greater than 0 Ω.</param>
     /// <param name="t">Detector's trip and relay's release together, with its arc; 0 s or more.</param>
+    /// <returns>The heat in the voice coil, in J.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>LoudspeakerFault.Heat(50.V, 5.8.Ohm, 100.ms)   // 43.1 J</code></example>
     [Formula("Joule's law: V²/R over the time", Symbol = "E_vc")]
     [RecordName("loudspeaker-fault.heat")]
     public static Energy Heat(ElectricPotential V, ElectricResistance R_vc, Duration t)

@@ -12,6 +12,7 @@ public static partial class Mute
     /// <param name="V">The rail when the mains fails, at its minimum; above V_min.</param>
     /// <param name="V_min">The rail below which the amplifier misbehaves; 0 V or more.</param>
     /// <param name="I">Mean current from that rail; greater than 0 A.</param>
+    /// <returns>The time until the rail is down to V_min, in s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Q = C·V: a constant current takes the charge between both voltages", Symbol = "t_hold")]
     [RecordName("mute.hold-up")]

@@ -11,7 +11,9 @@ public static partial class Crest
     /// <summary>The crest factor of a waveform: peak over rms; √2 (3.01 dB) for a sine, never below 1.</summary>
     /// <param name="V_pk">Peak voltage; not less than the rms.</param>
     /// <param name="V_rms">Rms voltage; greater than 0 V.</param>
+    /// <returns>The crest factor, at least 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The rms is not positive, or above the peak.</exception>
+    /// <example><code>Crest.Factor(40.V, 28.284271.V)   // 1.414</code></example>
     [Formula("C. K. Alexander & M. N. O. Sadiku, Fundamentals of Electric Circuits, 5th ed., ch. 11: peak and effective value", Symbol = "C_f")]
     [RecordName("crest.factor")]
     public static Gain Factor(ElectricPotential V_pk, ElectricPotential V_rms)
@@ -24,6 +26,7 @@ public static partial class Crest
     /// <summary>The peak of a waveform from its rms: C_f·V_rms.</summary>
     /// <param name="V_rms">Rms voltage; 0 V or more.</param>
     /// <param name="C_f">Crest factor; 1 (0 dB) or more.</param>
+    /// <returns>The voltage, peak, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("C. K. Alexander & M. N. O. Sadiku, Fundamentals of Electric Circuits, 5th ed., ch. 11: peak and effective value", Symbol = "V_pk")]
     [RecordName("crest.peak")]
@@ -37,6 +40,7 @@ public static partial class Crest
     /// <summary>The rms of a waveform from its peak: V_pk/C_f.</summary>
     /// <param name="V_pk">Peak voltage; 0 V or more.</param>
     /// <param name="C_f">Crest factor; 1 (0 dB) or more.</param>
+    /// <returns>The voltage, rms, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("C. K. Alexander & M. N. O. Sadiku, Fundamentals of Electric Circuits, 5th ed., ch. 11: peak and effective value", Symbol = "V_rms")]
     [RecordName("crest.rms")]

@@ -12,7 +12,9 @@ public static partial class DynamicHeadroom
     /// <summary>Dynamic headroom of a burst: √(P_burst/P_rated), in decibels 10·log₁₀ of the powers.</summary>
     /// <param name="P_burst">Burst power; greater than 0 W.</param>
     /// <param name="P_rated">Rated continuous power into the same load; greater than 0 W.</param>
+    /// <returns>The headroom as a ratio of voltages.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A power is not positive.</exception>
+    /// <example><code>DynamicHeadroom.Of(150.W, 100.W)   // 1.225</code></example>
     [Formula("common practice, no source: ten times the logarithm of burst over rated power", Symbol = "H")]
     [RecordName("dynamic-headroom.of")]
     public static Gain Of(Power P_burst, Power P_rated)
@@ -25,6 +27,7 @@ public static partial class DynamicHeadroom
     /// <summary>The burst power: P_rated·H².</summary>
     /// <param name="P_rated">Rated continuous power; greater than 0 W.</param>
     /// <param name="H">Dynamic headroom, for example 2.dB; greater than 0.</param>
+    /// <returns>The power of the burst, average over its sine, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("common practice, no source: ten times the logarithm of burst over rated power", Symbol = "P_burst")]
     [RecordName("dynamic-headroom.burst-power")]
@@ -37,6 +40,7 @@ public static partial class DynamicHeadroom
 
     /// <summary>How much more voltage the burst has than rated power: H − 1; 26 % for 2 dB.</summary>
     /// <param name="H">Dynamic headroom, for example 2.dB; greater than 0.</param>
+    /// <returns>The rise over the rated voltage, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The headroom is not positive.</exception>
     [Formula("common practice, no source: decibels of voltage", Symbol = "d_V")]
     [RecordName("dynamic-headroom.voltage-rise")]
@@ -48,6 +52,7 @@ public static partial class DynamicHeadroom
 
     /// <summary>How much more power the burst has than rated: H² − 1; 58 % for 2 dB.</summary>
     /// <param name="H">Dynamic headroom, for example 2.dB; greater than 0.</param>
+    /// <returns>The rise over the rated power, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The headroom is not positive.</exception>
     [Formula("common practice, no source: decibels of power", Symbol = "d_P")]
     [RecordName("dynamic-headroom.power-rise")]

@@ -13,8 +13,10 @@ public static partial class HarmonicDistortion
 
     /// <summary>From the harmonics over the fundamental: √(D_2² + D_3² + …).</summary>
     /// <param name="D">Each harmonic's amplitude over the fundamental's; 0 or more, one or more of them.</param>
+    /// <returns>The total harmonic distortion over the fundamental, as a fraction.</returns>
     /// <exception cref="ArgumentException">There is no harmonic.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Their sum of squares is out of range.</exception>
+    /// <example><code>HarmonicDistortion.OfRatios([30.ppm, 40.ppm])   // 50 ppm</code></example>
     [Formula(Source, Symbol = "THD")]
     [RecordName("harmonic-distortion.of-ratios")]
     public static Ratio OfRatios(IReadOnlyList<Ratio> D)
@@ -27,6 +29,7 @@ public static partial class HarmonicDistortion
     /// <summary>From the powers in the load: √(ΣP_h/P_1).</summary>
     /// <param name="P_h">Power of each harmonic in the load; together 0 W or more.</param>
     /// <param name="P_1">Power of the fundamental; greater than 0 W.</param>
+    /// <returns>The total harmonic distortion over the fundamental, as a fraction.</returns>
     /// <exception cref="ArgumentException">There is no harmonic.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + "; the same in powers", Symbol = "THD")]
@@ -41,6 +44,7 @@ public static partial class HarmonicDistortion
 
     /// <summary>From levels in decibels over the fundamental: √(Σ10^(L/10)).</summary>
     /// <param name="L">Level of each harmonic over the fundamental, in dB, usually negative; from −400 to 60.</param>
+    /// <returns>The total harmonic distortion over the fundamental, as a fraction.</returns>
     /// <exception cref="ArgumentException">There is no harmonic.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A level is out of range.</exception>
     [Formula(Source + "; the same in decibels", Symbol = "THD")]
@@ -54,6 +58,7 @@ public static partial class HarmonicDistortion
 
     /// <summary>Over the total instead of the fundamental: THD/√(1 + THD²).</summary>
     /// <param name="THD">Over the fundamental; 0 or more.</param>
+    /// <returns>The distortion over the total signal, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">It is negative.</exception>
     [Formula("D. Shmilovitz, On the definition of total harmonic distortion and its effect on measurement interpretation, IEEE Trans. Power Delivery 20 (2005)", Symbol = "THD_R")]
     [RecordName("harmonic-distortion.over-total")]
@@ -67,6 +72,7 @@ public static partial class HarmonicDistortion
     /// <summary>The power of fundamental and harmonics together: (1 + THD²)·P_1.</summary>
     /// <param name="P_1">Power of the fundamental; 0 W or more.</param>
     /// <param name="THD">Over the fundamental; 0 or more.</param>
+    /// <returns>The power together, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula(Source, Symbol = "P")]
     [RecordName("harmonic-distortion.power")]

@@ -14,7 +14,9 @@ public static partial class Levels
 
     /// <summary>A voltage in dBV: 20·log₁₀(V/1 V).</summary>
     /// <param name="V_rms">Voltage, rms; greater than 0 V.</param>
+    /// <returns>The level in dBV, a plain number of decibels.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
+    /// <example><code>Levels.InDbV(2.V)   // 6.021</code></example>
     [Formula(Book, Symbol = "L_dBV")]
     [RecordName("levels.in-db-v")]
     public static double InDbV(ElectricPotential V_rms)
@@ -25,6 +27,7 @@ public static partial class Levels
 
     /// <summary>The voltage, rms, of a level in dBV: 1 V·10^(L/20).</summary>
     /// <param name="L_dBV">Level in dBV; from −400 to 400.</param>
+    /// <returns>The voltage, rms, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The level is out of range.</exception>
     [Formula(Book, Symbol = "V_rms")]
     [RecordName("levels.voltage-of-db-v")]
@@ -41,6 +44,7 @@ public static partial class Levels
 
     /// <summary>A voltage in dBu: 20·log₁₀(V/√0.6 V), whatever the impedance.</summary>
     /// <param name="V_rms">Voltage, rms; greater than 0 V.</param>
+    /// <returns>The level in dBu, a plain number of decibels.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
     [Formula(Milliwatt, Symbol = "L_dBu")]
     [RecordName("levels.in-db-u")]
@@ -52,7 +56,9 @@ public static partial class Levels
 
     /// <summary>The voltage, rms, of a level in dBu: √0.6 V·10^(L/20).</summary>
     /// <param name="L_dBu">Level in dBu; from −400 to 400.</param>
+    /// <returns>The voltage, rms, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The level is out of range.</exception>
+    /// <example><code>Levels.VoltageOfDbU(4)   // 1.228 V</code></example>
     [Formula(Milliwatt, Symbol = "V_rms")]
     [RecordName("levels.voltage-of-db-u")]
     public static ElectricPotential VoltageOfDbU(double L_dBu)
@@ -63,7 +69,9 @@ public static partial class Levels
 
     /// <summary>A power in dBW: 10·log₁₀(P/1 W).</summary>
     /// <param name="P">Average power; greater than 0 W.</param>
+    /// <returns>The level in dBW, a plain number of decibels.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The power is not positive.</exception>
+    /// <example><code>Levels.InDbW(100.W)   // 20</code></example>
     [Formula(Book, Symbol = "L_dBW")]
     [RecordName("levels.in-db-w")]
     public static double InDbW(Power P)
@@ -74,6 +82,7 @@ public static partial class Levels
 
     /// <summary>The power of a level in dBW: 1 W·10^(L/10).</summary>
     /// <param name="L_dBW">Level in dBW; from −120 to 120.</param>
+    /// <returns>The power, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The level is out of range.</exception>
     [Formula(Book, Symbol = "P")]
     [RecordName("levels.power-of-db-w")]
@@ -85,6 +94,7 @@ public static partial class Levels
 
     /// <summary>A power in dBm: 10·log₁₀(P/1 mW).</summary>
     /// <param name="P">Average power; greater than 0 W.</param>
+    /// <returns>The level in dBm, a plain number of decibels.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The power is not positive.</exception>
     [Formula(Book, Symbol = "L_dBm")]
     [RecordName("levels.in-db-m")]
@@ -96,6 +106,7 @@ public static partial class Levels
 
     /// <summary>The power of a level in dBm: 1 mW·10^(L/10).</summary>
     /// <param name="L_dBm">Level in dBm; from −90 to 150.</param>
+    /// <returns>The power, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The level is out of range.</exception>
     [Formula(Book, Symbol = "P")]
     [RecordName("levels.power-of-db-m")]

@@ -13,6 +13,7 @@ public static partial class ListeningPower
     /// <param name="L_p">Sound pressure level wanted, average, in dB re 20 µPa; from 0 to 150.</param>
     /// <param name="L_1">Loudspeaker sensitivity in dB at 1 m for 1 W; from 60 to 120.</param>
     /// <param name="d">Distance; from 0.5 m to 100 m (nearer than that no loudspeaker is a point).</param>
+    /// <returns>The power, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("common practice, no source: inverse square law in the free field", Symbol = "P_avg")]
     [RecordName("listening-power.average")]
@@ -30,6 +31,7 @@ public static partial class ListeningPower
     /// <param name="L_1">Loudspeaker sensitivity in dB at 1 m for 1 W; from 60 to 120.</param>
     /// <param name="d">Distance; from 0.5 m to 100 m.</param>
     /// <param name="C_f">Crest factor of the programme, for example 13.dB; from 1 (0 dB) to 100 (40 dB).</param>
+    /// <returns>The rated sine power, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("common practice, no source: inverse square law in the free field, peaks unclipped", Symbol = "P_rated")]
     [RecordName("listening-power.rated")]

@@ -29,6 +29,7 @@ public sealed partial record OutputRating
     public ElectricResistance Load { get; }
 
     /// <summary>Output voltage, rms: √(P·R).</summary>
+    /// <example><code>new OutputRating(100.W, 8.Ohm).RmsVoltage   // 28.28 V</code></example>
     [Formula("Joule's law for rms values; Boylestad & Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 12", Symbol = "V_rms")]
     [RecordName("output-rating.rms-voltage")]
     public ElectricPotential RmsVoltage => Sqrt(Power * Load);
@@ -44,13 +45,16 @@ public sealed partial record OutputRating
     public ElectricCurrent RmsCurrent => Sqrt(Power / Load);
 
     /// <summary>Output current, peak: √(2·P/R).</summary>
+    /// <example><code>new OutputRating(100.W, 8.Ohm).PeakCurrent   // 5 A</code></example>
     [Formula("Boylestad & Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 12", Symbol = "I_pk")]
     [RecordName("output-rating.peak-current")]
     public ElectricCurrent PeakCurrent => Sqrt(2 * Power / Load);
 
     /// <summary>The gain that gives rated power from a sensitivity: V_rms over V_in.</summary>
     /// <param name="sensitivity">Input voltage for rated power, rms; greater than 0 V.</param>
+    /// <returns>The voltage gain.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The sensitivity is zero or negative.</exception>
+    /// <example><code>new OutputRating(100.W, 8.Ohm).GainFrom(1.2.V)   // 23.57</code></example>
     [Formula("National Semiconductor, LM3876 datasheet, application section: gain from sensitivity", Symbol = "A")]
     [RecordName("output-rating.gain-from")]
     public Gain GainFrom(ElectricPotential sensitivity)
@@ -61,6 +65,7 @@ public sealed partial record OutputRating
 
     /// <summary>The input voltage that gives rated power, rms: V_rms over the gain.</summary>
     /// <param name="gain">Voltage gain; greater than 0.</param>
+    /// <returns>The input voltage, rms, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The gain is zero or negative.</exception>
     [Formula("National Semiconductor, LM3876 datasheet, application section: sensitivity from gain", Symbol = "V_in")]
     [RecordName("output-rating.sensitivity-for")]

@@ -11,6 +11,7 @@ public static partial class Rejection
     /// <summary>Output-referred rejection, disturbance over what it leaves at the output: R_in/G.</summary>
     /// <param name="R_in">Input-referred rejection, for example 100.dB; greater than 0.</param>
     /// <param name="G">Closed-loop gain; greater than 0.</param>
+    /// <returns>The rejection, a ratio of voltages above 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 5: power-supply rejection is referred to the input", Symbol = "R_out")]
     [RecordName("rejection.output-referred")]
@@ -24,6 +25,7 @@ public static partial class Rejection
     /// <summary>Input-referred rejection, disturbance over the input that would do the same: R_out·G.</summary>
     /// <param name="R_out">Output-referred rejection, for example 72.5.dB; greater than 0.</param>
     /// <param name="G">Closed-loop gain; greater than 0.</param>
+    /// <returns>The rejection, a ratio of voltages above 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 5: power-supply rejection is referred to the input", Symbol = "R_in")]
     [RecordName("rejection.input-referred")]

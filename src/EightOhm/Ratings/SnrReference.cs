@@ -12,7 +12,9 @@ public static partial class SnrReference
     /// <param name="SNR">Signal-to-noise ratio at the first power, for example 90.dB; greater than 0.</param>
     /// <param name="P_from">The power it is stated at; greater than 0 W.</param>
     /// <param name="P_to">The power wanted, into the same load; greater than 0 W.</param>
+    /// <returns>The signal-to-noise ratio against the other power, as a ratio of voltages.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    /// <example><code>SnrReference.AtPower(100.dB, 100.W, 1.W)   // 10000</code></example>
     [Formula("J. Fiore, Op Amps and Linear Integrated Circuits, ch. 1: decibels of power", Symbol = "SNR_to")]
     [RecordName("snr-reference.at-power")]
     public static Gain AtPower(Gain SNR, Power P_from, Power P_to)
@@ -27,6 +29,7 @@ public static partial class SnrReference
     /// <param name="SNR">Signal-to-noise ratio against the first voltage; greater than 0.</param>
     /// <param name="V_from">The voltage it is stated against; greater than 0 V.</param>
     /// <param name="V_to">The voltage wanted, both rms; greater than 0 V.</param>
+    /// <returns>The signal-to-noise ratio against the other voltage.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("J. Fiore, Op Amps and Linear Integrated Circuits, ch. 1: decibels of voltage", Symbol = "SNR_to")]
     [RecordName("snr-reference.at-voltage")]

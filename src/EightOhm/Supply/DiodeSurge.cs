@@ -13,6 +13,7 @@ public static partial class DiodeSurge
     /// <summary>I²t of a surge rating: I_FSM²·t/2, the half-sine's.</summary>
     /// <param name="I_FSM">Rated surge, the peak of one half-sine; greater than 0 A.</param>
     /// <param name="t">The half-sine's length, such as 8.3.ms or 10.ms; greater than 0 s.</param>
+    /// <returns>The I²t of one surge, in A²·s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Lite-On, GBJ3506 thru GBJ3510 datasheet: 400 A for 8.3 ms is 664 A²s; I²t of a half-sine", Symbol = "W_FSM")]
     [RecordName("diode-surge.rated-integral")]
@@ -27,6 +28,7 @@ public static partial class DiodeSurge
     /// <param name="I_FSM">Rated surge, the peak of one half-sine; greater than 0 A.</param>
     /// <param name="t_1">The length it is rated for; greater than 0 s.</param>
     /// <param name="t_2">The length asked for; from 1 ms to 20 ms.</param>
+    /// <returns>The surge current, peak of a half sine, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("equal I²t of half-sines, as makers rate diodes for fusing up to 8.3 ms", Symbol = "I_FSM2")]
     [RecordName("diode-surge.at-length")]
@@ -41,6 +43,7 @@ public static partial class DiodeSurge
     /// <summary>What a diode of a dual-rail bridge carries for a primary current: I_p·N_r/2, since both half windings charge at once.</summary>
     /// <param name="I_p">Primary current, peak; 0 A or more.</param>
     /// <param name="N_r">Primary turns over those of one half winding; greater than 0.</param>
+    /// <returns>The current in one diode, peak, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("ideal transformer: N_r·I_p = 2·I_s", Symbol = "I_s")]
     [RecordName("diode-surge.of-primary")]
@@ -54,6 +57,7 @@ public static partial class DiodeSurge
     /// <summary>I²t of a diode for that of the primary in the same half-cycle: W_p·(N_r/2)².</summary>
     /// <param name="W_p">I²t of the primary in one half-cycle, the greatest; 0 A²s or more.</param>
     /// <param name="N_r">Primary turns over those of one half winding; greater than 0.</param>
+    /// <returns>The I²t of one diode, in A²·s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("ideal transformer: N_r·I_p = 2·I_s, squared and summed over a half-cycle", Symbol = "W_s")]
     [RecordName("diode-surge.integral-of-primary")]

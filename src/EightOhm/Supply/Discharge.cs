@@ -18,7 +18,9 @@ public static partial class Discharge
     /// <param name="V">Voltage at the end; greater than 0 V, at most V_0.</param>
     /// <param name="R">Bleeder, with all else that discharges; greater than 0 Ω.</param>
     /// <param name="C">Capacitance; greater than 0 F.</param>
+    /// <returns>The time, in s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>Discharge.TimeTo(50.V, 10.V, 2.2.kOhm, 10.mF)   // 35.41 s</code></example>
     [Formula(Source, Symbol = "t")]
     [RecordName("discharge.time-to")]
     public static Duration TimeTo(ElectricPotential V_0, ElectricPotential V, ElectricResistance R, ElectricCapacitance C)
@@ -35,6 +37,7 @@ public static partial class Discharge
     /// <param name="t">Time; 0 s or more.</param>
     /// <param name="R">Bleeder; greater than 0 Ω.</param>
     /// <param name="C">Capacitance; greater than 0 F.</param>
+    /// <returns>The voltage left, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "V")]
     [RecordName("discharge.voltage-after")]
@@ -53,7 +56,9 @@ public static partial class Discharge
     /// <param name="C">Capacitance; greater than 0 F.</param>
     /// <param name="V_0">Voltage at the start; above V.</param>
     /// <param name="V">Voltage at the end; greater than 0 V.</param>
+    /// <returns>The largest resistance that still discharges in time, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>Discharge.Bleeder(60.s, 10.mF, 50.V, 10.V)   // 3.728 kΩ</code></example>
     [Formula(Source, Symbol = "R")]
     [RecordName("discharge.bleeder")]
     public static ElectricResistance Bleeder(Duration t, ElectricCapacitance C, ElectricPotential V_0, ElectricPotential V)
@@ -69,7 +74,9 @@ public static partial class Discharge
     /// <summary>The energy stored: C·V²/2.</summary>
     /// <param name="C">Capacitance; greater than 0 F.</param>
     /// <param name="V">Voltage; 0 V or more.</param>
+    /// <returns>The energy, in J.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>Discharge.StoredEnergy(10.mF, 50.V)   // 12.5 J</code></example>
     [Formula("OpenStax, College Physics, ch. 19.7", Symbol = "E")]
     [RecordName("discharge.stored-energy")]
     public static Energy StoredEnergy(ElectricCapacitance C, ElectricPotential V)
@@ -82,6 +89,7 @@ public static partial class Discharge
     /// <summary>The charge stored: C·V.</summary>
     /// <param name="C">Capacitance; greater than 0 F.</param>
     /// <param name="V">Voltage; 0 V or more.</param>
+    /// <returns>The charge, in C.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("OpenStax, College Physics, ch. 19.5", Symbol = "Q")]
     [RecordName("discharge.stored-charge")]
@@ -95,6 +103,7 @@ public static partial class Discharge
     /// <summary>The power dissipation of the bleeder while the amplifier is on: V²/R.</summary>
     /// <param name="V">Voltage across it, at high mains; 0 V or more.</param>
     /// <param name="R">Bleeder; greater than 0 Ω.</param>
+    /// <returns>The power dissipation of the bleeder, dc, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Joule's law: V²/R", Symbol = "P")]
     [RecordName("discharge.heat")]

@@ -20,7 +20,9 @@ public static partial class Fuse
     /// <param name="I">Greatest continuous current, rms; 0 A or more.</param>
     /// <param name="a">Share of its rating that the fuse shall carry, 75 % by some makers, 70 % by others; greater than 0, at most 100 %.</param>
     /// <param name="k_T">Share of its rating left at the ambient, from the maker's curve; greater than 0 (above 100 % in the cold).</param>
+    /// <returns>The least rated current, rms, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>Fuse.Rating(1.5.A, 75.percent, 90.percent)   // 2.222 A</code></example>
     [Formula("Littelfuse, fuse selection guide: 75 % of the rating at 25 °C, re-rated for temperature", Symbol = "I_F")]
     [RecordName("fuse.rating")]
     public static ElectricCurrent Rating(ElectricCurrent I, Ratio a, Ratio k_T)
@@ -35,6 +37,7 @@ public static partial class Fuse
     /// <summary>I²t of a half sine: I_p²·t/2.</summary>
     /// <param name="I_p">Peak of the pulse; 0 A or more.</param>
     /// <param name="t">Its duration; 0 s or more.</param>
+    /// <returns>The I²t of the pulse, in A²·s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula(Pulses, Symbol = "W_F")]
     [RecordName("fuse.half-sine")]
@@ -48,6 +51,7 @@ public static partial class Fuse
     /// <summary>I²t of a triangle: I_p²·t/3.</summary>
     /// <param name="I_p">Peak of the pulse; 0 A or more.</param>
     /// <param name="t">Its duration; 0 s or more.</param>
+    /// <returns>The I²t of the pulse, in A²·s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula(Pulses, Symbol = "W_F")]
     [RecordName("fuse.triangle")]
@@ -61,6 +65,7 @@ public static partial class Fuse
     /// <summary>I²t of an exponential decay: I_p²·τ/2. The shape of a capacitor that charges through a resistor.</summary>
     /// <param name="I_p">Peak of the pulse; 0 A or more.</param>
     /// <param name="tau">Its time constant (not its length); 0 s or more.</param>
+    /// <returns>The I²t of the pulse, in A²·s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula(Pulses, Symbol = "W_F")]
     [RecordName("fuse.decay")]
@@ -74,6 +79,7 @@ public static partial class Fuse
     /// <summary>The least melting I²t of the fuse: that of the pulse over the share allowed.</summary>
     /// <param name="W_p">I²t of one pulse; 0 A²s or more.</param>
     /// <param name="a">Share of the melting I²t that one pulse may have, such as 22.percent for 100 000 pulses; greater than 0, at most 100 %.</param>
+    /// <returns>The least melting I²t, in A²·s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Littelfuse, Circuit Protection Products, fuse selection guide, chart 2: pulse cycles withstood", Symbol = "W_F")]
     [RecordName("fuse.least-melting")]

@@ -15,6 +15,7 @@ public static partial class Inrush
     /// <summary>Both half windings of a dual rail, seen from the primary while both charge: R_half·N_r²/2.</summary>
     /// <param name="R_half">Resistance of one half winding, with its diode's and reservoir's; 0 Ω or more.</param>
     /// <param name="N_r">Primary turns over those of one half: mains over its no-load voltage; greater than 0.</param>
+    /// <returns>The resistance seen from the primary, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [RecordName("inrush.reflected-halves")]
     [Formula("ideal transformer: N_r·I_p = 2·I_s, the same dissipation on both sides", Symbol = "R_refl")]
@@ -30,6 +31,7 @@ public static partial class Inrush
     /// <param name="V_D">Drop of one diode; 0 V or more.</param>
     /// <param name="N_r">Primary turns over those of one half winding; greater than 0.</param>
     /// <param name="R">Everything in series, seen from the primary: mains, limiter, primary, reflected halves; greater than 0 Ω.</param>
+    /// <returns>The current in the primary, peak, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Ohm, Symbol = "I_p")]
     [RecordName("inrush.capacitor-peak")]
@@ -47,6 +49,7 @@ public static partial class Inrush
     /// <summary>The most that a saturated core can draw: √2·V_m/R. A bound: the core's own air-core inductance and its remanence keep it below.</summary>
     /// <param name="V_m">Mains, rms; greater than 0 V.</param>
     /// <param name="R">Mains, limiter and primary winding (nothing reflected: a saturated core passes nothing on); greater than 0 Ω.</param>
+    /// <returns>The current in the primary, peak, an upper bound, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Ohm's law: winding and mains resistance alone remain when the core is saturated", Symbol = "I_core")]
     [RecordName("inrush.core-bound")]
@@ -60,6 +63,7 @@ public static partial class Inrush
     /// <summary>The least resistance in series that keeps a peak: V_pk/I_max.</summary>
     /// <param name="V_pk">Peak of the mains at its highest (peak, not rms); greater than 0 V.</param>
     /// <param name="I_max">Peak allowed; greater than 0 A.</param>
+    /// <returns>The least resistance in series, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Ohm, Symbol = "R_lim")]
     [RecordName("inrush.least-resistance")]
@@ -74,6 +78,7 @@ public static partial class Inrush
     /// <remarks>What a failed bypass does. A limiter for a second's use does not bear it: it needs a thermal fuse in touch with it, or the bypass must be watched.</remarks>
     /// <param name="I">Primary current while playing, rms; 0 A or more.</param>
     /// <param name="R_lim">Limiter; 0 Ω or more.</param>
+    /// <returns>The power dissipation of the limiter, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("Joule's law: I²·R of the rms current", Symbol = "P_lim")]
     [RecordName("inrush.failed-bypass-heat")]

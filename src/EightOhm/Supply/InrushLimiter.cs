@@ -42,6 +42,7 @@ public sealed partial record InrushLimiter
     /// <param name="R_25">Resistance at 25 °C without load; greater than 0 Ω.</param>
     /// <param name="B">Its B value in kelvin; 0 or more.</param>
     /// <param name="T_n">Its temperature; above 0 K.</param>
+    /// <returns>The resistance of the thermistor, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("B-parameter equation of thermistor makers' datasheets (IEC 60539-1 defines B)", Symbol = "R_n")]
     [RecordName("inrush-limiter.thermistor-at")]

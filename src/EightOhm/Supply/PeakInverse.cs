@@ -16,6 +16,7 @@ public static partial class PeakInverse
     /// <summary>Half-wave into a reservoir: 2·V_m − V_D. Without a reservoir it would be V_m.</summary>
     /// <param name="V_m">Peak of the winding's emf; greater than 0 V.</param>
     /// <param name="V_D">Drop of the diode at almost no current; from 0 V, which is cautious, to the peak.</param>
+    /// <returns>The peak inverse voltage of one diode, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + ", the reservoir holding the peak", Symbol = "PIV")]
     [RecordName("peak-inverse.half-wave")]
@@ -29,6 +30,7 @@ public static partial class PeakInverse
     /// <summary>Full-wave by two diodes on a centre tap: 2·V_m − V_D, V_m of one half.</summary>
     /// <param name="V_m">Peak of one half's emf; greater than 0 V.</param>
     /// <param name="V_D">Drop of a diode; from 0 V to the peak.</param>
+    /// <returns>The peak inverse voltage of one diode, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "PIV")]
     [RecordName("peak-inverse.centre-tap")]
@@ -42,6 +44,7 @@ public static partial class PeakInverse
     /// <summary>A bridge on one winding, one rail: V_m − V_D.</summary>
     /// <param name="V_m">Peak of the winding's emf; greater than 0 V.</param>
     /// <param name="V_D">Drop of one diode (not of both); from 0 V to the peak.</param>
+    /// <returns>The peak inverse voltage of one diode, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "PIV")]
     [RecordName("peak-inverse.bridge")]
@@ -55,7 +58,9 @@ public static partial class PeakInverse
     /// <summary>A bridge on a centre-tapped winding, two rails: 2·V_m − V_D, V_m of one half. It is not the bridge's V_m: the whole winding stands on it.</summary>
     /// <param name="V_m">Peak of one half's emf; greater than 0 V.</param>
     /// <param name="V_D">Drop of one diode; from 0 V to the peak.</param>
+    /// <returns>The peak inverse voltage of one diode, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>PeakInverse.DualRail(50.V, 1.V)   // 99 V</code></example>
     [Formula(Source + ", one rail held by its reservoir, the other half at its own peak", Symbol = "PIV")]
     [RecordName("peak-inverse.dual-rail")]
     public static ElectricPotential DualRail(ElectricPotential V_m, ElectricPotential V_D)

@@ -19,6 +19,7 @@ public static partial class PeakRectifier
     /// <param name="R">Load; greater than 0 Ω.</param>
     /// <param name="f">Mains frequency; greater than 0 Hz.</param>
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V.</param>
+    /// <returns>The capacitance of the reservoir, in F.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "C")]
     [RecordName("peak-rectifier.half-wave-reservoir")]
@@ -35,6 +36,7 @@ public static partial class PeakRectifier
     /// <summary>Conduction angle: √(2·V_r/V_p) radians before the peak.</summary>
     /// <param name="V_p">Peak of the sine; greater than 0 V.</param>
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V, at most the peak and small beside it.</param>
+    /// <returns>The conduction angle before the peak, in degrees.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive, or the ripple is above the peak.</exception>
     [Formula(Source, Symbol = "theta_c")]
     [RecordName("peak-rectifier.conduction-angle")]
@@ -50,6 +52,7 @@ public static partial class PeakRectifier
     /// <param name="I">Load current; 0 A or more.</param>
     /// <param name="V_p">Peak of the sine; greater than 0 V.</param>
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V, at most the peak.</param>
+    /// <returns>The current while the diode conducts, mean, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the ripple is above the peak.</exception>
     [Formula(Source, Symbol = "i_D_av")]
     [RecordName("peak-rectifier.half-wave-mean")]
@@ -66,6 +69,7 @@ public static partial class PeakRectifier
     /// <param name="I">Load current; 0 A or more.</param>
     /// <param name="V_p">Peak of the sine; greater than 0 V.</param>
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V, at most the peak.</param>
+    /// <returns>The current of the diode, peak, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the ripple is above the peak.</exception>
     [Formula(Source, Symbol = "i_D_max")]
     [RecordName("peak-rectifier.half-wave-peak")]
@@ -83,6 +87,7 @@ public static partial class PeakRectifier
     /// <param name="I">Load current; 0 A or more.</param>
     /// <param name="V_p">Peak at the reservoir; greater than 0 V.</param>
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V, at most the peak.</param>
+    /// <returns>The current while the diode conducts, mean, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the ripple is above the peak.</exception>
     [Formula(Source, Symbol = "i_D_av")]
     [RecordName("peak-rectifier.full-wave-mean")]
@@ -99,6 +104,7 @@ public static partial class PeakRectifier
     /// <param name="I">Load current; 0 A or more.</param>
     /// <param name="V_p">Peak at the reservoir; greater than 0 V.</param>
     /// <param name="V_r">Ripple, peak to peak; greater than 0 V, at most the peak.</param>
+    /// <returns>The current of the diode, peak, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the ripple is above the peak.</exception>
     [Formula(Source, Symbol = "i_D_max")]
     [RecordName("peak-rectifier.full-wave-peak")]

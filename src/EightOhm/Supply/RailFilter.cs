@@ -13,6 +13,7 @@ public static partial class RailFilter
     /// <param name="f">Frequency, twice the mains for ripple; 0 Hz or more.</param>
     /// <param name="R">Filter resistor; greater than 0 Ω.</param>
     /// <param name="C">Filter capacitor, its ESR left out; greater than 0 F.</param>
+    /// <returns>The attenuation, a ratio above 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("J. Fiore, Op Amps and Linear Integrated Circuits, ch. 1: first-order low pass", Symbol = "R_f")]
     [RecordName("rail-filter.rejection")]
@@ -29,6 +30,7 @@ public static partial class RailFilter
     /// <summary>What it costs of the swing: I·R.</summary>
     /// <param name="I">Current of the front end and second stage through it, mean; 0 A or more.</param>
     /// <param name="R">Filter resistor; 0 Ω or more.</param>
+    /// <returns>The drop, dc, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("Ohm's law across the filter resistor", Symbol = "V_f")]
     [RecordName("rail-filter.drop")]
@@ -43,6 +45,7 @@ public static partial class RailFilter
     /// <param name="V">Mean voltage before it; 0 V or more.</param>
     /// <param name="R">Filter resistor; 0 Ω or more.</param>
     /// <param name="R_x">What it feeds, as a resistor; greater than 0 Ω.</param>
+    /// <returns>The voltage, mean, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("R. L. Boylestad & L. Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 15", Symbol = "V_x")]
     [RecordName("rail-filter.mean-behind")]
@@ -59,6 +62,7 @@ public static partial class RailFilter
     /// <param name="R">The section's resistor; greater than 0 Ω.</param>
     /// <param name="C">The section's capacitor; greater than 0 F.</param>
     /// <param name="f">Mains frequency, full-wave; greater than 0 Hz.</param>
+    /// <returns>The ripple, in the convention (peak to peak or rms) of V_r, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Boylestad & Nashelsky, Electronic Devices and Circuit Theory, 11th ed., ch. 15: RC filter", Symbol = "V_r2")]
     [RecordName("rail-filter.ripple-behind")]

@@ -16,7 +16,9 @@ public static partial class ReservoirEstimates
     /// <param name="I">Load current; 0 A or more.</param>
     /// <param name="f">Mains frequency (not the ripple's); greater than 0 Hz.</param>
     /// <param name="C">Reservoir; greater than 0 F.</param>
+    /// <returns>The ripple, peak to peak, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>ReservoirEstimates.RippleFullWave(3.A, 50.Hz, 10.mF)   // 3 V</code></example>
     [Formula(Malvino + ", f_ripple = 2·f", Symbol = "V_r")]
     [RecordName("reservoir-estimates.ripple-full-wave")]
     public static ElectricPotential RippleFullWave(ElectricCurrent I, Frequency f, ElectricCapacitance C)
@@ -31,6 +33,7 @@ public static partial class ReservoirEstimates
     /// <param name="I">Load current; 0 A or more.</param>
     /// <param name="f">Mains frequency; greater than 0 Hz.</param>
     /// <param name="C">Reservoir; greater than 0 F.</param>
+    /// <returns>The ripple, peak to peak, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Malvino + ", f_ripple = f", Symbol = "V_r")]
     [RecordName("reservoir-estimates.ripple-half-wave")]
@@ -46,7 +49,9 @@ public static partial class ReservoirEstimates
     /// <param name="I">Load current; 0 A or more.</param>
     /// <param name="f">Mains frequency; greater than 0 Hz.</param>
     /// <param name="C">Reservoir; greater than 0 F.</param>
+    /// <returns>The ripple, rms, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>ReservoirEstimates.RippleRms(3.A, 50.Hz, 10.mF)   // 866 mV</code></example>
     [Formula(Boylestad + " (2.4·I/C at 60 Hz, mA and µF)", Symbol = "V_r_rms")]
     [RecordName("reservoir-estimates.ripple-rms")]
     public static ElectricPotential RippleRms(ElectricCurrent I, Frequency f, ElectricCapacitance C)
@@ -62,7 +67,9 @@ public static partial class ReservoirEstimates
     /// <param name="I">Load current; 0 A or more.</param>
     /// <param name="f">Mains frequency; greater than 0 Hz.</param>
     /// <param name="C">Reservoir; greater than 0 F.</param>
+    /// <returns>The voltage, mean, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>ReservoirEstimates.Mean(50.V, 3.A, 50.Hz, 10.mF)   // 48.5 V</code></example>
     [Formula(Boylestad + " (4.17·I/C at 60 Hz, mA and µF)", Symbol = "V_dc")]
     [RecordName("reservoir-estimates.mean")]
     public static ElectricPotential Mean(ElectricPotential V_m, ElectricCurrent I, Frequency f, ElectricCapacitance C)
@@ -77,7 +84,9 @@ public static partial class ReservoirEstimates
     /// <summary>The peak that the reservoir is charged to: √2·V − V_d.</summary>
     /// <param name="V">Winding, rms; greater than 0 V.</param>
     /// <param name="V_d">Drop of all diodes in the path; 0 V or more.</param>
+    /// <returns>The voltage, peak, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>ReservoirEstimates.Peak(35.V, 1.V)   // 48.5 V</code></example>
     [Formula("Malvino & Bates, Electronic Principles, 7th ed., ch. 4", Symbol = "V_m")]
     [RecordName("reservoir-estimates.peak")]
     public static ElectricPotential Peak(ElectricPotential V, ElectricPotential V_d)
@@ -90,6 +99,7 @@ public static partial class ReservoirEstimates
     /// <summary>Ripple factor: rms ripple over dc.</summary>
     /// <param name="V_r_rms">Ripple, rms; 0 V or more.</param>
     /// <param name="V_dc">Mean; greater than 0 V.</param>
+    /// <returns>The ripple factor, rms over dc, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Boylestad, Symbol = "r")]
     [RecordName("reservoir-estimates.ripple-factor")]

@@ -32,6 +32,7 @@ public static partial class ReservoirStress
     /// <summary>Rise of its core: P_C·θ.</summary>
     /// <param name="P_C">Power dissipation of one capacitor; 0 W or more.</param>
     /// <param name="theta">From its core to the air around; 0 K/W or more.</param>
+    /// <returns>The temperature rise of the core, in K.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("Fourier's law in a heat path", Symbol = "dT_C")]
     [RecordName("reservoir-stress.rise")]
@@ -46,6 +47,7 @@ public static partial class ReservoirStress
     /// <param name="I">Ripple current of one capacitor, rms; 0 A or more.</param>
     /// <param name="I_R">Its rated ripple current at the same frequency; greater than 0 A.</param>
     /// <param name="dT_0">Rise at the rated ripple current, such as 5 K, from its maker; greater than 0 K.</param>
+    /// <returns>The temperature rise of the core, in K.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Notes + ": the rise goes with the square of the ripple current", Symbol = "dT_C")]
     [RecordName("reservoir-stress.rise-by-rating")]
@@ -80,6 +82,7 @@ public static partial class ReservoirStress
     /// <remarks>At most 95 % at high mains without load (common practice, no source).</remarks>
     /// <param name="V">The rail at its highest, <see cref="Transformer.NoLoadRail"/> at high mains; 0 V or more.</param>
     /// <param name="V_R">Rated voltage; greater than 0 V.</param>
+    /// <returns>The share of the rated voltage, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("the definition of a ratio", Symbol = "k_V")]
     [RecordName("reservoir-stress.voltage-use")]

@@ -14,7 +14,9 @@ public static partial class Ripple
     /// <summary>Harmonic h of a sawtooth ripple: V_pp/(π·h), peak (not rms). Its fundamental is twice the mains.</summary>
     /// <param name="V_pp">Ripple, peak to peak; 0 V or more.</param>
     /// <param name="h">Harmonic of twice the mains: 1 for 100 Hz in a 50 Hz country; 1 or more.</param>
+    /// <returns>The voltage of the harmonic, peak, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>Ripple.SawtoothHarmonic(3.V, 1)   // 954.9 mV</code></example>
     [Formula("Fourier series of a sawtooth", Symbol = "V_h")]
     [RecordName("ripple.sawtooth-harmonic")]
     public static ElectricPotential SawtoothHarmonic(ElectricPotential V_pp, int h)
@@ -53,6 +55,7 @@ public static partial class Ripple
     /// <summary>How far the hum is below rated output: V_rated/V_hum, with its decibels.</summary>
     /// <param name="V_rated">Rated output; greater than 0 V.</param>
     /// <param name="V_hum">Hum at the output, in the same measure (both rms or both peak); greater than 0 V.</param>
+    /// <returns>The distance to rated output, a ratio of voltages.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("common practice, no source: hum below rated output", Symbol = "S_hum")]
     [RecordName("ripple.below-rated")]

@@ -13,6 +13,7 @@ public static partial class Snubber
     /// <summary>The frequency at which the winding rings when the diodes let go: 1/(2·π·√(L·C)).</summary>
     /// <param name="L">Leakage inductance seen from the winding; greater than 0 H.</param>
     /// <param name="C">Capacitance of diodes and winding across it; greater than 0 F.</param>
+    /// <returns>The frequency, in Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 12: LC resonance", Symbol = "f_ring")]
     [RecordName("snubber.ring-frequency")]
@@ -26,7 +27,9 @@ public static partial class Snubber
     /// <summary>The damping resistor: √(L/C), the characteristic impedance.</summary>
     /// <param name="L">Leakage inductance; greater than 0 H.</param>
     /// <param name="C">Capacitance across it, without the snubber; greater than 0 F.</param>
+    /// <returns>The resistance, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    /// <example><code>Snubber.Resistance(100.uH, 1.nF)   // 316.2 Ω</code></example>
     [Formula("parallel RLC circuit: its damping ratio is 1/2 at R = √(L/C)", Symbol = "R_s")]
     [RecordName("snubber.resistance")]
     public static ElectricResistance Resistance(ElectricInductance L, ElectricCapacitance C)
@@ -70,6 +73,7 @@ public static partial class Snubber
     /// <param name="C_a">The capacitor added; greater than 0 F.</param>
     /// <param name="f_1">Ring frequency before; above f_2.</param>
     /// <param name="f_2">Ring frequency after; greater than 0 Hz.</param>
+    /// <returns>The capacitance, in F.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [RecordName("snubber.what-rings")]
     [Formula("derived: LC resonance (Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 12) before and after, the same L, divided", Symbol = "C")]
@@ -86,6 +90,7 @@ public static partial class Snubber
     /// <param name="C_s">Snubber capacitor; greater than 0 F.</param>
     /// <param name="V">The step; 0 V or more.</param>
     /// <param name="f">How often it charges and discharges once; 0 Hz or more.</param>
+    /// <returns>The power dissipation, average, in W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("RC charging: C·V²/2 is burnt at each edge, two edges a period", Symbol = "P_s")]
     [RecordName("snubber.heat")]

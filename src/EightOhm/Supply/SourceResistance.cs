@@ -17,6 +17,7 @@ public static partial class SourceResistance
     /// <param name="V">Rated voltage, rms; greater than 0 V.</param>
     /// <param name="reg">Regulation; 0 or more.</param>
     /// <param name="S">Rating of the transformer; greater than 0 VA.</param>
+    /// <returns>The resistance of the source, referred to the winding, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + "; I = S/V", Symbol = "R_s")]
     [RecordName("source-resistance.of-winding")]
@@ -33,6 +34,7 @@ public static partial class SourceResistance
     /// <param name="V">Rated voltage of one half, rms; greater than 0 V.</param>
     /// <param name="reg">Regulation; 0 or more.</param>
     /// <param name="S">Rating of the whole transformer; greater than 0 VA.</param>
+    /// <returns>The resistance behind either rail, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + "; I = S/(2·V) in each half", Symbol = "R_s")]
     [RecordName("source-resistance.of-rail")]
@@ -46,6 +48,7 @@ public static partial class SourceResistance
 
     /// <summary>The copper of one half-winding alone: half of <see cref="OfRail"/>.</summary>
     /// <param name="R_s">What stands behind a rail, both loaded alike; greater than 0 Ω.</param>
+    /// <returns>The resistance of one half-winding, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">It is not positive.</exception>
     [Formula("derived: equal copper loss in primary and secondaries, R_half·I² twice = R_shared·(2·I)²", Symbol = "R_half")]
     [RecordName("source-resistance.of-half-alone")]
@@ -57,6 +60,7 @@ public static partial class SourceResistance
 
     /// <summary>The primary as both halves see it together, in their common path: a quarter of <see cref="OfRail"/>.</summary>
     /// <param name="R_s">What stands behind a rail, both loaded alike; greater than 0 Ω.</param>
+    /// <returns>The resistance of the common path, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">It is not positive.</exception>
     [Formula("derived: equal copper loss in primary and secondaries; R_half + 2·R_shared = R_s", Symbol = "R_shared")]
     [RecordName("source-resistance.shared")]

@@ -14,7 +14,9 @@ public static partial class SwingLosses
     /// <param name="I_p">Peak current into the load (not rms), of all pairs together; 0 A or more.</param>
     /// <param name="R_E">Emitter resistor of one transistor; 0 Ω or more.</param>
     /// <param name="n">Pairs in parallel that share equally; 1 or more.</param>
+    /// <returns>The drop at the peak, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>SwingLosses.EmitterResistors(10.A, 0.22.Ohm, 2)   // 1.1 V</code></example>
     [Formula("Ohm's law; equal sharing", Symbol = "V_RE")]
     [RecordName("swing-losses.emitter-resistors")]
     public static ElectricPotential EmitterResistors(ElectricCurrent I_p, ElectricResistance R_E, int n)
@@ -32,6 +34,7 @@ public static partial class SwingLosses
     /// <param name="I">Emitter current now, of one transistor; greater than 0 A.</param>
     /// <param name="I_0">Emitter current at which V_BE0 holds; greater than 0 A.</param>
     /// <param name="r_int">The transistor's own series resistance seen at the emitter; 0 Ω or more.</param>
+    /// <returns>The base-emitter voltage, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Junctions, Symbol = "V_BE")]
     [RecordName("swing-losses.junction")]
@@ -49,6 +52,7 @@ public static partial class SwingLosses
     /// <param name="I_Q">Its own standing current; 0 A or more.</param>
     /// <param name="I">Emitter current that it drives, of all transistors at its emitter; 0 A or more.</param>
     /// <param name="h_FE">Current gain of the driven transistors at that current; greater than 0.</param>
+    /// <returns>The current of the follower, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 5: base current, with I_B taken as I/h_FE", Symbol = "I_D")]
     [RecordName("swing-losses.driver-current")]
@@ -66,6 +70,7 @@ public static partial class SwingLosses
     /// <param name="V_BE">Base-emitter voltage at the current; 0 V or more.</param>
     /// <param name="I">Collector current of one transistor; 0 A or more.</param>
     /// <param name="R_C">Resistance of the undepleted collector; 0 Ω or more.</param>
+    /// <returns>The collector-emitter voltage, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("common practice, no source: quasi-saturation begins where the inner base-collector junction reaches 0 V", Symbol = "V_CE")]
     [RecordName("swing-losses.quasi-saturation")]

@@ -16,6 +16,7 @@ public static partial class Transformer
     /// <remarks>Over the full-load voltage. A maker that divides by the no-load voltage prints a smaller figure.</remarks>
     /// <param name="V_NL">Voltage without load; at least V_FL.</param>
     /// <param name="V_FL">Voltage at full load; greater than 0 V.</param>
+    /// <returns>The regulation, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Regulated, Symbol = "r_T")]
     [RecordName("transformer.regulation")]
@@ -30,7 +31,9 @@ public static partial class Transformer
     /// <summary>The voltage without load: V_FL·(1 + r_T).</summary>
     /// <param name="V_FL">Nameplate voltage, at full load, rms; greater than 0 V.</param>
     /// <param name="r_T">Regulation, such as 6.percent; 0 or more.</param>
+    /// <returns>The voltage without load, rms, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>Transformer.NoLoadVoltage(35.V, 6.percent)   // 37.1 V</code></example>
     [Formula(Regulated, Symbol = "V_NL")]
     [RecordName("transformer.no-load-voltage")]
     public static ElectricPotential NoLoadVoltage(ElectricPotential V_FL, Ratio r_T)
@@ -47,6 +50,7 @@ public static partial class Transformer
     /// <param name="r_T">Regulation; 0 or more.</param>
     /// <param name="x">How far the mains is from nominal: 10.percent above, (−10).percent below; above −100 %.</param>
     /// <param name="V_D">Drop of the diode at almost no current; 0 V or more, below the peak of the winding.</param>
+    /// <returns>The rail without load, dc, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [RecordName("transformer.no-load-rail")]
     [Formula(Regulated + "; peak of a sine", Symbol = "V_0")]
@@ -62,6 +66,7 @@ public static partial class Transformer
     /// <param name="V_FL">Nameplate voltage of one half of the winding, at full load, rms; greater than 0 V.</param>
     /// <param name="r_T">Regulation; 0 or more.</param>
     /// <param name="x">How far the mains may be above nominal, such as 10.percent; above −100 %.</param>
+    /// <returns>The voltage, peak, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [RecordName("transformer.highest-peak")]
     [Formula(Regulated + "; peak of a sine", Symbol = "V_m")]
@@ -78,6 +83,7 @@ public static partial class Transformer
     /// <param name="V_od">What the amplifier drops at that peak; 0 V or more.</param>
     /// <param name="r_T">Regulation; 0 or more.</param>
     /// <param name="x">How far the mains may be above nominal; 0 or more.</param>
+    /// <returns>The rail, dc, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula("National Semiconductor, LM3876 datasheet, eq. 7", Symbol = "V_max")]
     [RecordName("transformer.greatest-rail")]
@@ -93,6 +99,7 @@ public static partial class Transformer
     /// <summary>The rms current of the primary: S/V_m, losses and magnetising current left out.</summary>
     /// <param name="S">What the secondary delivers, apparent: its rms current times its rms voltage; 0 VA or more.</param>
     /// <param name="V_m">Mains, rms; greater than 0 V.</param>
+    /// <returns>The current, rms, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("ideal transformer: the same volt-amperes on both sides", Symbol = "I_m")]
     [RecordName("transformer.primary-current")]

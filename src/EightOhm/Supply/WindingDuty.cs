@@ -45,6 +45,7 @@ public static partial class WindingDuty
     /// <param name="I_R">What a half may carry all day, rms; from I_2 to I_1.</param>
     /// <param name="I_1">Rms current while on; more than I_2.</param>
     /// <param name="I_2">Rms current of the rest of the time; 0 A or more.</param>
+    /// <returns>The share of the time, 0 to 1, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("equal Joule heat over the duty, solved for its share", Symbol = "d")]
     [RecordName("winding-duty.allowed")]

@@ -16,7 +16,9 @@ public static partial class WindingGuides
 
     /// <summary>Bridge into a reservoir, one maker: I_dc/0.62, which is 1.61·I_dc.</summary>
     /// <param name="I_dc">Load current; 0 A or more.</param>
+    /// <returns>The current of the winding, rms, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">It is negative.</exception>
+    /// <example><code>WindingGuides.BridgeLow(3.A)   // 4.839 A</code></example>
     [Formula(Hammond, Symbol = "I_ac")]
     [RecordName("winding-guides.bridge-low")]
     public static ElectricCurrent BridgeLow(ElectricCurrent I_dc)
@@ -27,6 +29,7 @@ public static partial class WindingGuides
 
     /// <summary>Bridge into a reservoir, another maker: 1.8·I_dc.</summary>
     /// <param name="I_dc">Load current; 0 A or more.</param>
+    /// <returns>The current of the winding, rms, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">It is negative.</exception>
     [Formula(Petra, Symbol = "I_ac")]
     [RecordName("winding-guides.bridge-high")]
@@ -38,6 +41,7 @@ public static partial class WindingGuides
 
     /// <summary>Bridge into a reservoir, the voltage of the winding: 0.8·(V_dc + 2 V).</summary>
     /// <param name="V_dc">Mean of the rail; greater than 0 V.</param>
+    /// <returns>The voltage of the winding, rms, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">It is not positive.</exception>
     [Formula(Petra, Symbol = "V_ac")]
     [RecordName("winding-guides.bridge-voltage")]
@@ -50,6 +54,7 @@ public static partial class WindingGuides
     /// <summary>Bridge into a reservoir, the transformer: 1.4·(P + 2 V·I_dc).</summary>
     /// <param name="P">What the rail delivers; 0 W or more.</param>
     /// <param name="I_dc">Load current; 0 A or more.</param>
+    /// <returns>The rating of the transformer, in VA.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
     [Formula(Petra, Symbol = "S")]
     [RecordName("winding-guides.bridge-rating")]

@@ -19,6 +19,7 @@ public static partial class BiasDrift
     /// <param name="r_int">The transistor's own resistance, seen at its emitter; 0 Ω or more.</param>
     /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
     /// <param name="I_q">Idle current of one transistor; greater than 0 A.</param>
+    /// <returns>The change of the idle current, to first order, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + ", linearised at I_q", Symbol = "dI_q")]
     [RecordName("bias-drift.idle-current-shift-linear")]
@@ -37,6 +38,7 @@ public static partial class BiasDrift
     /// <param name="m">The multiplier's factor, V_BB/V_BE; greater than 0.</param>
     /// <param name="dV">How far its V_BE is from what it was when the bias was set, or the spread that no setting takes out, as it counts; 0 V or more.</param>
     /// <param name="n_j">Output junctions in the bias loop that share it: 2 for one npn and one pnp; 1 or more.</param>
+    /// <returns>The error at one junction, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Kirchhoff's voltage law around the bias loop, the drivers' junctions unchanged", Symbol = "V_d")]
     [RecordName("bias-drift.spreader-error")]
@@ -74,6 +76,7 @@ public static partial class BiasDrift
     /// <param name="I_q">The current without it.</param>
     /// <param name="R">All resistance in series.</param>
     /// <param name="V_T">The thermal voltage.</param>
+    /// <returns>Both sides of the balance, in V; equal where it is solved.</returns>
     [Formula(Source)]
     public static Balance<ElectricPotential> Loop(ElectricCurrent I, ElectricPotential V_d, ElectricCurrent I_q, ElectricResistance R, ElectricPotential V_T)
     {

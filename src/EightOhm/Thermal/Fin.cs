@@ -15,6 +15,7 @@ public static partial class Fin
     /// <param name="t">Thickness; greater than 0 m.</param>
     /// <param name="k">Conductivity of the fin; greater than 0 W/(m·K).</param>
     /// <param name="L_c">Length from the base plus half the thickness, which stands for the tip; greater than 0 m.</param>
+    /// <returns>The thermal length m·L, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "m_L")]
     [RecordName("fin.reach")]
@@ -29,6 +30,7 @@ public static partial class Fin
 
     /// <summary>Heat of the fin over that of a fin all at the base's temperature: tanh(m·L)/(m·L).</summary>
     /// <param name="m_L">How long the fin is thermally; greater than 0.</param>
+    /// <returns>The efficiency, 0 to 1, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The input is not positive.</exception>
     [Formula(Source, Symbol = "eta_f")]
     [RecordName("fin.efficiency")]
@@ -51,6 +53,7 @@ public static partial class Radiation
     /// <param name="epsilon">Emissivity of the surface; from 0 to 1.</param>
     /// <param name="T_s">Surface, K; greater than 0.</param>
     /// <param name="T_w">Surroundings (walls), K; greater than 0.</param>
+    /// <returns>The flux in W/m², a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("J. P. Holman, Heat Transfer, sec. 1-4", Symbol = "q_r")]
     [RecordName("radiation.flux")]

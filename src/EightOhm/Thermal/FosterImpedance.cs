@@ -63,6 +63,7 @@ public sealed partial class FosterImpedance
 
     /// <summary>The rise per watt, a time after a constant power began: Σ R·(1 − exp(−t/τ)).</summary>
     /// <param name="t">Since the power began; 0 s or more.</param>
+    /// <returns>The rise per watt, in K/W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The time is negative.</exception>
     [Formula(Source, Symbol = "Z_th")]
     [RecordName("foster-impedance.at")]

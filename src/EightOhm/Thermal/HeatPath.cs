@@ -12,7 +12,9 @@ public static partial class HeatPath
     /// <param name="T_a">Ambient temperature.</param>
     /// <param name="P">Heat of the one device; 0 W or more.</param>
     /// <param name="parts">The resistances in the chain, each 0 K/W or more: junction to case, case to sink, sink to air.</param>
+    /// <returns>The junction temperature, in °C.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The heat is negative.</exception>
+    /// <example><code>HeatPath.Junction(40.degC, 50.W, [0.83.K_per_W, 0.5.K_per_W, 0.6.K_per_W])   // 136.5 °C</code></example>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14", Symbol = "T_J")]
     [RecordName("heat-path.junction")]
     public static Temperature Junction(Temperature T_a, Power P, IReadOnlyList<ThermalResistance> parts)
@@ -46,7 +48,9 @@ public static partial class HeatPath
     /// <param name="P">Heat; greater than 0 W.</param>
     /// <param name="theta_JC">Junction to case; 0 K/W or more.</param>
     /// <param name="theta_CS">Case to sink; 0 K/W or more.</param>
+    /// <returns>The largest resistance, sink to ambient, in K/W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No sink can do it, or an input is out of range.</exception>
+    /// <example><code>HeatPath.AllowedSink(125.degC, 40.degC, 30.W, 0.83.K_per_W, 0.5.K_per_W)   // 1.503 K/W</code></example>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14", Symbol = "theta_SA")]
     [RecordName("heat-path.allowed-sink")]
     public static ThermalResistance AllowedSink(Temperature T_J, Temperature T_a, Power P, ThermalResistance theta_JC, ThermalResistance theta_CS) =>

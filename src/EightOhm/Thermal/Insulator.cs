@@ -11,6 +11,7 @@ public static partial class Insulator
     /// <param name="t">Thickness; greater than 0 m.</param>
     /// <param name="k">Conductivity of the material; greater than 0 W/(m·K).</param>
     /// <param name="A">Area that the heat crosses, the device's metal and not the insulator's; greater than 0 m².</param>
+    /// <returns>The resistance of the layer, in K/W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Y. A. Çengel, Heat and Mass Transfer, sec. 3-1", Symbol = "theta_CS")]
     [RecordName("insulator.layer")]
@@ -25,6 +26,7 @@ public static partial class Insulator
     /// <summary>Resistance of a joint: 1/(h_c·A), from the contact conductance of the two surfaces under their pressure.</summary>
     /// <param name="r_c">One over the contact conductance: resistance of a unit of area; 0 m²·K/W or more.</param>
     /// <param name="A">Area; greater than 0 m².</param>
+    /// <returns>The resistance of one joint, in K/W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Y. A. Çengel, Heat and Mass Transfer, sec. 3-2: thermal contact resistance", Symbol = "theta_joint")]
     [RecordName("insulator.joint")]

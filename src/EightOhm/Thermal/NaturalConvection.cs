@@ -21,6 +21,7 @@ public static partial class NaturalConvection
     /// <param name="L">Height; greater than 0 m.</param>
     /// <param name="nu">Kinematic viscosity of the air at that temperature; greater than 0 m²/s.</param>
     /// <param name="Pr">Prandtl number; greater than 0.</param>
+    /// <returns>The Rayleigh number, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("Y. A. Çengel, Heat and Mass Transfer, sec. 9-2", Symbol = "Ra")]
     [RecordName("natural-convection.rayleigh")]
@@ -38,6 +39,7 @@ public static partial class NaturalConvection
     /// <summary>Nusselt number of a vertical plate, mean over its height: (0.825 + 0.387·Ra^(1/6)/(1 + (0.492/Pr)^(9/16))^(8/27))².</summary>
     /// <param name="Ra">Rayleigh number of the height; from 0.1 to 10¹².</param>
     /// <param name="Pr">Prandtl number; from 0.001 to 10⁴.</param>
+    /// <returns>The Nusselt number, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("S. W. Churchill & H. H. S. Chu (1975), in Y. A. Çengel, Heat and Mass Transfer, sec. 9-2", Symbol = "Nu")]
     [RecordName("natural-convection.vertical-plate")]
@@ -54,6 +56,7 @@ public static partial class NaturalConvection
     /// <param name="Ra">Rayleigh number of the height L; greater than 0.</param>
     /// <param name="S">Clear space between the plates; greater than 0 m.</param>
     /// <param name="L">Height of the channel; greater than 0 m.</param>
+    /// <returns>The channel number, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula("W. Elenbaas, Heat dissipation of parallel plates by free convection, Physica 9 (1942)", Symbol = "El")]
     [RecordName("natural-convection.channel")]
@@ -70,6 +73,7 @@ public static partial class NaturalConvection
     /// <remarks>Referred to the space S and to surface less inlet air. Between it meets the two limits: fully developed flow in narrow channels, plates by
     /// themselves in wide ones. The channel is taken as open at both edges; fins on a base are closed at one.</remarks>
     /// <param name="El">Channel number; from 0.1 to 10⁵.</param>
+    /// <returns>The Nusselt number, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The channel number is out of range.</exception>
     [Formula(BarCohen, Symbol = "Nu_S")]
     [RecordName("natural-convection.between-plates")]
@@ -83,6 +87,7 @@ public static partial class NaturalConvection
     /// <remarks>For thin plates; radiation, fins of finite thickness and efficiency move it.</remarks>
     /// <param name="L">Height; greater than 0 m.</param>
     /// <param name="Ra">Rayleigh number of the height; from 10⁴ to 10⁹ (laminar).</param>
+    /// <returns>The spacing between the fins, in m.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(BarCohen, Symbol = "S_opt")]
     [RecordName("natural-convection.optimum-spacing")]

@@ -10,6 +10,7 @@ public static partial class ParallelPaths
     /// <remarks>Only between the same two ends: two devices on one sink are not this, see <see cref="SharedSink"/>.</remarks>
     /// <param name="theta_1">Greater than 0 K/W.</param>
     /// <param name="theta_2">Greater than 0 K/W.</param>
+    /// <returns>The two together, in K/W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A resistance is not positive.</exception>
     [Formula("Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, ch. 3: thermal circuits", Symbol = "theta")]
     [RecordName("parallel-paths.of")]

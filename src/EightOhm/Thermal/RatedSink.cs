@@ -16,6 +16,7 @@ public static partial class RatedSink
     /// <param name="theta_0">Resistance as told, sink to air; greater than 0 K/W.</param>
     /// <param name="dT_0">The rise for which it is told, often 75 K; from 10 K to 120 K.</param>
     /// <param name="dT">The rise asked for; from 10 K to 120 K.</param>
+    /// <returns>The resistance at that rise, in K/W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + "; the quarter-power law of laminar natural convection", Symbol = "theta_SA")]
     [RecordName("rated-sink.at-rise")]
@@ -31,6 +32,7 @@ public static partial class RatedSink
     /// <param name="theta_0">Resistance as told, sink to air; greater than 0 K/W.</param>
     /// <param name="dT_0">The rise for which it is told; from 10 K to 120 K.</param>
     /// <param name="P">All heat on the sink; greater than 0 W, and such that the rise is from 10 K to 120 K.</param>
+    /// <returns>The temperature rise, in K.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + "; solved for the rise", Symbol = "dT_s")]
     [RecordName("rated-sink.rise")]
@@ -48,7 +50,9 @@ public static partial class RatedSink
     /// <param name="theta_0">Resistance as told, sink to air; greater than 0 K/W.</param>
     /// <param name="dT_0">The rise for which it is told; from 10 K to 120 K.</param>
     /// <param name="P">All heat on the sink; greater than 0 W, and such that the rise is from 10 K to 120 K.</param>
+    /// <returns>The resistance at that power, in K/W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>RatedSink.AtPower(0.5.K_per_W, 60.K, 30.W)   // 0.6598 K/W</code></example>
     [Formula(Source + "; solved for the rise, over the power", Symbol = "theta_SA")]
     [RecordName("rated-sink.at-power")]
     public static ThermalResistance AtPower(ThermalResistance theta_0, TemperatureDelta dT_0, Power P) => Rise(theta_0, dT_0, P) / P;

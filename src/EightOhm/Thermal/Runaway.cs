@@ -28,6 +28,7 @@ public static partial class Runaway
     /// <param name="r_int">The transistor's own resistance, seen at its emitter; 0 Ω or more.</param>
     /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
     /// <param name="I_q">Idle current of one transistor; greater than 0 A.</param>
+    /// <returns>The loop gain, a plain number; stable below 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "A_th")]
     [RecordName("runaway.loop-gain")]
@@ -50,6 +51,7 @@ public static partial class Runaway
     /// <param name="tc">How much V_BE falls for a kelvin, as a positive value; greater than 0 V/K.</param>
     /// <param name="R_E">Emitter resistor of one transistor; with r_int greater than 0 Ω.</param>
     /// <param name="r_int">The transistor's own resistance, seen at its emitter; 0 Ω or more.</param>
+    /// <returns>The loop gain, a plain number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source, Symbol = "A_max")]
     [RecordName("runaway.greatest-gain")]
@@ -70,6 +72,7 @@ public static partial class Runaway
     /// <param name="R_E">Emitter resistor of one transistor; with r_int greater than 0 Ω.</param>
     /// <param name="r_int">The transistor's own resistance, seen at its emitter; 0 Ω or more.</param>
     /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
+    /// <returns>The threshold current of one device, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The gain never reaches one, or an input is out of range.</exception>
     [Formula(Source, Symbol = "I_1")]
     [RecordName("runaway.unity-loop-gain-current")]
@@ -88,6 +91,7 @@ public static partial class Runaway
     /// <param name="I_q">Idle current of one transistor; greater than 0 A.</param>
     /// <param name="V_T">Thermal voltage at the junction's temperature; greater than 0 V.</param>
     /// <param name="tc">How much V_BE falls for a kelvin, as a positive value; greater than 0 V/K.</param>
+    /// <returns>The temperature lag allowed, in K.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Source + ": the greatest of V_T·ln(I/I_q) − (V_T/I_1)·(I − I_q)", Symbol = "dT_late")]
     [RecordName("runaway.allowed-lag")]
@@ -109,6 +113,7 @@ public static partial class Runaway
     /// <param name="R">All resistance in series.</param>
     /// <param name="T_q">Junction temperature at the idle current.</param>
     /// <param name="I_q">The idle current, at which the spreader was set.</param>
+    /// <returns>Both sides of the balance, in V; equal where it is solved.</returns>
     [Formula(Source + "; V_T at the junction's own temperature")]
     public static Balance<ElectricPotential> Resting(ElectricCurrent I, ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R, Temperature T_q, ElectricCurrent I_q)
     {
@@ -201,6 +206,7 @@ public static partial class Runaway
     /// <param name="dP_dI">How the transistor's heat moves with its current, W/A: V_CC − 2·I_C·(R_C + R_E) for one with resistors; greater than 0 V.</param>
     /// <param name="dI">How much the current grows; greater than 0 A.</param>
     /// <param name="dT">over this rise; greater than 0 K.</param>
+    /// <returns>The thermal resistance, in K/W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive (a heat that falls as the current grows never runs away).</exception>
     [Formula("Millman & Halkias, Integrated Electronics, ch. 9, eq. for θ < 1/((∂P_C/∂I_C)·(∂I_C/∂T))", Symbol = "theta_max")]
     [RecordName("runaway.allowed-resistance")]

@@ -19,7 +19,9 @@ public static partial class SharedSink
     /// <param name="theta_JC">Junction to case of one device; 0 K/W or more.</param>
     /// <param name="theta_CS">Case to sink of one device, its insulator; 0 K/W or more.</param>
     /// <param name="theta_SA">Sink to air; 0 K/W or more.</param>
+    /// <returns>The junction temperature of each device, in °C.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>SharedSink.Junction(40.degC, 80.W, 4, 10.W, 0.83.K_per_W, 0.5.K_per_W, 0.5.K_per_W)   // 111.6 °C</code></example>
     [Formula(Source, Symbol = "T_J")]
     [RecordName("shared-sink.junction")]
     public static Temperature Junction(Temperature T_a, Power P, int n, Power P_other, ThermalResistance theta_JC, ThermalResistance theta_CS, ThermalResistance theta_SA)
@@ -44,7 +46,9 @@ public static partial class SharedSink
     /// <param name="P_other">All other heat on the same sink; 0 W or more.</param>
     /// <param name="theta_JC">Junction to case of one device; 0 K/W or more.</param>
     /// <param name="theta_CS">Case to sink of one device, its insulator; 0 K/W or more.</param>
+    /// <returns>The largest resistance, sink to ambient, in K/W.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No sink can do it, or an input is out of range.</exception>
+    /// <example><code>SharedSink.AllowedSink(125.degC, 40.degC, 80.W, 4, 10.W, 0.83.K_per_W, 0.5.K_per_W)   // 0.6489 K/W</code></example>
     [Formula(Source, Symbol = "theta_SA")]
     [RecordName("shared-sink.allowed-sink")]
     public static ThermalResistance AllowedSink(Temperature T_J, Temperature T_a, Power P, int n, Power P_other, ThermalResistance theta_JC, ThermalResistance theta_CS)

@@ -19,6 +19,7 @@ public static partial class SinkBalance
     /// <param name="P">The heat.</param>
     /// <param name="sink">The sink.</param>
     /// <param name="T_air">The air and the walls around.</param>
+    /// <returns>Both sides of the balance, in W; equal where it is solved.</returns>
     [Formula(Source)]
     public static Balance<Power> Loss(TemperatureDelta dT_s, Power P, PlateFinSink sink, Temperature T_air) =>
         Balance.Of(P, Convected(dT_s, sink, T_air) + Radiated(dT_s, sink, T_air));

@@ -56,7 +56,9 @@ public sealed partial record Thermostat
     /// <param name="P">Heat of the one device in the duty to be ended; 0 W or more.</param>
     /// <param name="theta_JC">Junction to case; 0 K/W or more.</param>
     /// <param name="theta_CS">Case to sink, spreading included; 0 K/W or more.</param>
+    /// <returns>The temperature of the sink, in °C.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or no sink above 0 K would do.</exception>
+    /// <example><code>Thermostat.SinkLimit(150.degC, 30.W, 0.83.K_per_W, 0.5.K_per_W)   // 110.1 °C</code></example>
     [Formula(Source, Symbol = "T_s")]
     [RecordName("thermostat.sink-limit")]
     public static Temperature SinkLimit(Temperature T_J, Power P, ThermalResistance theta_JC, ThermalResistance theta_CS)

@@ -45,7 +45,7 @@ internal static partial class PageWords
     }
 
     // The host gives all names that could stand there and leaves it to the page to pick; the pages do not.
-    private static IReadOnlyCollection<CompletionItem> Fitting(RequestCompletions asked, IEnumerable<CompletionItem> items)
+    private static List<CompletionItem> Fitting(RequestCompletions asked, IEnumerable<CompletionItem> items)
     {
         var line = asked.Code.Split('\n').ElementAtOrDefault(asked.LinePosition.Line) ?? "";
         var typed = Word().Match(line[..Math.Min(asked.LinePosition.Character, line.Length)]).Value;

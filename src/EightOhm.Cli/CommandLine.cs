@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using EightOhm.Cli.Comparing;
+using EightOhm.Cli.Jupyter;
 using EightOhm.Cli.Making;
 using EightOhm.Cli.Printing;
 using EightOhm.Cli.Running;
@@ -33,14 +34,18 @@ internal static class CommandLine
         var make = new NewCommand();
         make.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new Maker(Console(output, live), DesignTemplate.Shipped()).Run(make.Request(parsed)))));
 
-        var root = new Command("eightohm", "Makes designs, runs EightOhm notebooks, writes their book, compares designs, and writes a teacher's key.\n\n" + ExitCode.Words) { make, run, book, compare, key };
+        var jupyter = new JupyterCommand();
+        jupyter.Install.SetAction((parsed, _) => GuardAsync(error, cancellation => new KernelInstaller(Console(output, live)).Run(jupyter.Request(parsed), cancellation)));
+
+        var root = new Command("eightohm", "Makes designs, runs EightOhm notebooks, writes their book, compares designs, writes a teacher's key, and puts the kernel into Jupyter.\n\n" + ExitCode.Words) { make, run, book, compare, key, jupyter };
         root.Options.Add(new HelpOption());
         var result = root.Parse(args);
         if (result.Errors.Count > 0)
         {
             foreach (var problem in result.Errors)
                 await error.WriteLineAsync(problem.Message);
-            var allowed = result.CommandResult.Command == root ? root.Subcommands : [result.CommandResult.Command];
+            var named = result.CommandResult.Command;
+            var allowed = named.Subcommands.Count > 0 ? named.Subcommands : [named];
             await error.WriteLineAsync($"Allowed: {string.Join(", or ", allowed.Select(Usage))}. More: eightohm --help");
             return ExitCode.BadInput;
         }
@@ -50,7 +55,7 @@ internal static class CommandLine
     }
 
     private static string Usage(Command command) => string.Join(' ', [
-        "eightohm",
+        .. command.Parents.OfType<Command>().Reverse().Select(c => c.Name),
         command.Name,
         .. command.Arguments.Select(a => $"<{a.Name}>"),
         .. command.Options.Select(o => $"[{o.Name}]"),

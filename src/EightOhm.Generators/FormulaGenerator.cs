@@ -10,7 +10,7 @@ namespace EightOhm.Generators;
 
 /// <summary>Writes, beside each <c>[Formula]</c> method or property, its steps: the same expressions as expression trees.</summary>
 [Generator(LanguageNames.CSharp)]
-public sealed class FormulaGenerator : IIncrementalGenerator
+internal sealed class FormulaGenerator : IIncrementalGenerator
 {
     private const string Attribute = "EightOhm.Explaining.FormulaAttribute";
 

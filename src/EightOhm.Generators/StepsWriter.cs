@@ -28,7 +28,7 @@ internal static class StepsWriter
             problems.Add(Diagnostic.Create(Problems.Source, member.Locations[0], member.Name));
         var parameters = (member as IMethodSymbol)?.Parameters ?? ImmutableArray<IParameterSymbol>.Empty;
         var position = type.GetMembers().IndexOf(member);
-        var file = $"{type.ToDisplayString(SymbolDisplayFormat.CSharpErrorMessageFormat)}.{member.Name}.{position}.g.cs".Replace('<', '_').Replace('>', '_');
+        var file = $"{type.ToDisplayString(SymbolDisplayFormat.CSharpErrorMessageFormat)}.{member.Name}.{position}.g.cs".Replace('<', '_').Replace('>', '_').Replace('#', '_');
         return problems.Count > 0
             ? new StepsCode(file, null, [.. problems])
             : new StepsCode(file, Code(found, body, holders, parameters, position), []);

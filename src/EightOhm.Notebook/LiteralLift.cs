@@ -20,22 +20,20 @@ internal static class LiteralLift
         .Select(m => m.Name["get_".Length..])
         .ToFrozenSet(StringComparer.Ordinal);
 
-    private static readonly CSharpParseOptions Script = new(LanguageVersion.Preview, kind: SourceCodeKind.Script);
-
     /// <summary>The cell's code with its literals lifted; the same text when there are none.</summary>
     /// <param name="code">The cell's code.</param>
-    public static string Rewrite(string code)
-    {
-        var changes = CSharpSyntaxTree.ParseText(code, Script).GetRoot().DescendantNodes()
+    public static string Rewrite(string code) => CellText.With(code, Changes(code));
+
+    /// <summary>What is put in and taken out for that.</summary>
+    /// <param name="code">The cell's code.</param>
+    public static IReadOnlyList<TextChange> Changes(string code) =>
+        [.. CSharpSyntaxTree.ParseText(code, CellText.Script).GetRoot().DescendantNodes()
             .SelectMany(n => n switch
             {
                 MemberAccessExpressionSyntax m when IsLiteral(m) && InLambdaArgument(m) => Getter(m),
                 BinaryExpressionSyntax b when IsQuotient(b) && InLambdaArgument(b) && MayChange(b) => Around(Kept, First(b.Left).Span),
                 _ => [],
-            })
-            .OrderBy(c => c.Span.Start).ToList();
-        return changes.Count == 0 ? code : SourceText.From(code).WithChanges(changes).ToString();
-    }
+            })];
 
     // 100.W, and also (-10).degC or (1.5).V; not x.W of a variable, which may be any property.
     private static bool IsLiteral(MemberAccessExpressionSyntax node) => Names.Contains(node.Name.Identifier.ValueText)

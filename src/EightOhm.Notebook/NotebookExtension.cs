@@ -6,6 +6,7 @@ using EightOhm.Notebook.Sources;
 using EightOhm.Record;
 using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
+using Microsoft.DotNet.Interactive.CSharp;
 using Microsoft.DotNet.Interactive.Events;
 
 namespace EightOhm.Notebook;
@@ -45,11 +46,13 @@ public static class NotebookExtension
 
     private static void Attend(Kernel kernel)
     {
-        if (kernel is not Microsoft.DotNet.Interactive.CSharp.CSharpKernel)
+        if (kernel is not CSharpKernel csharp)
             return;
         var live = new LiveSources();
         kernel.AddMiddleware(async (command, context, next) =>
         {
+            var page = PlotlyInPage.HasLivePage(context);
+            using var told = command is SubmitCode or RequestCompletions ? new Retelling(context, happened => PageWords.Of(happened, page)) : null;
             if (command is not SubmitCode submit)
             {
                 await next(command, context);
@@ -57,11 +60,15 @@ public static class NotebookExtension
             }
 
             var reading = live.Read(submit.Code);
+            var (steps, missing) = CellFormulas.Of(submit.Code, csharp.ScriptState?.Script);
+            foreach (var sentence in missing)
+                context.DisplayAs(sentence, "text/plain");
             // The command must stay itself: what another command shows would not be told as this cell's.
-            if (TextLift.Rewrite(LiteralLift.Rewrite(submit.Code)) is var code && !ReferenceEquals(code, submit.Code))
+            if (TextLift.Rewrite(CellText.With(submit.Code, [.. LiteralLift.Changes(submit.Code), .. steps])) is var code && !ReferenceEquals(code, submit.Code))
                 SetCode(submit, code);
             CellSources.Current = new LiveSources.OfCell(reading);
             var failed = new Failure();
+            using (page ? Interrupts.Begin(context.CancellationToken) : null)
             using (context.KernelEvents.Subscribe(failed))
             using (RecordBatch.Open())
                 await next(command, context);

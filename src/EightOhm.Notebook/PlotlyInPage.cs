@@ -1,5 +1,7 @@
 using EightOhm.Display.Figures;
 using Microsoft.DotNet.Interactive;
+using Microsoft.DotNet.Interactive.Events;
+using Microsoft.DotNet.Interactive.Formatting;
 
 namespace EightOhm.Notebook;
 
@@ -13,10 +15,12 @@ internal static class PlotlyInPage
         if (!HasLivePage(context))
             return;
         var shown = context.DisplayAs(PlotlyScript.LoadHtml(), "text/html");
-        shown.Update("");
+        // Not by the value's own update: the host would put its styles around the nothing.
+        context.Publish(new DisplayedValueUpdated("", shown.DisplayId, context.Command, [new FormattedValue("text/html", "")]));
     }
 
-    // Only a notebook server's kernel has a page; the runner's embedded kernel has none and keeps plotly.js beside the book.
-    private static bool HasLivePage(KernelInvocationContext context) =>
+    /// <summary>Whether the kernel serves a page: only a notebook server's does; the runner's embedded kernel has none and keeps plotly.js beside the book.</summary>
+    /// <param name="context">The running cell.</param>
+    public static bool HasLivePage(KernelInvocationContext context) =>
         context.HandlingKernel.RootKernel is CompositeKernel root && root.ChildKernels.Count > 1;
 }

@@ -12,20 +12,15 @@ internal static class TextLift
 {
     private const string Before = "EightOhm.Quantities.InText.Of(";
 
-    private static readonly CSharpParseOptions Script = new(LanguageVersion.Preview, kind: SourceCodeKind.Script);
-
     /// <summary>The cell's code with the values of its interpolated strings passed through; the same text when there are none.</summary>
     /// <param name="code">The cell's code.</param>
     public static string Rewrite(string code)
     {
         if (!code.Contains('$', StringComparison.Ordinal))
             return code;
-        var changes = CSharpSyntaxTree.ParseText(code, Script).GetRoot().DescendantNodes().OfType<InterpolationSyntax>()
+        return CellText.With(code, CSharpSyntaxTree.ParseText(code, CellText.Script).GetRoot().DescendantNodes().OfType<InterpolationSyntax>()
             .Where(i => !i.ContainsDiagnostics && !IsConstant(i) && i.Expression is not LiteralExpressionSyntax)
-            .SelectMany(i => Around(i.Expression.Span))
-            // Of two that end at one place the inner is closed first, which their order by start does not matter to.
-            .OrderBy(c => c.Span.Start).ToList();
-        return changes.Count == 0 ? code : SourceText.From(code).WithChanges(changes).ToString();
+            .SelectMany(i => Around(i.Expression.Span)));
     }
 
     private static IEnumerable<TextChange> Around(TextSpan span) => [new(new TextSpan(span.Start, 0), Before), new(new TextSpan(span.End, 0), ")")];

@@ -10,8 +10,8 @@ namespace EightOhm.Browser.Tests;
 public sealed class PackageTests(JupyterFixture jupyter)
 {
     [Fact]
-    public void Pack_makes_the_three_packages_and_no_other() =>
-        Assert.Equal(["EightOhm.", "EightOhm.Display.", "EightOhm.Notebook."],
+    public void Pack_makes_the_three_packages_and_the_tool() =>
+        Assert.Equal(["EightOhm.", "EightOhm.Cli.", "EightOhm.Display.", "EightOhm.Notebook."],
             Directory.EnumerateFiles(jupyter.Feed).Select(path => Path.GetFileName(path).Replace($"{Clone.Version}.nupkg", "", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
 
     [Theory]
@@ -35,6 +35,39 @@ public sealed class PackageTests(JupyterFixture jupyter)
         using var archive = Open(package);
         Assert.Equal([$"lib/net10.0/{package}.dll", $"lib/net10.0/{package}.xml"],
             archive.Entries.Select(entry => entry.FullName).Where(name => name.StartsWith("lib/", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("EightOhm")]
+    [InlineData("EightOhm.Display")]
+    [InlineData("EightOhm.Notebook")]
+    [InlineData("EightOhm.Cli")]
+    public void A_package_says_what_it_is_and_where_it_comes_from(string package)
+    {
+        using var archive = Open(package);
+        using var stream = archive.Entries.Single(entry => entry.FullName == $"{package}.nuspec").Open();
+        var said = XDocument.Load(stream).Descendants().ToLookup(element => element.Name.LocalName);
+        Assert.Equal("README.md", said["readme"].Single().Value);
+        Assert.Equal("icon.png", said["icon"].Single().Value);
+        Assert.NotEmpty(said["tags"].Single().Value);
+        Assert.Equal(40, said["repository"].Single().Attribute("commit")!.Value.Length);
+        Assert.All(["README.md", "icon.png"], file => Assert.Contains(archive.Entries, entry => entry.FullName == file));
+        // The next major version of another's package, or another version of ours, breaks it.
+        Assert.All(said["dependency"], asked => Assert.Matches(@"^\[.+(\)|\])$", asked.Attribute("version")!.Value));
+    }
+
+    [Theory]
+    [InlineData("EightOhm", "analyzers/dotnet/cs/EightOhm.Generators.dll")]
+    [InlineData("EightOhm", "analyzers/dotnet/cs/Microsoft.CodeAnalysis.CSharp.BannedApiAnalyzers.dll")]
+    [InlineData("EightOhm", "buildTransitive/BannedSymbols.txt")]
+    [InlineData("EightOhm", "buildTransitive/EightOhm.props")]
+    [InlineData("EightOhm", "licenses/analyzers/LICENSE-analyzers.txt")]
+    [InlineData("EightOhm.Display", "licenses/LICENSE-maths-font.txt")]
+    [InlineData("EightOhm.Cli", "tools/net10.0/any/feed/EightOhm.Notebook.VERSION.nupkg")]
+    public void A_package_holds(string package, string file)
+    {
+        using var archive = Open(package);
+        Assert.Contains(archive.Entries, entry => entry.FullName == file.Replace("VERSION", Clone.Version, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -40,6 +40,10 @@ public sealed class BadInputTests : IDisposable
     public Task A_foreign_package_is_refused_with_cell_and_line() => RefusedAsync(
         shop.Notebook("a", "var x = 1;\n#r \"nuget: Other.Thing, 1.0\""), [], "a.ipynb, cell 3, line 2", "Other.Thing", "EightOhm.Notebook");
 
+    [Fact]
+    public Task A_newer_package_than_this_tool_is_refused_with_both_versions() => RefusedAsync(
+        shop.Notebook("a", "#r \"nuget: EightOhm.Notebook, 99.1.0\""), [], "99.1.0", "this is eightohm " + EightOhm.Notebook.NotebookExtension.Version, "Update the tool");
+
     [Theory]
     [InlineData("0")]
     [InlineData("-1")]

@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using System.Reflection;
+using EightOhm.Display;
 using Microsoft.DotNet.Interactive.Events;
 using DiagnosticSeverity = Microsoft.CodeAnalysis.DiagnosticSeverity;
 
@@ -41,26 +41,12 @@ internal static class CellFailures
 
     private static CellFailure FromException(Exception exception)
     {
-        // The wrappers say nothing that a person could use.
-        while (exception is TargetInvocationException or TypeInitializationException or AggregateException { InnerExceptions.Count: 1 }
-               && exception.InnerException is { } inner)
-        {
-            exception = inner;
-        }
-
-        var kind = FailureKinds.Of(exception);
+        exception = FailureWords.Innermost(exception);
+        var kind = exception is OperationCanceledException ? FailureKind.Cancelled
+            : FailureWords.IsWithoutAnswer(exception) ? FailureKind.NoAnswer
+            : FailureKind.Failed;
         var (line, reached) = LinesOf(exception);
-        return new CellFailure(kind, line, reached, Words(exception, kind));
-    }
-
-    private static string Words(Exception exception, FailureKind kind)
-    {
-        // The framework's tail only repeats what the sentence names.
-        if (exception is ArgumentException { ParamName: { } name } && exception.Message.EndsWith($" (Parameter '{name}')", StringComparison.Ordinal) && exception.Message.IndexOf(name, StringComparison.Ordinal) < exception.Message.LastIndexOf('('))
-            return exception.Message[..exception.Message.LastIndexOf(" (", StringComparison.Ordinal)];
-        return kind == FailureKind.NoAnswer || exception is ArgumentException or InvalidOperationException or IOException or FormatException or NotSupportedException
-            ? exception.Message
-            : $"{exception.GetType().Name}: {exception.Message}";
+        return new CellFailure(kind, line, reached, FailureWords.Of(exception));
     }
 
     /// <summary>The innermost frame that belongs to the cell being run (a function may come from an earlier cell), and the outermost.</summary>

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using EightOhm.Cli.Notebooks;
+using EightOhm.Notebook;
 
 namespace EightOhm.Cli.Running;
 
@@ -28,6 +29,13 @@ internal static partial class PackageDirectives
                         $"{notebook.FileLabel}, cell {cell.Number}, line {line}: '{match.Value.Trim()}' asks for a package, and this runner fetches none. " +
                         $"Allowed are {string.Join(", ", Ours)}; reference any other assembly by its file: #r \"folder/name.dll\".");
                 }
+
+                if (System.Version.TryParse(match.Groups["version"].Value, out var asked) && asked > System.Version.Parse(NotebookExtension.Version))
+                {
+                    throw RunFailure.BadInput(
+                        $"{notebook.FileLabel}, cell {cell.Number}, line {line}, asks for {match.Groups["package"].Value} {asked}; this is eightohm {NotebookExtension.Version}. " +
+                        "Update the tool, or let the notebook ask for this version.");
+                }
             }
         }
     }
@@ -37,6 +45,6 @@ internal static partial class PackageDirectives
     /// <summary>The cell without its package lines; every other line keeps its number.</summary>
     public static string Remove(string source) => Directive().Replace(source, "");
 
-    [GeneratedRegex("""^[ \t]*#(?<kind>[ri])[ \t]+"nuget:[ \t]*(?<package>[^",\r\n]*)[^\r\n]*""", RegexOptions.Multiline)]
+    [GeneratedRegex("""^[ \t]*#(?<kind>[ri])[ \t]+"nuget:[ \t]*(?<package>[^",\r\n]*)(?:,[ \t]*(?<version>[0-9.]*))?[^\r\n]*""", RegexOptions.Multiline)]
     private static partial Regex Directive();
 }

@@ -47,7 +47,7 @@ public static partial class BiasStability
 
     /// <summary>The collector current with another gain: I_C·(h_2/h_1)·(R_B + (h_1 + 1)·R_E)/(R_B + (h_2 + 1)·R_E).</summary>
     /// <param name="h_1">Current gain at which I_C was; 1 or more.</param>
-    /// <param name="I_C">The collector current with it; greater than 0 A.</param>
+    /// <param name="I_C">The collector current with it; greater than 0 A, in A.</param>
     /// <param name="h_2">The other gain; 1 or more.</param>
     /// <param name="R_B">Resistance seen by the base; 0 Ω or more.</param>
     /// <param name="R_E">Resistance in the emitter; with R_B greater than 0 Ω.</param>

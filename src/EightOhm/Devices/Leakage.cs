@@ -12,7 +12,7 @@ public static partial class Leakage
     private const string Source = "Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 3 and 5: the reverse current doubles for every 10 °C";
 
     /// <summary>The leakage at a junction temperature: I_0·2^((T − T_0)/ΔT_2).</summary>
-    /// <param name="I_0">The leakage that is known; greater than 0 A.</param>
+    /// <param name="I_0">The leakage that is known; greater than 0 A, in A.</param>
     /// <param name="T_0">The junction temperature at which it is.</param>
     /// <param name="dT_2">The rise that doubles it; greater than 0 K. The rule for silicon is 10 K, see <see cref="Doubling"/> for two values of a sheet.</param>
     /// <param name="T">The junction temperature asked for.</param>

@@ -19,7 +19,7 @@ public static class FunctionIndex
     // What a designer calls: what is documented and gives something. A room's own figures of a result are shown with the result.
     private static IEnumerable<MemberInfo> Functions(Type type)
     {
-        if (type.IsEnum || typeof(Delegate).IsAssignableFrom(type) || typeof(Attribute).IsAssignableFrom(type))
+        if (type.IsEnum || typeof(Delegate).IsAssignableFrom(type) || typeof(Attribute).IsAssignableFrom(type) || typeof(Exception).IsAssignableFrom(type))
             return [];
         var members = type.GetMembers(Here).Where(m => m switch
         {

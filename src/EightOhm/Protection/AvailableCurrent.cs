@@ -12,7 +12,7 @@ public static partial class AvailableCurrent
     /// <summary>What the drivers command: h_FE·I_B.</summary>
     /// <param name="I_B">The greatest base current that the driver of a side can give to all outputs of that side; 0 A or more.</param>
     /// <param name="h_FE">Current gain of the outputs at that peak current and V_CE, not at idle; greater than 0.</param>
-    /// <returns>Peak current of all transistors of a side together.</returns>
+    /// <returns>Peak current of all transistors of a side together, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula(Sedra, Symbol = "I_cmd")]
     [RecordName("available-current.commanded")]
@@ -28,7 +28,7 @@ public static partial class AvailableCurrent
     /// <param name="I_lim">Limit of one transistor at the V_CE that counts and its hottest sense junction (<see cref="VoltageCurrentLimiter.CurrentAtTransistor"/>); 0 A or more.</param>
     /// <param name="I_B">The greatest base current that the driver of a side can give; 0 A or more.</param>
     /// <param name="h_FE">Current gain of the outputs at that peak current; greater than 0.</param>
-    /// <returns>Peak current of a side.</returns>
+    /// <returns>Peak current of a side, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("derived: whichever acts first; " + Sedra, Symbol = "I_avail")]
     [RecordName("available-current.of")]

@@ -12,7 +12,7 @@ public static partial class LoudspeakerFault
     /// <remarks>Not of one box of the usual size: two boxes of 8 Ω in parallel are a rated load of 4 Ω, with 2.9 Ω for dc.</remarks>
     /// <param name="R_min">Minimum rated load, the nominal impedance of all boxes together; greater than 0 Ω.</param>
     /// <param name="k_vc">Dc resistance over nominal impedance: 72.5 % for a coil of 5.8 Ω in a box of 8 Ω; greater than 0, at most 100 %.</param>
-    /// <returns>What a stuck rail finds behind the relay.</returns>
+    /// <returns>What a stuck rail finds behind the relay, in Ω.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("common practice, no source: a coil's dc resistance is about three quarters of the nominal impedance", Symbol = "R_vc")]
     [RecordName("loudspeaker-fault.voice-coil")]

@@ -39,7 +39,7 @@ public static partial class Rejection
     /// <summary>What a disturbance leaves at the output: V_d/R_out.</summary>
     /// <param name="V_d">The disturbance, rms, peak or peak to peak; 0 V or more.</param>
     /// <param name="R_out">Output-referred rejection; greater than 0.</param>
-    /// <returns>The voltage at the output, in the disturbance's own measure.</returns>
+    /// <returns>The voltage at the output, in the disturbance's own measure, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("common practice, no source: rejection is disturbance over what is left of it", Symbol = "V_left")]
     [RecordName("rejection.left-at-output")]

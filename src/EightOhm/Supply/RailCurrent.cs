@@ -38,7 +38,7 @@ public sealed partial record RailCurrent
     /// <param name="n_ch">How many channels; 1 or more.</param>
     /// <param name="I_p">Peak current of one channel into its load (not rms); 0 A or more.</param>
     /// <param name="I">What flows besides, always, of all channels together; 0 A or more.</param>
-    /// <returns>The mean of one rail.</returns>
+    /// <returns>The mean of one rail, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: a half-sine's mean is its peak over π", Symbol = "I_rail")]
     [RecordName("rail-current.mean-of")]

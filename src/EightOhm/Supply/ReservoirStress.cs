@@ -66,7 +66,7 @@ public static partial class ReservoirStress
     /// <param name="L_0">Base life, from its datasheet, such as Duration.FromHours(2000); greater than 0 s.</param>
     /// <param name="T_0">Core temperature at which the base life is told; above 0 K.</param>
     /// <param name="T">Core temperature in use: the air around, and the ripple's rise; from 40 °C to T_0.</param>
-    /// <returns>The estimate of life; what it is worth ends at about 15 years, where seals age (common practice, no source).</returns>
+    /// <returns>The estimate of life, in s; what it is worth ends at about 15 years, where seals age (common practice, no source).</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("Rubycon, aluminum electrolytic capacitors, technical notes, sec. 5-1: life doubles for every 10 °C less", Symbol = "L")]
     [RecordName("reservoir-stress.life")]

@@ -29,7 +29,7 @@ public static partial class Ripple
     /// <summary>What ripple leaves at the output when the rejection is stated at the output: V/R_out.</summary>
     /// <param name="V">The ripple, peak to peak or one harmonic, peak or rms; 0 V or more.</param>
     /// <param name="R_out">Rejection stated at the output at that frequency, such as 103.7.dB; greater than 0.</param>
-    /// <returns>In the ripple's own measure.</returns>
+    /// <returns>In the ripple's own measure, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("rejection is disturbance over what is left of it at the output", Symbol = "V_hum")]
     [RecordName("ripple.at-output-by-output-referred")]
@@ -42,7 +42,7 @@ public static partial class Ripple
     /// <param name="V">The ripple, peak to peak or one harmonic, peak or rms; 0 V or more.</param>
     /// <param name="R_in">Rejection referred to the input at that frequency, such as 100.dB; greater than 0.</param>
     /// <param name="G">Closed-loop gain; greater than 0.</param>
-    /// <returns>In the ripple's own measure.</returns>
+    /// <returns>In the ripple's own measure, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 5: power-supply rejection is referred to the input", Symbol = "V_hum")]
     [RecordName("ripple.at-output-by-input-referred")]

@@ -43,7 +43,9 @@ public class FunctionDocsTests
             Assert.True(DocsKey.Find(member)?.Element("returns") is not null, $"{name} does not say what it returns");
             var type = method.ReturnType.IsGenericType ? method.ReturnType.GetGenericArguments()[0] : method.ReturnType;
             var wanted = Units.GetValueOrDefault(type) ?? [$"in {QuantityKinds.Of(type).Symbol}"];
-            Assert.True(wanted.Any(w => about.Returns.Contains(w, StringComparison.OrdinalIgnoreCase)), $"{name} returns \"{about.Returns}\", which does not say {string.Join(" or ", wanted)}");
+            // Or the unit comes first: "V, rms, at the output".
+            var first = about.Returns.Split(',', '.', ';', ' ')[0];
+            Assert.True(first == QuantityKinds.Of(type).Symbol || (first is "A/V" or "A/A") || wanted.Any(w => about.Returns.Contains(w, StringComparison.OrdinalIgnoreCase)), $"{name} returns \"{about.Returns}\", which does not say {string.Join(" or ", wanted)}");
         }
     }
 }

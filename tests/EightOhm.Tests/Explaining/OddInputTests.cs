@@ -10,13 +10,13 @@ public class OddInputTests
 
     private static readonly MemberInfo[] All = [.. FormulaSteps.FormulasOf(typeof(FormulaSteps).Assembly).Where(m => Inputs.For(m, new Random(1)).Count > 0)];
 
-    public static TheoryData<string> Formulas => [.. All.Select(Name)];
+    public static TheoryData<string> Formulas => [.. All.Select(Formula.Name)];
 
     [Theory]
     [MemberData(nameof(Formulas))]
     public void Odd_inputs_give_a_finite_value_or_a_refusal_in_words(string name)
     {
-        var formula = All.Single(m => Name(m) == name);
+        var formula = All.Single(m => Formula.Name(m) == name);
         var random = new Random(name.Length);
         for (var draw = 0; draw < Draws; draw++)
         {
@@ -24,7 +24,7 @@ public class OddInputTests
             OddInputs.Put(inputs, random);
             try
             {
-                var value = Invoke(formula, inputs);
+                var value = Formula.Invoke(formula, inputs);
                 Assert.True(OddInputs.Numbers(value).All(double.IsFinite), $"{Call(inputs)} gave {value}");
             }
             catch (Exception refusal) when (refusal is not Xunit.Sdk.XunitException)
@@ -35,16 +35,4 @@ public class OddInputTests
             string Call(object[] values) => $"{name} of ({string.Join("; ", values.Select(OddInputs.Text))})";
         }
     }
-
-    private static object Invoke(MemberInfo formula, object[] inputs)
-    {
-        var method = formula as MethodInfo ?? ((PropertyInfo)formula).GetMethod!;
-        return method.IsStatic
-            ? method.Invoke(null, BindingFlags.DoNotWrapExceptions, null, inputs, null)!
-            : method.Invoke(inputs[0], BindingFlags.DoNotWrapExceptions, null, inputs[1..], null)!;
-    }
-
-    private static string Name(MemberInfo m) => m is MethodInfo f
-        ? $"{m.DeclaringType!.Name}.{m.Name}({string.Join(", ", f.GetParameters().Select(p => p.Name))})"
-        : $"{m.DeclaringType!.Name}.{m.Name}";
 }

@@ -18,8 +18,8 @@ public static class Guard
     public static T Positive<T>(T value, [CallerArgumentExpression(nameof(value))] string name = "", string? hint = null)
         where T : struct, IComparisonOperators<T, T, bool>
     {
-        if (!(value > default(T)) || !IsFinite(value))
-            Refuse(name, value, $"greater than {QuantityFormat.Short(default(T))}{Beside(value)}", hint);
+        if (!(value >= Reach<T>.Least) || !(value <= Reach<T>.Most))
+            Refuse(name, value, value > default(T) ? Reach<T>.InWords : $"greater than {QuantityFormat.Short(default(T))}", hint);
         return value;
     }
 
@@ -33,8 +33,8 @@ public static class Guard
     public static T NotNegative<T>(T value, [CallerArgumentExpression(nameof(value))] string name = "", string? hint = null)
         where T : struct, IComparisonOperators<T, T, bool>
     {
-        if (!(value >= default(T)) || !IsFinite(value))
-            Refuse(name, value, $"{QuantityFormat.Short(default(T))} or more{Beside(value)}", hint);
+        if (!(value >= Reach<T>.Least && value <= Reach<T>.Most) && value != default(T))
+            Refuse(name, value, value > default(T) ? Reach<T>.InWords : $"{QuantityFormat.Short(default(T))} or more", hint);
         return value;
     }
 
@@ -49,8 +49,8 @@ public static class Guard
     public static T AtLeast<T>(T value, T low, [CallerArgumentExpression(nameof(value))] string name = "", string? hint = null)
         where T : struct, IComparisonOperators<T, T, bool>
     {
-        if (!(value >= low) || !IsFinite(value))
-            Refuse(name, value, $"{QuantityFormat.Short(low)} or more{Beside(value)}", hint);
+        if (!(value >= low) || !(value <= Reach<T>.Most))
+            Refuse(name, value, value >= low ? Reach<T>.InWords : $"{QuantityFormat.Short(low)} or more", hint);
         return value;
     }
 
@@ -99,10 +99,17 @@ public static class Guard
         throw new RefusedValueException(name, message);
     }
 
-    // Quantities hold finite numbers only; a plain number may be infinite, which is above every bound.
-    private static bool IsFinite<T>(T value)
-        where T : struct => typeof(T) != typeof(double) || double.IsFinite((double)(object)value);
-
-    private static string Beside<T>(T value)
-        where T : struct => IsFinite(value) ? "" : " and finite";
+    /// <summary>Refuses a value that no calculation can be made with: beyond 10⁴⁰ of its SI unit, or closer to zero than 10⁻⁴⁰ of it without being zero.</summary>
+    /// <typeparam name="T">A quantity or number; it may be negative.</typeparam>
+    /// <param name="value">The value to check.</param>
+    /// <param name="name">The parameter's name; filled in by the compiler.</param>
+    /// <returns>The value.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The value is out of reach.</exception>
+    public static T InReach<T>(T value, [CallerArgumentExpression(nameof(value))] string name = "")
+        where T : struct, IComparisonOperators<T, T, bool>
+    {
+        if (!(value >= Reach<T>.Least && value <= Reach<T>.Most) && !(value <= Reach<T>.LeastBelow && value >= Reach<T>.MostBelow) && value != default(T))
+            Refuse(name, value, $"{Reach<T>.InWords}, with either sign, or zero");
+        return value;
+    }
 }

@@ -1,0 +1,28 @@
+namespace EightOhm.Quantities;
+
+/// <summary>How large and how small a quantity may be. Far beyond anything that is built, and near enough that products of several stay numbers.</summary>
+internal static class Reach<T>
+    where T : struct
+{
+    private const double End = 1e40;
+
+    public static readonly T Most = Of(End, decimal.MaxValue);
+    public static readonly T Least = Of(1 / End, 1e-28m);
+    public static readonly T MostBelow = Of(-End, decimal.MinValue);
+    public static readonly T LeastBelow = Of(-1 / End, -1e-28m);
+
+    /// <summary>What is allowed, to follow "must be".</summary>
+    public static string InWords => $"from {QuantityFormat.Short(Least)} to {QuantityFormat.Short(Most)}";
+
+    private static T Of(double si, decimal whole) => typeof(T) switch
+    {
+        var t when t == typeof(double) => (T)(object)si,
+        // A whole number is never beyond; its smallest step is one.
+        var t when t == typeof(int) => (T)(object)(Math.Abs(si) < 1 ? Math.Sign(si) : si > 0 ? int.MaxValue : int.MinValue),
+        // Power is kept as a decimal number, which ends sooner.
+        var t when t == typeof(UnitsNet.Power) => (T)(object)UnitsNet.Power.FromWatts((UnitsNet.QuantityValue)(whole / (Math.Abs(si) < 1 ? 1 : 10))),
+        // Zero is that of kelvins.
+        var t when t == typeof(UnitsNet.Temperature) => (T)(object)UnitsNet.Temperature.FromKelvins(si),
+        _ => (T)QuantityKinds.Of(typeof(T)).FromSi(si),
+    };
+}

@@ -81,6 +81,8 @@ public static partial class BiasStability
     [RecordName("bias-stability.shift")]
     public static ElectricCurrent Shift(double S, ElectricCurrent dI_CBO, ElectricConductance S_V, ElectricPotential dV_BE)
     {
+        Guard.InReach(dI_CBO);
+        Guard.InReach(dV_BE);
         Guard.Between(S, 1, 1e9);
         Guard.NotNegative(-S_V, nameof(S_V), "A higher V_BE is a lower current: the factor is negative.");
         return S * dI_CBO + S_V * dV_BE;

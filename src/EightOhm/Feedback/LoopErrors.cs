@@ -44,5 +44,10 @@ public static partial class LoopErrors
     /// <param name="A_CL">Closed-loop gain from the non-inverting input, the noise gain.</param>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 8: an error beside the signal has the signal's gain", Symbol = "e_out")]
     [RecordName("loop-errors.at-summing-node")]
-    public static ElectricPotential AtSummingNode(ElectricPotential e, Gain A_CL) => A_CL * e;
+    public static ElectricPotential AtSummingNode(ElectricPotential e, Gain A_CL)
+    {
+        Guard.InReach(e);
+        Guard.InReach(A_CL);
+        return A_CL * e;
+    }
 }

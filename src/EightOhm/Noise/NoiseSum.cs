@@ -22,5 +22,15 @@ public static partial class NoiseSum
     /// <exception cref="ArgumentNullException">There is no list.</exception>
     [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7: noise summation", Symbol = "E_n")]
     [RecordName("noise-sum.of-voltages")]
-    public static ElectricPotential OfVoltages(IReadOnlyList<ElectricPotential> parts) => Sqrt(Sum(parts, E => E * E));
+    public static ElectricPotential OfVoltages(IReadOnlyList<ElectricPotential> parts)
+    {
+        Guard.InReach(Largest(parts), nameof(parts));
+        return Sqrt(Sum(parts, E => E * E));
+    }
+
+    private static ElectricPotential Largest(IReadOnlyList<ElectricPotential> parts)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        return parts.Count == 0 ? default : parts.MaxBy(E => Math.Abs(E.Volts));
+    }
 }

@@ -74,8 +74,15 @@ public static partial class CurrentSharing
     /// <param name="R">Emitter resistance of one.</param>
     /// <param name="V_T">Thermal voltage.</param>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 5: exponential model, around the loop of two emitters")]
-    public static Balance<ElectricPotential> Loop(ElectricCurrent dI, ElectricPotential dV, ElectricCurrent I, ElectricResistance R, ElectricPotential V_T) =>
-        Balance.Of(dV, V_T * Ln((2 * I + dI) / (2 * I - dI)) + R * dI);
+    public static Balance<ElectricPotential> Loop(ElectricCurrent dI, ElectricPotential dV, ElectricCurrent I, ElectricResistance R, ElectricPotential V_T)
+    {
+        Guard.InReach(dI);
+        Guard.InReach(dV);
+        Guard.InReach(I);
+        Guard.InReach(R);
+        Guard.InReach(V_T);
+        return Balance.Of(dV, V_T * Ln((2 * I + dI) / (2 * I - dI)) + R * dI);
+    }
 
     /// <summary>The difference of the two currents for a mismatch of any size, the mean kept: for a poor match without emitter resistors.</summary>
     /// <param name="dV">Difference of the base-emitter voltages at one current; greater than 0 V.</param>

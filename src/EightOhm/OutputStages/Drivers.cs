@@ -69,6 +69,7 @@ public static partial class Drivers
     [RecordName("drivers.worst-heat")]
     public static Power WorstHeat(ElectricPotential V, ElectricResistance Z, Angle phi, double h_FE, ElectricCurrent I_D)
     {
+        Guard.InReach(V);
         Guard.Positive(h_FE);
         Guard.NotNegative(I_D);
         return V * I_D + ClassB.Worst(V, Z, phi) / (2 * h_FE);

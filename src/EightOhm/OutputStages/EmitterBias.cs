@@ -18,6 +18,9 @@ public static partial class EmitterBias
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 3: exponential model with a series resistor")]
     public static Balance<ElectricPotential> Loop(ElectricCurrent I, ElectricPotential V, ElectricResistance R, ElectricCurrent I_s, ElectricPotential V_T)
     {
+        Guard.InReach(V);
+        Guard.InReach(R);
+        Guard.InReach(V_T);
         Guard.Positive(I);
         Guard.Positive(I_s);
         return Balance.Of(V, V_T * Ln(I / I_s) + I * R);

@@ -19,6 +19,9 @@ public static partial class SideCurrents
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 14: class AB on a constant bias, with emitter resistors put in the loop")]
     public static Balance<ElectricPotential> Law(ElectricCurrent i_off, ElectricCurrent I_o, ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T)
     {
+        Guard.InReach(I_o);
+        Guard.InReach(R);
+        Guard.InReach(V_T);
         Guard.Positive(i_off);
         Guard.Positive(I_Q);
         return Balance.Of(V_T * (Ln(i_off / I_Q) + Ln((i_off + I_o) / I_Q)), R * (2 * I_Q - 2 * i_off - I_o));

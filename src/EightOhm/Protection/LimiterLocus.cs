@@ -98,6 +98,7 @@ public static partial class LimiterLocus
     [RecordName("limiter-locus.sense-voltage")]
     public static ElectricPotential SenseVoltage(ElectricPotential V_0, VoltageDrift tc, Temperature T, Temperature T_0)
     {
+        Guard.InReach(tc);
         Guard.Positive(V_0);
         return V_0 + tc * (T - T_0);
     }

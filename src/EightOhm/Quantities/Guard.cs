@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
 using System.Numerics;
 using System.Runtime.CompilerServices;
 
@@ -94,12 +95,19 @@ public static class Guard
     public static void Refuse<T>(string name, T value, string allowed, string? hint = null)
         where T : struct
     {
-        var given = double.IsFinite(QuantityKinds.Of(typeof(T)).ToSi(value)) ? QuantityFormat.Short(value) : "not a finite number";
+        var kind = QuantityKinds.Of(typeof(T));
+        var given = kind.ToSi(value) switch
+        {
+            var si when !double.IsFinite(si) => "not a finite number",
+            // In a smaller unit it would be no number any more.
+            var si when Math.Abs(si) > 1e100 => $"{si.ToString("0.###E+0", CultureInfo.InvariantCulture)} {kind.Symbol}".TrimEnd(),
+            _ => QuantityFormat.Short(value),
+        };
         var message = $"{name} must be {allowed} (was {given}).{(hint is null ? "" : " " + hint)}";
         throw new RefusedValueException(name, message);
     }
 
-    /// <summary>Refuses a value that no calculation can be made with: beyond 10⁴⁰ of its SI unit, or closer to zero than 10⁻⁴⁰ of it without being zero.</summary>
+    /// <summary>Refuses a value that no calculation can be made with: beyond 10⁴⁰ of its SI unit, or closer to zero than 10⁻¹⁵⁰ of it without being zero.</summary>
     /// <typeparam name="T">A quantity or number; it may be negative.</typeparam>
     /// <param name="value">The value to check.</param>
     /// <param name="name">The parameter's name; filled in by the compiler.</param>

@@ -4,12 +4,14 @@ namespace EightOhm.Quantities;
 internal static class Reach<T>
     where T : struct
 {
-    private const double End = 1e40;
+    // Their product is a power, which is kept as a decimal number and ends sooner.
+    private static readonly double End = typeof(T) == typeof(UnitsNet.ElectricPotential) || typeof(T) == typeof(UnitsNet.ElectricCurrent) ? 1e13 : 1e40;
+    private const double Smallest = 1e-150;
 
     public static readonly T Most = Of(End, decimal.MaxValue);
-    public static readonly T Least = Of(1 / End, 1e-28m);
+    public static readonly T Least = Of(Smallest, 1e-28m);
     public static readonly T MostBelow = Of(-End, decimal.MinValue);
-    public static readonly T LeastBelow = Of(-1 / End, -1e-28m);
+    public static readonly T LeastBelow = Of(-Smallest, -1e-28m);
 
     /// <summary>What is allowed, to follow "must be".</summary>
     public static string InWords => $"from {QuantityFormat.Short(Least)} to {QuantityFormat.Short(Most)}";

@@ -21,6 +21,7 @@ public static partial class Transformer
     [RecordName("transformer.regulation")]
     public static Ratio Regulation(ElectricPotential V_NL, ElectricPotential V_FL)
     {
+        Guard.InReach(V_NL);
         Guard.Positive(V_FL);
         Guard.Between(V_FL, default, V_NL, hint: "A transformer gives more without load; were the two exchanged?");
         return Ratio.FromDecimalFractions((V_NL - V_FL) / V_FL);

@@ -77,6 +77,9 @@ public static partial class BiasDrift
     [Formula(Source)]
     public static Balance<ElectricPotential> Loop(ElectricCurrent I, ElectricPotential V_d, ElectricCurrent I_q, ElectricResistance R, ElectricPotential V_T)
     {
+        Guard.InReach(V_d);
+        Guard.InReach(R);
+        Guard.InReach(V_T);
         Guard.Positive(I);
         Guard.Positive(I_q);
         return Balance.Of(V_d, V_T * Ln(I / I_q) + (I - I_q) * R);

@@ -112,6 +112,10 @@ public static partial class Runaway
     [Formula(Source + "; V_T at the junction's own temperature")]
     public static Balance<ElectricPotential> Resting(ElectricCurrent I, ElectricPotential V, ThermalResistance theta, VoltageDrift tc, ElectricResistance R, Temperature T_q, ElectricCurrent I_q)
     {
+        Guard.InReach(V);
+        Guard.InReach(theta);
+        Guard.InReach(tc);
+        Guard.InReach(R);
         Guard.Positive(I);
         Guard.Positive(I_q);
         var rise = theta * (V * (I - I_q));

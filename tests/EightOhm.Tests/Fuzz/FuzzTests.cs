@@ -44,11 +44,11 @@ public class FuzzTests
         string[] rules =
         [
             """{"do":"*","of":[{"entry":"P"},{"entry":"R"}]}""",
-            """{"call":"maths.sqrt","of":[{"do":"*","of":[{"entry":"P"},{"entry":"R"}]}]}""",
+            """{"call":"sqrt","of":[{"do":"*","of":[{"entry":"P"},{"entry":"R"}]}]}""",
             """{"either":"x","of":[{"do":">","of":[{"entry":"P"},{"entry":"P"}]},{"number":1},{"convert":"Double","of":[{"number":2,"kind":"Int32"}]}]}""",
             """{"list":"Power","of":[{"entry":"P"},{"entry":"P"}]}""",
         ];
-        All(rules, 4, rule => RecordReader.Read(Encoding.UTF8.GetBytes($$"""{{Head}}{"name":"V","role":"derived","kind":"SquaredVoltage","from":["P","R"],"rule":{{rule}}}],"requirements":[]}"""), "x"), typeof(JsonFault));
+        All(rules, 4, rule => RecordReader.Read(Encoding.UTF8.GetBytes($$"""{{Head}}{"name":"V","role":"derived","kind":"SquaredVoltage","rule":"x","from":["P","R"],"expression":{{rule}}}],"requirements":[]}"""), "x"), typeof(JsonFault));
     }
 
     [Fact]

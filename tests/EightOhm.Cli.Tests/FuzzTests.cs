@@ -26,7 +26,7 @@ public sealed class FuzzTests : IDisposable
         var refused = 0;
         for (var i = 0; i < Cases; i++)
         {
-            File.WriteAllText(path, Mutated(sample, random));
+            File.WriteAllText(path, Mutated(sample, random).Replace('\ud800', '\u0001'));
             try
             {
                 var notebook = NotebookFile.Open(path);

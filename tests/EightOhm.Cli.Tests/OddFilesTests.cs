@@ -39,6 +39,7 @@ public sealed class OddFilesTests : IDisposable
     }
 
     [SkippableFact]
+    [System.Runtime.Versioning.UnsupportedOSPlatform("windows")]
     public async Task A_link_stays_a_link_rights_stay_and_what_is_read_only_stays()
     {
         Skip.If(OperatingSystem.IsWindows(), "links and rights of another kind");

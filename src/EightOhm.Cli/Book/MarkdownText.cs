@@ -34,6 +34,23 @@ internal sealed partial class MarkdownText(string folder)
         return CleanHtml.Of(document.ToHtml(Pipeline)).Replace("<pre>", "<pre tabindex=\"0\">", StringComparison.Ordinal);
     }
 
+    /// <summary>Refuses a text that nobody could have meant: nested without end.</summary>
+    /// <exception cref="RunFailure">There is such a text.</exception>
+    public static void Check(NotebookFile notebook)
+    {
+        foreach (var cell in notebook.Cells.Where(c => c.IsMarkdown))
+        {
+            try
+            {
+                Markdown.ToHtml(cell.Source, Pipeline);
+            }
+            catch (ArgumentException)
+            {
+                throw RunFailure.BadInput($"{notebook.FileLabel}, cell {cell.Number}: quotes, lists or links stand too deep in each other. Make the text flatter.");
+            }
+        }
+    }
+
     /// <summary>The plain text of the first heading; null where there is none.</summary>
     public static string? FirstHeading(string markdown) =>
         Markdown.Parse(markdown, Pipeline).Descendants<HeadingBlock>().FirstOrDefault() is { Inline: { } inline }

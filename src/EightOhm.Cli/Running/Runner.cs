@@ -62,7 +62,11 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
     {
         var tree = NotebookTree.Open(request.Notebooks);
         foreach (var notebook in tree.Notebooks)
+        {
             PackageDirectives.Check(notebook);
+            MarkdownText.Check(notebook);
+        }
+
         if (!request.Save)
             return tree;
         foreach (var folder in tree.Folders.Select(f => f.Path).Prepend(tree.Path).Distinct(StringComparer.Ordinal))

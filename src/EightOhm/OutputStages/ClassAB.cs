@@ -64,9 +64,6 @@ public static partial class ClassAB
 
     private static SideCurrentLaw Law(ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T)
     {
-        var law = new SideCurrentLaw(Guard.Positive(I_Q).Amperes, Guard.NotNegative(R).Ohms, Guard.Positive(V_T).Volts);
-        return double.IsFinite(law.Resistance * law.Idle / law.Thermal)
-            ? law
-            : throw new RefusedValueException(nameof(V_T), $"A thermal voltage of {QuantityFormat.Short(V_T)} is too small to compare with the {QuantityFormat.Short(I_Q * R)} across the emitter resistors. It is k·T/q: 25.3 mV at 20 °C.");
+        return new SideCurrentLaw(Guard.Positive(I_Q).Amperes, Guard.NotNegative(R).Ohms, Guard.Positive(V_T).Volts);
     }
 }

@@ -34,8 +34,19 @@ public class FuzzTests
         Assert.All(record.Entries, e => Assert.True(double.IsFinite(e.Kind!.ToSi(e.Value!)), e.Name));
     }
 
+    // Short, so that most changes hit something.
+    private const string Small = """{"format":"eightohm-record","version":2,"design":"x","entries":[{"name":"P","role":"target","kind":"Power","value":"100 W"},{"name":"R","role":"target","kind":"ElectricResistance","value":"8 Ω"},{"name":"V","role":"derived","kind":"ElectricPotential","rule":"Sqrt(P * R)","from":["P","R"],"expression":{"call":"sqrt","of":[{"do":"*","of":[{"entry":"P"},{"entry":"R"}]}]}}],"requirements":[]}""";
+
     [Fact]
-    public void Records() => All(Samples("notebooks/tern-100", "record.json").Concat(Samples("tests/EightOhm.Tests/Record/Examples", "*.json")).ToList(), 3, text => RecordReader.Read(Encoding.UTF8.GetBytes(text), "x"), typeof(JsonFault));
+    public void A_source_that_stands_twice_is_refused()
+    {
+        Assert.Equal(3, RecordReader.Read(Encoding.UTF8.GetBytes(Small), "x").Slots.Count);
+        var fault = Assert.Throws<JsonFault>(() => RecordReader.Read(Encoding.UTF8.GetBytes(Small.Replace("""["P","R"]""", """["P","R","P"]""", StringComparison.Ordinal)), "x"));
+        Assert.Equal("V comes from P twice.", fault.Message);
+    }
+
+    [Fact]
+    public void Records() => All([.. Samples("tests/EightOhm.Tests/Record/Examples", "*.json"), Small], 3, text => RecordReader.Read(Encoding.UTF8.GetBytes(text), "x"), typeof(JsonFault));
 
     [Fact]
     public void Rules()
@@ -44,11 +55,11 @@ public class FuzzTests
         string[] rules =
         [
             """{"do":"*","of":[{"entry":"P"},{"entry":"R"}]}""",
-            """{"call":"maths.sqrt","of":[{"do":"*","of":[{"entry":"P"},{"entry":"R"}]}]}""",
+            """{"call":"sqrt","of":[{"do":"*","of":[{"entry":"P"},{"entry":"R"}]}]}""",
             """{"either":"x","of":[{"do":">","of":[{"entry":"P"},{"entry":"P"}]},{"number":1},{"convert":"Double","of":[{"number":2,"kind":"Int32"}]}]}""",
             """{"list":"Power","of":[{"entry":"P"},{"entry":"P"}]}""",
         ];
-        All(rules, 4, rule => RecordReader.Read(Encoding.UTF8.GetBytes($$"""{{Head}}{"name":"V","role":"derived","kind":"SquaredVoltage","from":["P","R"],"rule":{{rule}}}],"requirements":[]}"""), "x"), typeof(JsonFault));
+        All(rules, 4, rule => RecordReader.Read(Encoding.UTF8.GetBytes($$"""{{Head}}{"name":"V","role":"derived","kind":"SquaredVoltage","rule":"x","from":["P","R"],"expression":{{rule}}}],"requirements":[]}"""), "x"), typeof(JsonFault));
     }
 
     [Fact]

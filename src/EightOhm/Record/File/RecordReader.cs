@@ -114,7 +114,11 @@ internal static class RecordReader
     private static Rule ReadRule(JsonPart part, RecordContent content, Slot slot)
     {
         _ = (part.Optional("rule")?.Text, part.Optional("reads")?.Text);
-        var parameters = part["from"].Items.Select(name => Expression.Parameter(Source(content, slot, name, name.Text).Type, name.Text)).ToList();
+        var names = part["from"].Items;
+        // Counted twice it would wait for itself.
+        if (names.GroupBy(n => n.Text).FirstOrDefault(g => g.Count() > 1) is { } twice)
+            throw twice.Last().Fault($"{slot.Name} comes from {twice.Key} twice.");
+        var parameters = names.Select(name => Expression.Parameter(Source(content, slot, name, name.Text).Type, name.Text)).ToList();
         return RuleReader.Read(part["expression"], parameters, slot.Kind!.Type);
     }
 

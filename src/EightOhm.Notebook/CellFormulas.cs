@@ -23,7 +23,7 @@ internal static class CellFormulas
             return ([], []);
         var (written, missing) = (new List<TextChange>(), new List<string>());
         foreach (var bare in Bare(tree))
-            missing.Add($"The steps of {bare.Identifier.Text} cannot be shown: in a cell a [Formula] outside of a type must be static.");
+            missing.Add($"The steps of {bare.Identifier.Text} cannot be shown: in a cell a [Formula] must stand in a partial type, as public static partial class Mine {{ … }}.");
         if (missing.Count > 0)
             return ([], missing);
         var result = CSharpGeneratorDriver.Create([new FormulaGenerator().AsSourceGenerator()], parseOptions: (CSharpParseOptions)tree.Options)
@@ -34,22 +34,19 @@ internal static class CellFormulas
         return (written, missing);
     }
 
-    // An instance method of the cell itself: its object is the kernel's own and has no name that could be written.
+    // A method of the cell itself belongs to an object of the kernel's own, which has no name that could be written.
     private static IEnumerable<MethodDeclarationSyntax> Bare(SyntaxTree tree) =>
         tree.GetRoot().ChildNodes().OfType<MethodDeclarationSyntax>()
-            .Where(m => !m.Modifiers.Any(SyntaxKind.StaticKeyword) && m.AttributeLists.SelectMany(l => l.Attributes).Any(a => a.Name.ToString() is "Formula" or "FormulaAttribute"));
+            .Where(m => m.AttributeLists.SelectMany(l => l.Attributes).Any(a => a.Name.ToString() is "Formula" or "FormulaAttribute"));
 
     // The class that the kernel puts around each cell: what it holds is named without it.
     private static string? Outer(Compilation compilation) => compilation.ScriptClass?.ToDisplayString(SymbolDisplayFormat.FullyQualifiedFormat);
 
-    // Behind the outermost type that holds the formula, or behind the formula itself: the generated file is named Type.Member.position.
+    // Behind the outermost type that holds the formula.
     private static int EndOf(GeneratedSourceResult generated, SyntaxTree tree)
     {
-        var first = generated.SyntaxTree.GetRoot().ChildNodes().First(n => n is MemberDeclarationSyntax);
-        var root = tree.GetRoot();
-        return first is TypeDeclarationSyntax type
-            ? root.ChildNodes().OfType<TypeDeclarationSyntax>().Last(t => t.Identifier.Text == type.Identifier.Text).Span.End
-            : root.ChildNodes().OfType<MemberDeclarationSyntax>().Last(m => m.AttributeLists.Count > 0).Span.End;
+        var name = generated.SyntaxTree.GetRoot().ChildNodes().OfType<TypeDeclarationSyntax>().First().Identifier.Text;
+        return tree.GetRoot().ChildNodes().OfType<TypeDeclarationSyntax>().Last(t => t.Identifier.Text == name).Span.End;
     }
 
     // One line, without what stands before the members: a line more would move the numbers of the cell's own.

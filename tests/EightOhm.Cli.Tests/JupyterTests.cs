@@ -64,7 +64,7 @@ public sealed class JupyterTests : IDisposable
         while (!File.Exists(Path.Combine(at.FullName, "EightOhm.slnx")))
             at = at.Parent!;
         var manifest = JsonNode.Parse(File.ReadAllText(Path.Combine(at.FullName, ".config", "dotnet-tools.json")))!;
-        Assert.Equal((string?)manifest["tools"]!["microsoft.dotnet-interactive"]!["version"], KernelProgram.Version);
+        Assert.Equal(KernelProgram.Version, (string?)manifest["tools"]!["microsoft.dotnet-interactive"]!["version"]);
     }
 
     private static async Task<(int Code, string Said)> RunAsync(params string[] arguments)

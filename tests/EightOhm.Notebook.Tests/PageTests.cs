@@ -7,7 +7,7 @@ namespace EightOhm.Notebook.Tests;
 
 /// <summary>What a notebook page is told: a kernel with a second one beside it, as a notebook server has.</summary>
 [Collection(Cells.Kernels)]
-public sealed class PageTests : IAsyncLifetime
+public sealed class PageTests : IAsyncLifetime, IDisposable
 {
     private static readonly string[] Assemblies = ["EightOhm", "EightOhm.Display", "EightOhm.Notebook", "UnitsNet", "MathNet.Numerics"];
 
@@ -23,11 +23,9 @@ public sealed class PageTests : IAsyncLifetime
 
     public async Task InitializeAsync() => await Run(NotebookExtension.Script);
 
-    public Task DisposeAsync()
-    {
-        _root.Dispose();
-        return Task.CompletedTask;
-    }
+    public Task DisposeAsync() => Task.CompletedTask;
+
+    public void Dispose() => _root.Dispose();
 
     [Fact]
     public async Task A_refusal_is_one_box_with_the_trace_folded_and_the_cell_still_fails()

@@ -84,7 +84,7 @@ public sealed class FormulaSteps
             .SingleOrDefault(m => m.GetCustomAttribute<StepsOfAttribute>() is { } of && of.Member == member.Name && of.Parameters.SequenceEqual(types))
             ?? throw new InvalidOperationException(
                 $"{member.DeclaringType.Name}.{member.Name} is marked [Formula], but its steps were not written when {member.DeclaringType.Assembly.GetName().Name} was built, so they cannot be shown. "
-                + "Let that project refer to the package EightOhm itself (its generator comes with it) and build again; in a notebook cell the formula must be static, in a partial type if in any, and its source a text.");
+                + "Let that project refer to the package EightOhm itself (its generator comes with it) and build again; in a notebook cell it must stand in a partial type: public static partial class Mine { … }.");
         return (FormulaSteps)maker.Invoke(null, null)!;
     }
 }

@@ -19,7 +19,8 @@ public static class Guard
     public static T Positive<T>(T value, [CallerArgumentExpression(nameof(value))] string name = "", string? hint = null)
         where T : struct, IComparisonOperators<T, T, bool>
     {
-        if (!(value >= Reach<T>.Least) || !(value <= Reach<T>.Most))
+        var held = Reach<T>.Measured(value);
+        if (!(held >= Reach<T>.Least) || !(held <= Reach<T>.Most))
             Refuse(name, value, value > default(T) ? Reach<T>.InWords : $"greater than {QuantityFormat.Short(default(T))}", hint);
         return value;
     }
@@ -34,7 +35,8 @@ public static class Guard
     public static T NotNegative<T>(T value, [CallerArgumentExpression(nameof(value))] string name = "", string? hint = null)
         where T : struct, IComparisonOperators<T, T, bool>
     {
-        if (!(value >= Reach<T>.Least && value <= Reach<T>.Most) && value != default(T))
+        var held = Reach<T>.Measured(value);
+        if (!(held >= Reach<T>.Least && held <= Reach<T>.Most) && held != default(T))
             Refuse(name, value, value > default(T) ? Reach<T>.InWords : $"{QuantityFormat.Short(default(T))} or more", hint);
         return value;
     }
@@ -50,7 +52,7 @@ public static class Guard
     public static T AtLeast<T>(T value, T low, [CallerArgumentExpression(nameof(value))] string name = "", string? hint = null)
         where T : struct, IComparisonOperators<T, T, bool>
     {
-        if (!(value >= low) || !(value <= Reach<T>.Most))
+        if (!(value >= low) || !(Reach<T>.Measured(value) <= Reach<T>.Most))
             Refuse(name, value, value >= low ? Reach<T>.InWords : $"{QuantityFormat.Short(low)} or more", hint);
         return value;
     }
@@ -116,7 +118,8 @@ public static class Guard
     public static T InReach<T>(T value, [CallerArgumentExpression(nameof(value))] string name = "")
         where T : struct, IComparisonOperators<T, T, bool>
     {
-        if (!(value >= Reach<T>.Least && value <= Reach<T>.Most) && !(value <= Reach<T>.LeastBelow && value >= Reach<T>.MostBelow) && value != default(T))
+        var held = Reach<T>.Measured(value);
+        if (!(held >= Reach<T>.Least && held <= Reach<T>.Most) && !(held <= Reach<T>.LeastBelow && held >= Reach<T>.MostBelow) && held != default(T))
             Refuse(name, value, $"{Reach<T>.InWords}, with either sign, or zero");
         return value;
     }

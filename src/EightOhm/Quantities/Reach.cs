@@ -16,6 +16,21 @@ internal static class Reach<T>
     /// <summary>What is allowed, to follow "must be".</summary>
     public static string InWords => $"from {QuantityFormat.Short(Least)} to {QuantityFormat.Short(Most)}";
 
+    /// <summary>The value as it is held against the bounds. Power is kept as a decimal number: a bound would not fit a small unit, nor stay above zero in a large one.</summary>
+    public static T Measured(T value)
+    {
+        if (typeof(T) != typeof(UnitsNet.Power) || ((UnitsNet.Power)(object)value).Unit == UnitsNet.Units.PowerUnit.Watt)
+            return value;
+        try
+        {
+            return (T)(object)((UnitsNet.Power)(object)value).ToUnit(UnitsNet.Units.PowerUnit.Watt);
+        }
+        catch (OverflowException)
+        {
+            return (T)(object)UnitsNet.Power.FromWatts((UnitsNet.QuantityValue)(((UnitsNet.Power)(object)value).Value > 0 ? decimal.MaxValue : decimal.MinValue));
+        }
+    }
+
     private static T Of(double si, decimal whole) => typeof(T) switch
     {
         var t when t == typeof(double) => (T)(object)si,

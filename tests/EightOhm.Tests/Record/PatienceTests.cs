@@ -54,7 +54,7 @@ public sealed class PatienceTests : IDisposable
         record.Target("I_p", 1e-12.A);
         record.Target("I_Q", 353.94.A);
         record.Target("R", 193425.5.Ohm);
-        record.Target("V_T", ElectricPotential.FromVolts(1e-140));
+        record.Target("V_T", ElectricPotential.FromVolts(double.Epsilon));
         var refused = Assert.Throws<RecordException>(() => record.Derive("I_sq", (ElectricCurrent I_p, ElectricCurrent I_Q, ElectricResistance R, ElectricPotential V_T) => ClassAB.MeanOfSquares(I_p, I_Q, R, V_T)));
         Assert.StartsWith("I_sq has no answer: V_T must be from 1×10⁻¹⁵⁰ V", refused.Message, StringComparison.Ordinal);
         Assert.Equal(EntryState.NoAnswer, _folder.Open().EntryOf("I_sq").State);

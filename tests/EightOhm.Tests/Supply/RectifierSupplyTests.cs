@@ -92,8 +92,8 @@ public class RectifierSupplyTests
     [Fact]
     public void Exponential_diodes_approach_a_constant_drop_as_their_slope_vanishes()
     {
-        // At 1 K the knee is a few millivolts; the saturation current places it at 1.6 V.
-        var cold = new ExponentialDiode(ElectricCurrent.FromAmperes(1e-300), 1, Temperature.FromKelvins(25));
+        // At 25 K the knee is a few millivolts; the saturation current places it at 0.7 V.
+        var cold = new ExponentialDiode(ElectricCurrent.FromAmperes(1e-140), 1, Temperature.FromKelvins(25));
         var drop = cold.At(8.A).Volts;
         var sharp = new RectifierSupply(35.V, 50.Hz, 0.5.Ohm, cold, 10.mF).SteadyState(RailCurrent.Constant(3.A));
         var flat = new RectifierSupply(35.V, 50.Hz, 0.5.Ohm, drop.V, 10.mF).SteadyState(RailCurrent.Constant(3.A));

@@ -44,6 +44,7 @@ public sealed class AnswerTests : IDisposable
         Assert.Contains("independent", output, StringComparison.Ordinal);
         Assert.Contains("<a href=\"05-rails.html#cell-4\">chapter 05, cell 4</a>", Page("index"), StringComparison.Ordinal);
         Assert.Contains("1 cannot be told.", Page("index"), StringComparison.Ordinal);
+        Assert.DoesNotContain("..", Page("index"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,4 @@
-// How well a room's own tests notice a wrong letter in it: dotnet run --project tests/EightOhm.Mutants -- ROOM [COUNT] [SEED]
+// How well a room's own tests and the published checks notice a wrong letter in it: dotnet run --project tests/EightOhm.Mutants -- ROOM [COUNT] [SEED]
 // Not a test: minutes for a room. The scores are kept in docs/mutants.md.
 using System.Diagnostics;
 using System.Globalization;
@@ -12,14 +12,16 @@ var root = AppContext.BaseDirectory;
 while (!File.Exists(Path.Combine(root, "EightOhm.slnx")))
     root = Path.GetDirectoryName(root) ?? throw new InvalidOperationException("No EightOhm.slnx above this program.");
 
-var work = Path.Combine(Path.GetTempPath(), $"eightohm-mutants-{Environment.ProcessId}");
-Copy(Path.Combine(root, "artifacts", "bin", "EightOhm.Tests", "debug"), work);
+// Below the repository, where the tests look for its cards and tables.
+var work = Path.Combine(root, "artifacts", $"mutants-{Environment.ProcessId}");
+string own = Path.Combine(work, "EightOhm.Tests"), published = Path.Combine(work, "EightOhm.Published");
+foreach (var tests in new[] { own, published })
+    Copy(Path.Combine(root, "artifacts", "bin", Path.GetFileName(tests), "debug"), tests);
 try
 {
-    var library = new Library(root, work);
-    var mutated = Path.Combine(work, "EightOhm.dll");
-    library.Write(null, mutated);
-    if (Fails(out var why))
+    var library = new Library(root, own);
+    Write(library, null);
+    if (Fail(out var why))
         throw new InvalidOperationException($"The tests of {room} fail without any mutant: {why}");
 
     var all = library.Mutants(room).ToArray();
@@ -27,29 +29,40 @@ try
     int tried = 0, caught = 0;
     foreach (var mutant in all.TakeWhile(_ => tried < count))
     {
-        if (!library.Write(mutant, mutated))
+        if (!Write(library, mutant))
             continue;
         tried++;
-        if (Fails(out _))
+        if (Fail(out _))
             caught++;
         else
             Console.WriteLine($"survives: {Path.GetRelativePath(root, mutant.File)}:{mutant.Line}: {mutant.Was} -> {mutant.Is}");
     }
-    Console.WriteLine($"{room}: {caught} of {tried} caught by the room's own tests (of {all.Length} that could be tried, seed {seed})");
+    Console.WriteLine($"{room}: {caught} of {tried} caught by the room's own tests and the published checks (of {all.Length} that could be tried, seed {seed})");
 }
 finally
 {
     Directory.Delete(work, recursive: true);
 }
 
-// A mutant that never ends is caught too: whoever runs the tests would notice.
-bool Fails(out string why)
+bool Write(Library library, Mutant? mutant)
 {
-    var start = new ProcessStartInfo("dotnet", ["vstest", Path.Combine(work, "EightOhm.Tests.dll"), $"--TestCaseFilter:FullyQualifiedName~EightOhm.Tests.{room}"])
+    var written = Path.Combine(own, "EightOhm.dll");
+    if (!library.Write(mutant, written))
+        return false;
+    File.Copy(written, Path.Combine(published, "EightOhm.dll"), overwrite: true);
+    return true;
+}
+
+bool Fail(out string why) => Fails(own, $"--TestCaseFilter:FullyQualifiedName~EightOhm.Tests.{room}", out why) || Fails(published, "--TestCaseFilter:FullyQualifiedName~Published", out why);
+
+// A mutant that never ends is caught too: whoever runs the tests would notice.
+static bool Fails(string tests, string which, out string why)
+{
+    var start = new ProcessStartInfo("dotnet", ["vstest", Path.Combine(tests, Path.GetFileName(tests) + ".dll"), which])
     {
         RedirectStandardOutput = true,
         RedirectStandardError = true,
-        WorkingDirectory = work,
+        WorkingDirectory = tests,
     };
     using var run = Process.Start(start)!;
     var output = run.StandardOutput.ReadToEndAsync();

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
 using EightOhm.Cli.Sheets;
@@ -24,8 +25,9 @@ internal static partial class DesignPart
         if (!sheet.AllMet)
         {
             body.Append("<ul class=\"failures\">\n");
-            foreach (var requirement in sheet.Open)
-                body.Append("<li>").Append(Words(requirement)).Append("</li>\n");
+            // One cell without an answer can leave many requirements undecided: its reason is told once.
+            foreach (var alike in sheet.Open.GroupBy(r => (r.State, r.State == RequirementState.NotMet ? r.Key : r.Reason)))
+                body.Append("<li>").Append(alike.Count() > 1 ? Words([.. alike]) : Words(alike.First())).Append("</li>\n");
             body.Append("</ul>\n");
         }
 
@@ -43,11 +45,18 @@ internal static partial class DesignPart
     // By how much and where stand in the reason and in the conditions found.
     private static string Words(Requirement r)
     {
-        var state = r.State switch { RequirementState.NotMet => "Not met", RequirementState.Stale => "Stale", _ => "Cannot be told" };
-        var why = r.Reason is { Length: > 0 } reason ? $", {reason}" : "";
         var where = r.Where is { Length: > 0 } conditions ? $" at {conditions}" : "";
         var found = r.State == RequirementState.NotMet ? $": {r.Value}{where}; asked is {r.Limit}" : "";
-        return $"<strong>{Typeset(state + why)}.</strong> {Typeset($"{r.Label}{found}")}.";
+        return $"<strong>{Typeset(State(r))}.</strong> {Typeset($"{r.Label}{found}")}.";
+    }
+
+    private static string Words(IReadOnlyList<Requirement> alike) =>
+        string.Create(CultureInfo.InvariantCulture, $"<strong>{Typeset(State(alike[0]))}.</strong> {alike.Count} requirements: {Typeset(string.Join("; ", alike.Select(r => r.Label)))}.");
+
+    private static string State(Requirement r)
+    {
+        var state = r.State switch { RequirementState.NotMet => "Not met", RequirementState.Stale => "Stale", _ => "Cannot be told" };
+        return r.Reason is { Length: > 0 } reason ? $"{state}, {reason.TrimEnd('.')}" : state;
     }
 
     // A number and its unit stay on one line.

@@ -33,6 +33,8 @@ public sealed partial class OtherAmplifierTests : IDisposable
         Assert.Contains(rows, r => r is { Label: "rail above the voltage-swing budget, all channels driven", State: RequirementState.CannotTell });
         Assert.Contains("h_FE", rows.First(r => r.State == RequirementState.CannotTell).Reason, StringComparison.Ordinal);
         Assert.Contains("cannot be told", book, StringComparison.Ordinal);
+        // One reason for many rows is told once.
+        Assert.Matches(@"does not reach there\.</strong> \d\d requirements: ", book);
     }
 
     private async Task<(DesignRecord Record, string Book)> MadeAsync(string name, string[] targets)

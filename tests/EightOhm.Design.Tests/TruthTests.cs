@@ -1,3 +1,4 @@
+using EightOhm.Design.Tests.Running;
 using EightOhm.Design.Tests.Truth;
 
 namespace EightOhm.Design.Tests;
@@ -7,7 +8,7 @@ public class TruthTests
 {
     private static readonly string[] Name = ["tern"];
 
-    private static readonly IReadOnlyList<DesignNotebook> Notebooks = DesignNotebook.Under(Path.Combine(Root(), "notebooks"));
+    private static readonly IReadOnlyList<DesignNotebook> Notebooks = DesignNotebook.Under(TestedDesign.Notebooks());
 
     public static TheoryData<string> Names => [.. Notebooks.Select(n => n.Name)];
 
@@ -61,12 +62,4 @@ public class TruthTests
     [InlineData("Say($\"It is {T_20k:3} of {R_1}, H2 {h}.\");")]
     [InlineData("var q = design.Part(\"output npn\", \"cards/output-npn.json\");")]
     public void Code_that_types_only_inputs_is_left(string code) => Assert.Empty(CodeTruth.Faults(code, Name));
-
-    private static string Root()
-    {
-        var folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "EightOhm.slnx")))
-            folder = Path.GetDirectoryName(folder)!;
-        return folder;
-    }
 }

@@ -4,7 +4,7 @@ namespace EightOhm.Notebook.Tests;
 /// <summary>Safe area, pairs and limiter as a cell shows them: nothing of the host's, and the verdict in words.</summary>
 public sealed class SafeAreaCellTests(Cells cells) : IClassFixture<Cells>
 {
-    private static readonly string Card = Path.Combine(Root(), "notebooks", "course", "cards", "output-npn.json");
+    private static readonly string Card = Path.Combine(Chapters.Home(), "course", "cards", "output-npn.json");
 
     [Theory]
     [InlineData("card", "Course output npn (invented)")]
@@ -33,13 +33,5 @@ public sealed class SafeAreaCellTests(Cells cells) : IClassFixture<Cells>
         Assert.Contains("<img", chart["text/html"], StringComparison.Ordinal);
         var working = await cells.Shown("Explain(() => LimiterLocus.SingleSlope(0.65.V, 220.Ohm, 390.Ohm, 22.kOhm, 0.22.Ohm, V))");
         Assert.Contains("2.56 A", working["text/plain"], StringComparison.Ordinal);
-    }
-
-    private static string Root()
-    {
-        var folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "EightOhm.slnx")))
-            folder = Path.GetDirectoryName(folder)!;
-        return folder;
     }
 }

@@ -1,3 +1,4 @@
+using EightOhm.Cli.Output;
 using EightOhm.Notebook;
 using Spectre.Console;
 
@@ -61,9 +62,9 @@ internal sealed class KernelInstaller(IAnsiConsole output)
 
     private static void InPlace(string file, byte[] bytes)
     {
-        var fresh = file + ".tmp";
-        File.WriteAllBytes(fresh, bytes);
-        File.Move(fresh, file, overwrite: true);
+        var fresh = Leftovers.FileBeside(file);
+        Disk.Real.Write(fresh, bytes);
+        Disk.Real.Rename(fresh, file);
     }
 
     private void Say(string words) => output.WriteLine(words);

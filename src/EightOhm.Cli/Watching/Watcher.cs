@@ -81,8 +81,10 @@ internal sealed class Watcher(TextWriter error)
     {
         while (child.ReadLine() is { } line)
         {
-            var text = line.IndexOf(' ', StringComparison.Ordinal) is var at and >= 0 ? line[(at + 1)..] : "";
-            switch (line[..Math.Max(0, line.IndexOf(' ', StringComparison.Ordinal))])
+            // A line that was cut off before its space says nothing.
+            if (line.Split(' ', 2) is not [var word, var text])
+                continue;
+            switch (word)
             {
                 case WatchWords.At:
                     place = text;

@@ -19,7 +19,7 @@ public readonly record struct DbvLevel(double Decibels) : ILevel<DbvLevel>
 
     /// <summary>The voltage behind the level, rms.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The level is outside −400 to 400 dB.</exception>
-    public ElectricPotential Voltage => ElectricPotential.FromVolts(1.0 * Decibel.Ratio(Decibels, 20, 400));
+    public ElectricPotential Voltage => ElectricPotential.FromVolts(Decibel.Ratio(Decibels, 20, 400));
 
     /// <inheritdoc/>
     public static DbvLevel FromDecibels(double decibels) => new(decibels);
@@ -28,7 +28,7 @@ public readonly record struct DbvLevel(double Decibels) : ILevel<DbvLevel>
     /// <param name="V_rms">Voltage, rms; greater than 0 V.</param>
     /// <returns>The level, in dBV.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
-    public static DbvLevel Of(ElectricPotential V_rms) => new(Decibel.Of(Guard.Positive(V_rms, hint: "Silence has no level in decibels.").Volts / 1.0, 20));
+    public static DbvLevel Of(ElectricPotential V_rms) => new(Decibel.Of(Guard.Positive(V_rms, hint: "Silence has no level in decibels.").Volts, 20));
 
     /// <summary>Whether one level is lower than another.</summary>
     public static bool operator <(DbvLevel a, DbvLevel b) => a.Decibels < b.Decibels;

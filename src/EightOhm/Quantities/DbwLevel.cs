@@ -19,7 +19,7 @@ public readonly record struct DbwLevel(double Decibels) : ILevel<DbwLevel>
 
     /// <summary>The power behind the level.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The level is outside −120 to 120 dB.</exception>
-    public Power Power => Power.FromWatts(1.0 * Decibel.Ratio(Decibels, 10, 120));
+    public Power Power => Power.FromWatts(Decibel.Ratio(Decibels, 10, 120));
 
     /// <inheritdoc/>
     public static DbwLevel FromDecibels(double decibels) => new(decibels);
@@ -28,7 +28,7 @@ public readonly record struct DbwLevel(double Decibels) : ILevel<DbwLevel>
     /// <param name="P">Average power; greater than 0 W.</param>
     /// <returns>The level, in dBW.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The power is not positive.</exception>
-    public static DbwLevel Of(Power P) => new(Decibel.Of((double)Guard.Positive(P, hint: "No power has no level in decibels.").Watts / 1.0, 10));
+    public static DbwLevel Of(Power P) => new(Decibel.Of((double)Guard.Positive(P, hint: "No power has no level in decibels.").Watts, 10));
 
     /// <summary>Whether one level is lower than another.</summary>
     public static bool operator <(DbwLevel a, DbwLevel b) => a.Decibels < b.Decibels;

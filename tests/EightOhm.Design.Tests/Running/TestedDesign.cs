@@ -34,7 +34,8 @@ internal sealed partial class TestedDesign
 
     public static TestedDesign Of(string name) => All.Single(d => d.Name == name);
 
-    private static string Notebooks()
+    /// <summary>The folder of all notebooks.</summary>
+    public static string Notebooks()
     {
         for (var folder = AppContext.BaseDirectory; folder is not null; folder = Path.GetDirectoryName(folder))
         {

@@ -5,13 +5,14 @@ using EightOhm.OutputStages;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 using EightOhm.SafeAreas;
+using EightOhm.Tests.Docs;
 using UnitsNet;
 
 namespace EightOhm.Display.Tests.Figures;
 
 public class SafeAreaChartTests
 {
-    private static readonly SafeArea Area = new(Transistor.Load(Path.Combine(Root(), "notebooks", "course", "cards", "output-npn.json")));
+    private static readonly SafeArea Area = new(Transistor.Load(Path.Combine(WrittenTable.Root(), "notebooks", "course", "cards", "output-npn.json")));
     private static readonly LoadEllipse[] Loads = [.. new[] { 0, 45, 60 }.Select(phi => new LoadEllipse(46.V, 37.95.V, 4.Ohm, phi.deg, 0.22.Ohm, 3))];
 
     private static Figure Chart() => Charts.SafeArea(Area, 80.degC, 100.ms, Loads, new VoltageCurrentLimiter(220.Ohm, 390.Ohm, 22.kOhm, 0.22.Ohm));
@@ -52,12 +53,4 @@ public class SafeAreaChartTests
     [Fact]
     public void Without_loads_and_limiter_it_is_the_area_alone() =>
         Assert.Equal(["dc"], Charts.SafeArea(Area, 25.degC, SafeArea.Dc, []).Series.Select(s => s.Name));
-
-    private static string Root()
-    {
-        var folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "EightOhm.slnx")))
-            folder = Path.GetDirectoryName(folder)!;
-        return folder;
-    }
 }

@@ -13,7 +13,7 @@ public sealed class VersionOneTests : IDisposable
 
     public VersionOneTests()
     {
-        var example = Path.Combine(Devices.Cards.Root(), "tests", "EightOhm.Tests", "Record", "Examples", "version-1.json");
+        var example = Path.Combine(Docs.WrittenTable.Root(), "tests", "EightOhm.Tests", "Record", "Examples", "version-1.json");
         File.Copy(example, _folder.File);
         _old = JsonNode.Parse(_folder.Text)!;
     }

@@ -12,7 +12,7 @@ public sealed class VocabularyTests
     private const BindingFlags Public = BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly;
 
     // The first column is what files hold and never loses a line; the second is what it is called in the code today.
-    private static string Approved { get; } = Path.Combine(Devices.Cards.Root(), "tests", "EightOhm.Tests", "Record", "Examples", "vocabulary.txt");
+    private static string Approved { get; } = Path.Combine(Docs.WrittenTable.Root(), "tests", "EightOhm.Tests", "Record", "Examples", "vocabulary.txt");
 
     private static Assembly Ours => typeof(QuantityKinds).Assembly;
 

@@ -61,7 +61,8 @@ public sealed class CauerLadder
     }
 
     /// <summary>The same seen from the junction as a sum of exponentials.</summary>
-    /// <remarks>By the singular values of the bidiagonal matrix √(1/(R·C)) whose square is the ladder's symmetric matrix.</remarks>
+    /// <remarks>By the singular values of the bidiagonal matrix √(1/(R·C)) whose square is the ladder's symmetric matrix.
+    /// A mode of layers so far from the junction that a double holds no share of theirs in it is no term.</remarks>
     /// <exception cref="InvalidOperationException">The singular values were not found.</exception>
     [Worked("the modes of the ladder: singular values of the square root of its symmetric form")]
     public FosterImpedance ToFoster()
@@ -81,6 +82,7 @@ public sealed class CauerLadder
         return new FosterImpedance([.. Enumerable.Range(0, n)
             .Select(m => (Rate: taken.S[m] * taken.S[m], Share: taken.VT[m, 0]))
             .Select(x => new FosterTerm(ThermalResistance.FromSi(x.Share * x.Share / (c * x.Rate)), Duration.FromSeconds(1 / x.Rate)))
+            .Where(t => t.R >= Reach<ThermalResistance>.Least)
             .OrderBy(t => t.Tau.Seconds)]);
     }
 

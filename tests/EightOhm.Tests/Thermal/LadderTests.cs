@@ -33,8 +33,11 @@ public class LadderTests
         seed: "0000KOIcNaN2",
         iter: 300);
 
-    [Fact]
-    public void From_a_ladder_to_exponentials_keeps_the_whole_and_the_first_moment() => Ladders.Sample(
+    // In the ladder of the second seed a mode of the last layer has no share in the junction that a double could hold.
+    [Theory]
+    [InlineData("0000KOIcNaN2")]
+    [InlineData("0i_CrABWjHR2")]
+    public void From_a_ladder_to_exponentials_keeps_the_whole_and_the_first_moment(string seed) => Ladders.Sample(
         ladder =>
         {
             var foster = ladder.ToFoster();
@@ -42,7 +45,7 @@ public class LadderTests
             // At the first instant all heat goes into the first layer: the slope is 1/C.
             Assert.Equal(1 / ladder.Rungs[0].C.Si, foster.Terms.Sum(t => t.R.Si / t.Tau.Seconds), 1e-9 / ladder.Rungs[0].C.Si);
         },
-        seed: "0000KOIcNaN2",
+        seed: seed,
         iter: 300);
 
     [Fact]

@@ -70,9 +70,9 @@ public class LoopStabilityTests
     public void Three_frequencies_have_three_names()
     {
         var frequencies = UnityFrequencies.Of(TransferFunction.Integrator(26.6.MHz), TransferFunction.Constant(1 / 23.6));
-        Assert.Equal(26.6e6, frequencies.OpenLoopUnity!.Value.Hertz, 1);
-        Assert.Equal(26.6e6 / 23.6, frequencies.LoopCrossover!.Value.Hertz, 1);
-        Assert.Equal(26.6e6 / 23.6, frequencies.ClosedLoopBandwidth!.Value.Hertz, 1);
+        Assert.Equal(26.6e6, frequencies.OpenLoopUnity!.Value.Hertz, 1.0);
+        Assert.Equal(26.6e6 / 23.6, frequencies.LoopCrossover!.Value.Hertz, 1.0);
+        Assert.Equal(26.6e6 / 23.6, frequencies.ClosedLoopBandwidth!.Value.Hertz, 1.0);
     }
 
     [Fact]
@@ -83,7 +83,7 @@ public class LoopStabilityTests
         var stability = LoopStability.Of(loop);
         Assert.Equal(73.18, stability.PhaseMargin!.Value.Degrees, 5e-3);
         Assert.Equal(19.67, stability.GainMargin!.Value.Decibels, 5e-3);
-        Assert.Equal(1.4751e6, stability.Crossover!.Value.Hertz, 50);
+        Assert.Equal(1.4751e6, stability.Crossover!.Value.Hertz, 50.0);
         Assert.Equal(1.244, stability.SensitivityPeak!.Value, 5e-4);
         Assert.Equal(4.27e6, stability.SensitivityPeakFrequency!.Value.Hertz, 5e3);
         Assert.True(Math.Abs(180 + loop.Phase(1.5.MHz).Degrees - 72.90) < 5e-3);

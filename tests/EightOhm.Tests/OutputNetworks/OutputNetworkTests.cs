@@ -27,7 +27,7 @@ public class OutputNetworkTests
         var loads = Ideal.WithCapacitors(8.Ohm, sizes);
         Assert.Equal(2.2e-6, loads.Highest!.Capacitance.Farads, 1e-12);
         Assert.Equal(16.4, loads.Highest.Peak!.Value.Decibels, 0.05);
-        Assert.Equal(107e3, loads.Highest.PeakFrequency!.Value.Hertz, 500);
+        Assert.Equal(107e3, loads.Highest.PeakFrequency!.Value.Hertz, 500.0);
         // Without the coil's help (a hundredth of it, no resistor to speak of) the followers' resistance and a capacitor upset the loop.
         var bare = new OutputNetwork { Inductance = 10.nH, DampingResistor = 100.Ohm, OpenLoopResistance = 2.Ohm, Loop = TransferFunction.Integrator(3.MHz) * TransferFunction.Pole(6.MHz) };
         var upset = bare.WithCapacitors(8.Ohm, sizes);

@@ -41,6 +41,14 @@ public sealed record CapacitiveLoads
     /// <summary>The one with the highest peak at the terminals; none where every one is unstable.</summary>
     public CapacitiveLoad? Highest => Loads.Where(l => l.Peak is not null).MaxBy(l => l.Peak!.Value.Ratio);
 
+    /// <summary>The highest peak at the terminals of all of them.</summary>
+    /// <returns>The gain over that at 0 Hz.</returns>
+    /// <exception cref="InvalidOperationException">The amplifier is unstable with one of them: it has no response there.</exception>
+    [Worked("the highest of the peaks, one for each capacitor")]
+    public Gain HighestPeak() => IsStable
+        ? Highest!.Peak!.Value
+        : throw new InvalidOperationException($"With {QuantityFormat.Short(Worst.Capacitance)} at its terminals the amplifier is unstable: there is no response to look for a peak in. More inductance, or a smaller resistor across the coil.");
+
     internal static CapacitiveLoads Of(OutputNetwork network, ElectricResistance? R_L, IReadOnlyList<ElectricCapacitance>? capacitors)
     {
         var list = capacitors ?? Sweep.Log(ElectricCapacitance.FromFarads(100e-12), ElectricCapacitance.FromFarads(2.2e-6), 11);

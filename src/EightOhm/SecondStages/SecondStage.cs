@@ -49,9 +49,13 @@ public sealed record SecondStage
     /// <summary>Whether a second such stage works against it from the other rail: even errors cancel, odd ones add.</summary>
     public bool IsPushPull { get; init; }
 
-    /// <summary>What the cures take of the swing at the rail: about 0.7 V for a follower, 1 V for a cascode.</summary>
-    [Symbol("V_cure")]
-    public ElectricPotential SwingCost => (FollowerGain is null ? 0 : 0.7).V + (IsCascoded ? 1 : 0).V;
+    /// <summary>What stands between the rail and the output at the least: the drop of an emitter resistor, the transistor's own, and a cascode's volt.</summary>
+    /// <remarks>A follower in front costs nothing here; it stands on the input's side, where the first stage has a junction's drop less.</remarks>
+    /// <param name="R_E">Emitter resistor; 0 Ω or more.</param>
+    /// <returns>The voltage, in V: half a volt of the transistor (it must not saturate) and, cascoded, one more (common practice, no source).</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The resistor is negative.</exception>
+    [Worked("the drop of the emitter resistor, 0.5 V of the transistor, 1 V of a cascode")]
+    public ElectricPotential SwingCost(ElectricResistance R_E) => (Current * Guard.NotNegative(R_E)) + ElectricPotential.FromVolts(IsCascoded ? 1.5 : 0.5);
 
     /// <summary>The errors at the summing node over a full swing of a sine.</summary>
     /// <param name="f">Frequency of the sine; greater than 0 Hz.</param>

@@ -27,7 +27,8 @@ public class SecondStageTests
         var followed = (Bare with { FollowerGain = 80 }).Errors(20.kHz, 40.V, 16.mS, 23.6.ratio).Total;
         Assert.Equal(81, bare / followed, 1e-6);
         Assert.Equal(0, (Bare with { IsCascoded = true }).Errors(20.kHz, 40.V, 16.mS, 23.6.ratio).Total.PartsPerMillion);
-        Assert.Equal(1.7, (Bare with { FollowerGain = 80, IsCascoded = true }).SwingCost.Volts, 1e-12);
+        Assert.Equal(1.72, (Bare with { FollowerGain = 80, IsCascoded = true }).SwingCost(22.Ohm).Volts, 1e-12);
+        Assert.Equal(0.72, (Bare with { FollowerGain = 80 }).SwingCost(22.Ohm).Volts, 1e-12);
     }
 
     [Fact]

@@ -1,0 +1,30 @@
+using EightOhm.Circuits;
+using EightOhm.Display.Schematics;
+
+namespace EightOhm.Display;
+
+/// <summary>Draws circuits.</summary>
+public static class CircuitDrawing
+{
+    /// <summary>The circuit as a schematic, laid out by its plan.</summary>
+    /// <param name="circuit">The circuit, with a plan: <c>c.Plan("""…""")</c>, or places: <c>.At(2, 1)</c>.</param>
+    /// <param name="title">Words above the drawing.</param>
+    /// <param name="annotate">Currents, voltages or shares beside the elements.</param>
+    /// <returns>The drawing; a cell shows it as a picture, a console as a list of parts.</returns>
+    public static Schematic Draw(this Circuit circuit, string title = "", Annotations? annotate = null)
+    {
+        ArgumentNullException.ThrowIfNull(circuit);
+        ArgumentNullException.ThrowIfNull(title);
+        return new(circuit, title, annotate ?? Annotations.None);
+    }
+
+    /// <summary>A circuit by itself is shown as its drawing.</summary>
+    /// <param name="circuit">The circuit.</param>
+    [Shows]
+    public static Schematic Shown(Circuit circuit) => circuit.Draw();
+
+    /// <summary>A drawing is shown as itself.</summary>
+    /// <param name="schematic">The drawing.</param>
+    [Shows]
+    public static Schematic Shown(Schematic schematic) => schematic;
+}

@@ -1,0 +1,56 @@
+using EightOhm.Circuits;
+using EightOhm.Display.Figures;
+
+namespace EightOhm.Display.Schematics;
+
+/// <summary>A drawing laid out: where everything stands, in pixels.</summary>
+internal sealed record SchematicSheet(IReadOnlyList<PlacedSymbol> Symbols, Wires Wires, IReadOnlyList<SetLabel> Labels, Box Frame)
+{
+    private const int Tries = 5;
+    private const double Pad = 10;
+
+    /// <summary>Lays a circuit out by its plan.</summary>
+    /// <param name="circuit">The circuit.</param>
+    /// <param name="notes">What stands beside an element besides its name and value.</param>
+    /// <exception cref="ArgumentException">The plan does not fit the circuit, or leaves the wires no way.</exception>
+    public static SchematicSheet Of(Circuit circuit, Annotations notes)
+    {
+        var cells = PlanText.Read(circuit);
+        SchematicSheet? best = null;
+        var fewest = int.MaxValue;
+        IReadOnlyList<string> lost = [];
+        for (var looser = 0; looser < Tries; looser++)
+        {
+            var symbols = PlanSymbols.Of(circuit, cells);
+            foreach (var symbol in symbols)
+                symbol.Label = SymbolWords.Of(circuit, symbol, notes);
+            PlanLayout.Place(symbols, looser);
+            symbols.AddRange(LocalMarks.For(circuit, symbols));
+            foreach (var mark in symbols.Where(s => s.Label is null && s.Cell.Kind == PlanKind.Rail))
+                mark.Label = SymbolWords.Of(circuit, mark, notes);
+            var grid = new WireGrid(symbols);
+            var names = new List<string>();
+            lost = WireRouter.Route(grid, symbols, names);
+            var wires = Wires.Of(grid, names, symbols);
+            var (labels, without) = new LabelRoom(symbols, wires).Place();
+            var faults = (100 * lost.Count) + without.Count;
+            if (faults < fewest)
+            {
+                (fewest, best) = (faults, new(symbols, wires, labels, FrameOf(symbols, wires, labels)));
+                if (faults == 0) break;
+            }
+        }
+
+        return fewest >= 100
+            ? throw new ArgumentException($"The plan leaves the wire of {string.Join(", ", lost)} no way. Put what hangs on it nearer together, or an empty column or row (\".\") between.", nameof(circuit))
+            : best!;
+    }
+
+    private static Box FrameOf(IReadOnlyList<PlacedSymbol> symbols, Wires wires, IReadOnlyList<SetLabel> labels)
+    {
+        var boxes = symbols.Where(s => s.Symbol.Ink.Count > 0).Select(s => s.Moved(s.Symbol.Extent)).Concat(labels.Select(l => l.Box))
+            .Concat(wires.Runs.Select(r => new Box(Math.Min(r.From.X, r.To.X), Math.Min(r.From.Y, r.To.Y), Math.Abs(r.From.X - r.To.X), Math.Abs(r.From.Y - r.To.Y)))).ToArray();
+        double left = boxes.Min(b => b.Left) - Pad, top = boxes.Min(b => b.Top) - Pad;
+        return new(left, top, Math.Ceiling(boxes.Max(b => b.Right) + Pad - left), Math.Ceiling(boxes.Max(b => b.Bottom) + Pad - top));
+    }
+}

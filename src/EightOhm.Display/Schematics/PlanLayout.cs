@@ -33,13 +33,27 @@ internal sealed class PlanLayout
         foreach (var terminal in symbols.Where(s => s.IsPoint && s.Cell.Kind is PlanKind.Node or PlanKind.Part))
         {
             var ends = symbols.Where(s => s != terminal).SelectMany(s => s.PinsAt.Select(p => (p.Pin, p.Net, p.X, p.Y, Of: s))).Where(p => p.Net == terminal.Nets[0]).ToArray();
-            if (ends.Length != 1 || !ends[0].Pin.Out.IsAcross || (terminal.X - ends[0].X) * ends[0].Pin.Out.X <= 0 || Math.Abs(ends[0].Y - terminal.Y) > 5 * Grid) continue;
+            if (ends.Length != 1 || !ends[0].Pin.Out.IsAcross || (terminal.X - ends[0].X) * ends[0].Pin.Out.X <= 0 || Math.Abs(ends[0].Y - terminal.Y) > 8 * Grid) continue;
             var y = ends[0].Y;
             double left = Math.Min(terminal.X, ends[0].X), right = Math.Max(terminal.X, ends[0].X);
             var way = new Box(left - 4, y - 8, right - left + 8, 16);
             if (symbols.Any(s => s != terminal && s != ends[0].Of && s.Moved(s.Symbol.Extent).Overlaps(way))) continue;
             terminal.Y = y;
         }
+
+        // A bend a little off the track that leads straight into a pin moves onto it.
+        foreach (var bend in symbols.Where(s => s.Cell.Kind == PlanKind.Bend))
+        {
+            var ends = symbols.Where(s => s.Cell.Kind != PlanKind.Bend).SelectMany(s => s.PinsAt).Where(p => p.Net == bend.Nets[0] && p.Pin.Out != default).ToArray();
+            bend.X = Snapped(bend.X, ends.Select(p => p.X + (p.Pin.Out.X * Grid)));
+            bend.Y = Snapped(bend.Y, ends.Select(p => p.Y + (p.Pin.Out.Y * Grid)));
+        }
+    }
+
+    private static int Snapped(int at, IEnumerable<int> tracks)
+    {
+        var near = tracks.Where(t => Math.Abs(t - at) <= 3 * Grid).OrderBy(t => Math.Abs(t - at)).ToArray();
+        return near.Length > 0 ? near[0] : at;
     }
 
     // A terminal or a lying part beside a pin that is off its row moves to the pin's height, and hands that on to its own neighbour; so for what stands above or below.

@@ -68,7 +68,7 @@ internal static class PlanSymbols
 
     // A source of heat and the like stand; upside down looks odd where nothing asks for it.
     private static double Unusual(PlacedSymbol symbol, Turn turn) =>
-        symbol.Element!.Kind is ElementKind.OpAmp or ElementKind.Npn or ElementKind.Pnp && turn.YY < 0 ? 0.02 : 0;
+        symbol.Element!.Kind is (ElementKind.Npn or ElementKind.Pnp) && turn.YY < 0 ? 0.8 : 0;
 
     private static double Dot(Way way, (double X, double Y) pull) => (way.X * pull.X) + (way.Y * pull.Y);
 

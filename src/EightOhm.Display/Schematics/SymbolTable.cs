@@ -38,7 +38,7 @@ internal static class SymbolTable
     private static Symbol TwoPole(ElementKind kind) => kind switch
     {
         ElementKind.Resistor or ElementKind.ThermalPath => TwoPoleSymbols.Resistor,
-        ElementKind.Capacitor => TwoPoleSymbols.Capacitor,
+        ElementKind.Capacitor or ElementKind.HeatCapacity => TwoPoleSymbols.Capacitor,
         ElementKind.Inductor => TwoPoleSymbols.Inductor,
         ElementKind.VoltageSource => TwoPoleSymbols.VoltageSource,
         ElementKind.CurrentSource => TwoPoleSymbols.CurrentSource,

@@ -17,8 +17,8 @@ public static partial class Examples
         c.Block("divider", "out", "fb", "sets the gain");
         c.Loudspeaker("LS", "out", "0", 8.Ohm);
         return c.Plan("""
-            J_in sum input_pair second_stage output_stage .  out*
-            .    .   .          divider<     .            .  LS
+            J_in sum input_pair second_stage output_stage .  out
+            .    .   .          divider<     .            LS .
             """);
     }
 
@@ -33,7 +33,7 @@ public static partial class Examples
         c.Npn("Q_7", "out", "bias", "k", model);
         c.Npn("Q_6", "k", "b", "e6", 8.mA, model);
         c.Resistor("R_8", "e6", "V-", 47.Ohm);
-        c.Npn("Q_5", "0", "in", "b", 1.mA, model);
+        c.Npn("Q_5", "V+", "in", "b", 1.mA, model);
         c.Resistor("R_7", "b", "V-", 2.2.kOhm);
         c.Capacitor("C_M", "in", "out", 68.pF);
         return c.Plan("""
@@ -66,23 +66,6 @@ public static partial class Examples
             amplifier .   .   L_1- .    R_c- L_c- .
             .         R_Z .   .    C_c  .    .    LS
             .         C_Z .   .    .    .    .    .
-            """);
-    }
-
-    /// <summary>Thermal ladder, chapter 8.</summary>
-    public static Circuit ThermalLadder()
-    {
-        var c = new Circuit();
-        c.HeatSource("P", "T_J", 40.W);
-        c.ThermalPath("R_JC", "T_J", "T_C", 0.7.K_per_W);
-        c.Capacitor("C_J", "T_J", "0", 20.mF);
-        c.ThermalPath("R_CS", "T_C", "T_S", 0.5.K_per_W);
-        c.Capacitor("C_C", "T_C", "0", 4.F);
-        c.ThermalPath("R_SA", "T_S", "0", 0.8.K_per_W);
-        c.Capacitor("C_S", "T_S", "0", 400.F);
-        return c.Plan("""
-            .  T_J .   R_JC- T_C .   R_CS- .    T_S .
-            P  .   C_J .     .   C_C .     C_S  .  R_SA
             """);
     }
 }

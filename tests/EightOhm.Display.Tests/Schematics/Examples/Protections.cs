@@ -20,8 +20,7 @@ public static partial class Examples
         return c.Plan("""
             .     .     .    .     +V
             .     .     R_3  .     .
-            .     .     .    Q_out .
-            drive .     .    .     .
+            drive .     .    Q_out .
             .     .     R_1- .     .
             .     Q_s<  .    R_E   .
             .     .     R_2  .     .

@@ -33,4 +33,8 @@ internal sealed record LabelBlock(IReadOnlyList<LabelLine> Lines)
 }
 
 /// <summary>Lines that stand at a place.</summary>
-internal sealed record SetLabel(PlacedSymbol? Of, LabelBlock Block, Box Box, TextAnchor Anchor);
+internal sealed record SetLabel(PlacedSymbol? Of, LabelBlock Block, Box Box, TextAnchor Anchor)
+{
+    /// <summary>The node that it speaks of, where it belongs to a wire.</summary>
+    public string? Node { get; init; }
+}

@@ -43,6 +43,43 @@ internal sealed class LabelRoom
         return (set, lost);
     }
 
+    /// <summary>The words of nodes beside their wires: over a level piece or right of an upright one, the longest first; those that find no room are left out.</summary>
+    /// <param name="nodes">The nodes with their words.</param>
+    /// <param name="wires">The wires.</param>
+    public IEnumerable<SetLabel> BesideWires(IEnumerable<(string Node, string Words)> nodes, Wires wires)
+    {
+        foreach (var (node, words) in nodes)
+        {
+            var block = new LabelBlock([new(words, LabelRole.Note)]);
+            var pieces = wires.Nets.Where(n => n.Name == node).SelectMany(n => n.Lines).SelectMany(l => l.Zip(l.Skip(1))).OrderByDescending(p => Math.Abs(p.First.X - p.Second.X) + Math.Abs(p.First.Y - p.Second.Y));
+            foreach (var place in pieces.SelectMany(p => Along(block, Between(p.First, p.Second))))
+            {
+                if (taken.Any(place.Box.Overlaps)) continue;
+                taken.Add(place.Box.Grow(1.5));
+                yield return place with { Node = node };
+                break;
+            }
+        }
+    }
+
+    private static IEnumerable<SetLabel> Along(LabelBlock block, Box piece)
+    {
+        foreach (var part in new[] { 0.5, 0.25, 0.75, 0.1, 0.9 })
+        {
+            double x = piece.Left + (part * piece.Width), y = piece.Top + (part * piece.Height);
+            if (piece.Height == 0)
+            {
+                yield return new(null, block, new(x - (block.Width / 2), y - 3 - block.Height, block.Width, block.Height), TextAnchor.Middle);
+                yield return new(null, block, new(x - (block.Width / 2), y + 3, block.Width, block.Height), TextAnchor.Middle);
+            }
+            else
+            {
+                yield return new(null, block, new(x + Gap, y - (block.Height / 2), block.Width, block.Height), TextAnchor.Start);
+                yield return new(null, block, new(x - Gap - block.Width, y - (block.Height / 2), block.Width, block.Height), TextAnchor.End);
+            }
+        }
+    }
+
     private static SetLabel Inside(PlacedSymbol symbol)
     {
         var room = symbol.Moved(symbol.Symbol.NameRoom!.Value);

@@ -5,6 +5,9 @@ namespace EightOhm.Display.Schematics;
 /// <summary>Grounds and rails of their own for pins to which the plan gives none.</summary>
 internal static class LocalMarks
 {
+    /// <summary>Stands in the cell of a mark that no plan has.</summary>
+    public const char Hint = 'o';
+
     private const int Grid = PlacedSymbol.Grid;
 
     /// <summary>The marks to add to the symbols of a drawing, beside their pins.</summary>
@@ -27,7 +30,7 @@ internal static class LocalMarks
                     if (pin.Out == Way.Up && rail is null && markX == x) continue;
                     if (pin.Out.IsAcross && rail is null && markX == x) continue;
                     if (!taken.Add((markX, markY))) continue;
-                    marks.Add(new(new(rail is null ? PlanKind.Ground : PlanKind.Rail, net, symbol.Cell.Column, symbol.Cell.Row, 'o'), rail,
+                    marks.Add(new(new(rail is null ? PlanKind.Ground : PlanKind.Rail, net, symbol.Cell.Column, symbol.Cell.Row, Hint), rail,
                         rail is null ? OtherSymbols.Ground : OtherSymbols.Terminal, [net]) { X = markX, Y = markY });
                     break;
                 }

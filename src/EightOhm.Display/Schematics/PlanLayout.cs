@@ -92,6 +92,7 @@ internal sealed class PlanLayout
         for (var row = 1; row < rows; row++)
             limits.Add((row - 1, row, 2 * Grid));
         var rooms = symbols.Select(s => (Of: s, Room: Room(s))).ToArray();
+        var tracks = Enumerable.Range(0, rows).Select(r => Tracks(r, across: true)).ToArray();
         foreach (var (a, above) in rooms)
             foreach (var (b, below) in rooms)
             {
@@ -99,7 +100,7 @@ internal sealed class PlanLayout
                 // A rail is a line from end to end.
                 var spans = a.IsLine || b.IsLine;
                 if (!spans && (a.X + above.Left >= b.X + below.Right + Grid || b.X + below.Left >= a.X + above.Right + Grid)) continue;
-                limits.Add((a.Cell.Row, b.Cell.Row, Up(above.Bottom + a.AsideY - b.AsideY - below.Top) + (Grid * (1 + looser + Tracks(b.Cell.Row, across: true)))));
+                limits.Add((a.Cell.Row, b.Cell.Row, Up(above.Bottom + a.AsideY - b.AsideY - below.Top) + (Grid * (1 + looser + tracks[b.Cell.Row]))));
             }
 
         foreach (var (s, y) in symbols.Zip(Between(limits, rows, s => s.Cell.Row)))

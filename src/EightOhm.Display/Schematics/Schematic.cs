@@ -39,6 +39,10 @@ public sealed class Schematic
     /// <exception cref="ArgumentException">The plan does not fit the circuit.</exception>
     public string Svg => picture.Value.Svg;
 
+    /// <summary>The same for a telephone: a drawing too wide for it is cut into stages that stand one under another, with named ends where a wire goes on. Null where the one drawing serves both.</summary>
+    /// <exception cref="ArgumentException">The plan does not fit the circuit.</exception>
+    public string? NarrowSvg => picture.Value.Narrow;
+
     /// <summary>The parts and nodes as lines of text.</summary>
     public override string ToString() =>
         string.Join(Environment.NewLine, SchematicWords.Lines(circuit, notes).Prepend(Title).Where(l => l.Length > 0));
@@ -49,24 +53,30 @@ public sealed class Schematic
     {
         if (!IsPlanned)
             return $"<pre>{WebUtility.HtmlEncode(ToString())}</pre>";
-        var (svg, width, height) = picture.Value;
+        var (svg, width, height, narrow) = picture.Value;
+        // A page without the source for telephones, as some hosts leave it, still has the picture.
+        var (open, close) = narrow is null ? ("", "") : ($"<picture><source media=\"(max-width:479px)\" srcset=\"{Address(narrow)}\">", "</picture>");
+        var title = Title.Length == 0 ? "" : $"<figcaption style=\"font-weight:600\">{Formulas.SymbolHtml.Write(Title)}</figcaption>\n";
         return string.Create(CultureInfo.InvariantCulture, $"""
             <figure class="eo-schematic" id="{ContentId.Of(svg)}" style="margin:1em 0;max-width:{width}px">
-            {(Title.Length > 0 ? $"<figcaption style=\"font-weight:600\">{Formulas.SymbolHtml.Write(Title)}</figcaption>\n" : "")}<img src="data:image/svg+xml;base64,{Convert.ToBase64String(Encoding.UTF8.GetBytes(svg))}" alt="{WebUtility.HtmlEncode(AltText)}" width="{width}" height="{height}" style="max-width:100%;height:auto">
+            {title}{open}<img src="{Address(svg)}" alt="{WebUtility.HtmlEncode(AltText)}" width="{width}" height="{height}" style="max-width:100%;height:auto">{close}
             </figure>
             """);
     }
 
+    private static string Address(string svg) => $"data:image/svg+xml;base64,{Convert.ToBase64String(Encoding.UTF8.GetBytes(svg))}";
+
     private SchematicPicture Picture()
     {
         // All that a drawing depends on is in these words and the plan.
-        var content = $"{circuit.PlanText}\n{string.Concat(circuit.Elements.Select(e => e.Place))}\n{string.Concat(circuit.Nodes)}\n{AltText}\n{string.Concat(notes.Words)}";
+        var content = $"{circuit.PlanText}\n{string.Concat(circuit.Elements.Select(e => e.Place))}\n{string.Concat(circuit.Nodes)}\n{AltText}\n{notes.Content}";
         if (Kept.TryGetValue(content, out var kept)) return kept;
         var sheet = SchematicSheet.Of(circuit, notes);
         if (Kept.Count >= MostKept) Kept.Clear();
-        return Kept[content] = new(SchematicSvg.Write(sheet, AltText), sheet.Frame.Width, sheet.Frame.Height);
+        var narrow = SchematicStages.Narrow(circuit, sheet, notes) is { } stages ? SchematicSvg.Write(stages, AltText) : null;
+        return Kept[content] = new(SchematicSvg.Write(sheet, AltText), sheet.Frame.Width, sheet.Frame.Height, narrow);
     }
 }
 
 /// <summary>A drawing as it is kept.</summary>
-internal sealed record SchematicPicture(string Svg, double Width, double Height);
+internal sealed record SchematicPicture(string Svg, double Width, double Height, string? Narrow);

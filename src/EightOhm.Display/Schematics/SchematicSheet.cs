@@ -13,9 +13,15 @@ internal sealed record SchematicSheet(IReadOnlyList<PlacedSymbol> Symbols, Wires
     /// <param name="circuit">The circuit.</param>
     /// <param name="notes">What stands beside an element besides its name and value.</param>
     /// <exception cref="ArgumentException">The plan does not fit the circuit, or leaves the wires no way.</exception>
-    public static SchematicSheet Of(Circuit circuit, Annotations notes)
+    public static SchematicSheet Of(Circuit circuit, Annotations notes) => Of(circuit, PlanText.Read(circuit), notes);
+
+    /// <summary>Lays a part of a plan out.</summary>
+    /// <param name="circuit">The circuit.</param>
+    /// <param name="cells">What stands where.</param>
+    /// <param name="notes">What stands beside an element besides its name and value.</param>
+    /// <exception cref="ArgumentException">The plan leaves the wires no way.</exception>
+    public static SchematicSheet Of(Circuit circuit, IReadOnlyList<PlanCell> cells, Annotations notes)
     {
-        var cells = PlanText.Read(circuit);
         SchematicSheet? best = null;
         var fewest = int.MaxValue;
         IReadOnlyList<string> lost = [];
@@ -32,7 +38,10 @@ internal sealed record SchematicSheet(IReadOnlyList<PlacedSymbol> Symbols, Wires
             var names = new List<string>();
             lost = WireRouter.Route(grid, symbols, names);
             var wires = Wires.Of(grid, names, symbols);
-            var (labels, without) = new LabelRoom(symbols, wires).Place();
+            var room = new LabelRoom(symbols, wires);
+            var (labels, without) = room.Place();
+            var named = symbols.Where(s => s.Label is not null && s.IsPoint).SelectMany(s => s.Nets).ToHashSet();
+            labels = [.. labels, .. room.BesideWires(circuit.Nodes.Where(n => !named.Contains(n) && notes.At(n) is not null).Select(n => (n, notes.At(n)!)), wires)];
             var faults = (100 * lost.Count) + without.Count;
             if (faults < fewest)
             {
@@ -44,6 +53,18 @@ internal sealed record SchematicSheet(IReadOnlyList<PlacedSymbol> Symbols, Wires
         return fewest >= 100
             ? throw new ArgumentException($"The plan leaves the wire of {string.Join(", ", lost)} no way. Put what hangs on it nearer together, or an empty column or row (\".\") between.", nameof(circuit))
             : best!;
+    }
+
+    /// <summary>The drawing elsewhere.</summary>
+    public SchematicSheet Moved(int dx, int dy)
+    {
+        foreach (var symbol in Symbols)
+            (symbol.X, symbol.Y) = (symbol.X + dx, symbol.Y + dy);
+        Point Move(Point p) => new(p.X + dx, p.Y + dy);
+        Box MoveBox(Box b) => b with { Left = b.Left + dx, Top = b.Top + dy };
+        return new(Symbols,
+            new([.. Wires.Nets.Select(n => n with { Lines = [.. n.Lines.Select(IReadOnlyList<Point> (l) => [.. l.Select(Move)])] })], [.. Wires.Dots.Select(Move)]),
+            [.. Labels.Select(l => l with { Box = MoveBox(l.Box) })], MoveBox(Frame));
     }
 
     private static Box FrameOf(IReadOnlyList<PlacedSymbol> symbols, Wires wires, IReadOnlyList<SetLabel> labels)

@@ -84,7 +84,7 @@ internal static class SchematicSvg
         var text = new XElement(Svg + "text", Class(line.Role.ToString().ToLowerInvariant()),
             Number("x", x), Number("y", top + (DrawnText.Row * 0.78)), Number("font-size", line.Size),
             label.Anchor == TextAnchor.Start ? null : new XAttribute("text-anchor", label.Anchor == TextAnchor.End ? "end" : "middle"),
-            label.Of is { } of ? new XAttribute("data-of", of.Cell.Name) : null);
+            label.Of is { } of ? new XAttribute("data-of", of.Cell.Name) : null, label.Node is { } node ? new XAttribute("data-node", node) : null);
         if (line.Role != LabelRole.Name)
         {
             text.Add(line.Text);

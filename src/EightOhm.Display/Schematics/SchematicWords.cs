@@ -1,5 +1,4 @@
 using EightOhm.Circuits;
-using EightOhm.Quantities;
 
 namespace EightOhm.Display.Schematics;
 
@@ -7,7 +6,8 @@ namespace EightOhm.Display.Schematics;
 internal static class SchematicWords
 {
     /// <summary>A line for each element.</summary>
-    public static IEnumerable<string> Lines(Circuit circuit, Annotations notes) => circuit.Elements.Select(e => Line(e, notes));
+    public static IEnumerable<string> Lines(Circuit circuit, Annotations notes) => circuit.Elements.Select(e => Line(e, notes))
+        .Concat(circuit.Nodes.Where(n => notes.At(n) is not null && !circuit.Rails.Contains(n)).Select(n => $"node {n}, {notes.At(n)}"));
 
     /// <summary>All of it as one text.</summary>
     public static string Describe(Circuit circuit, string title, Annotations notes) =>
@@ -25,9 +25,8 @@ internal static class SchematicWords
             _ when element.Terminals.Count == 2 => $" from {Node(element.Terminals[0].Node)} to {Node(element.Terminals[1].Node)}",
             _ => $": {string.Join(", ", element.Terminals.Select(t => $"{Pole(element.Kind, t.Name)} at {Node(t.Node)}"))}",
         };
-        var note = notes.Words.TryGetValue(element.Name, out var words) ? $", {words}" : "";
-        var share = notes.Shares.TryGetValue(element.Name, out var part) ? $", {QuantityFormat.Short(UnitsNet.Ratio.FromDecimalFractions(part))}" : "";
-        return what + where + note + share;
+        var rail = element.Kind == ElementKind.Rail && notes.At(element.Name) is { } voltage ? [voltage] : Array.Empty<string>();
+        return what + where + string.Concat(notes.Beside(element.Name).Concat(rail).Select(n => $", {n}"));
     }
 
     private static string Value(Element element) => DrawnText.Value(element);

@@ -1,5 +1,4 @@
 using EightOhm.Circuits;
-using EightOhm.Quantities;
 
 namespace EightOhm.Display.Schematics;
 
@@ -14,7 +13,7 @@ internal static class SymbolWords
             case PlanKind.Bend or PlanKind.Ground:
                 return null;
             case PlanKind.Node or PlanKind.Rail:
-                return Lines([new(name, LabelRole.Name), .. Note(notes, name)], null);
+                return Lines(notes.At(name) is { } voltage ? [new(name, LabelRole.Name), new(voltage, LabelRole.Note)] : [new(name, LabelRole.Name)], null);
         }
 
         var element = symbol.Element!;
@@ -28,15 +27,9 @@ internal static class SymbolWords
         var lines = new List<LabelLine> { new(name, LabelRole.Name) };
         if (DrawnText.Value(element) is { Length: > 0 } value && symbol.Symbol.NameRoom is null)
             lines.Add(new(value, LabelRole.Value));
-        lines.AddRange(Note(notes, name));
-        double? share = notes.Shares.TryGetValue(name, out var s) ? s : null;
-        if (share is { } part)
-            lines.Add(new(QuantityFormat.Short(UnitsNet.Ratio.FromDecimalFractions(part)), LabelRole.Note));
-        return Lines(lines, share);
+        lines.AddRange(notes.Beside(name).Select(n => new LabelLine(n, LabelRole.Note)));
+        return Lines(lines, notes.Shares.TryGetValue(name, out var share) ? share.DecimalFractions : null);
     }
 
     private static LabelBlock Lines(IReadOnlyList<LabelLine> lines, double? share) => new(lines) { Share = share };
-
-    private static IEnumerable<LabelLine> Note(Annotations notes, string name) =>
-        notes.Words.TryGetValue(name, out var words) ? [new(words, LabelRole.Note)] : [];
 }

@@ -14,6 +14,7 @@ internal sealed class WireGrid
 
     private readonly int left, top;
     private readonly int[] across, down;
+    private readonly Dictionary<int, List<(int Cell, int Way)>> laid = [];
 
     public WireGrid(IReadOnlyList<PlacedSymbol> symbols)
     {
@@ -56,14 +57,13 @@ internal sealed class WireGrid
 
     public void Lay(int cell, int way, int net)
     {
-        switch (way)
-        {
-            case 0: down[cell - Width] = net; break;
-            case 1: across[cell] = net; break;
-            case 2: down[cell] = net; break;
-            default: across[cell - 1] = net; break;
-        }
+        Mark(cell, way, net);
+        if (!laid.TryGetValue(net, out var pieces)) laid[net] = pieces = [];
+        pieces.Add((cell, way));
     }
+
+    /// <summary>Takes the wire from a cell in a direction away.</summary>
+    public void Lift(int cell, int way) => Mark(cell, way, Free);
 
     public bool IsEdge(int cell) => cell % Width == 0 || cell % Width == Width - 1 || cell < Width || cell >= Width * (Height - 1);
 
@@ -79,19 +79,35 @@ internal sealed class WireGrid
     /// <summary>Takes a net's wires away.</summary>
     public void Clear(int net)
     {
-        for (var i = 0; i < across.Length; i++)
-        {
-            if (across[i] == net) across[i] = Free;
-            if (down[i] == net) down[i] = Free;
-        }
+        if (!laid.TryGetValue(net, out var pieces)) return;
+        foreach (var (cell, way) in pieces)
+            if (WireFrom(cell, way) == net) Mark(cell, way, Free);
+        pieces.Clear();
     }
 
-    /// <summary>The cells that a net's wires touch.</summary>
-    public IEnumerable<int> CellsOf(int net)
+    /// <summary>The cells that a net's wires touch, from the top left to the bottom right.</summary>
+    public IReadOnlyCollection<int> CellsOf(int net)
     {
-        for (var cell = Width; cell < across.Length - Width; cell++)
-            if (!IsEdge(cell) && Arms(cell, net) > 0)
-                yield return cell;
+        var cells = new SortedSet<int>();
+        foreach (var (cell, way) in laid.GetValueOrDefault(net, []))
+            if (WireFrom(cell, way) == net)
+            {
+                cells.Add(cell);
+                cells.Add(Beside(cell, way));
+            }
+
+        return cells;
+    }
+
+    private void Mark(int cell, int way, int net)
+    {
+        switch (way)
+        {
+            case 0: down[cell - Width] = net; break;
+            case 1: across[cell] = net; break;
+            case 2: down[cell] = net; break;
+            default: across[cell - 1] = net; break;
+        }
     }
 
     public void WishWords(Box box)

@@ -6,7 +6,7 @@ namespace EightOhm.Display.Schematics;
 internal sealed class WireRouter
 {
     // Twice the prices, so that all are whole: a step, a bend, a crossing, a meeting of four, a step through the room of words, a step close beside another wire.
-    private const int Step = 2, Bend = 7, Crossing = 18, MeetingOfFour = 14, ThroughWords = 5, Beside = 2;
+    private const int Step = 2, Bend = 7, Crossing = 18, MeetingOfFour = 9, ThroughWords = 5, Beside = 2;
 
     private readonly WireGrid grid;
     private readonly List<string> nets;
@@ -142,7 +142,7 @@ internal sealed class WireRouter
         while (grid.Arms(cell, net) == 1 && (grid.PinNet[cell] == WireGrid.Free || bends.Contains(cell)))
         {
             var way = Enumerable.Range(0, 4).First(w => grid.WireFrom(cell, w) == net);
-            grid.Lay(cell, way, WireGrid.Free);
+            grid.Lift(cell, way);
             cell = grid.Beside(cell, way);
         }
     }

@@ -22,15 +22,15 @@ internal sealed record Wires(IReadOnlyList<Wires.Net> Nets, IReadOnlyList<Point>
         var leads = symbols.SelectMany(s => s.PinsAt).Where(p => p.Pin.Out != default).GroupBy(p => grid.Cell(p.X, p.Y)).ToDictionary(g => g.Key, g => g.Count());
         for (var net = 0; net < names.Count; net++)
         {
-            var cells = grid.CellsOf(net).ToArray();
+            var cells = grid.CellsOf(net);
             dots.AddRange(cells.Where(c => grid.Arms(c, net) + (grid.PinNet[c] == net ? leads.GetValueOrDefault(c) : 0) >= 3).Select(grid.At));
-            if (cells.Length > 0) nets.Add(new(names[net], [.. Lines(grid, net, cells)]));
+            if (cells.Count > 0) nets.Add(new(names[net], [.. Lines(grid, net, cells)]));
         }
 
         return new(nets, dots);
     }
 
-    private static IEnumerable<IReadOnlyList<Point>> Lines(WireGrid grid, int net, int[] cells)
+    private static IEnumerable<IReadOnlyList<Point>> Lines(WireGrid grid, int net, IReadOnlyCollection<int> cells)
     {
         var walked = new HashSet<(int, int)>();
         bool Ends(int cell) => grid.PinNet[cell] == net || grid.Arms(cell, net) != 2;

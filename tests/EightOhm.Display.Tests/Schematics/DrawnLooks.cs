@@ -75,7 +75,7 @@ internal static class DrawnLooks
     private static IEnumerable<string> Ink(DrawnPart part)
     {
         foreach (var (pin, at) in part.Pins)
-            if (!part.Ink.Any(i => i.Points.Any(p => p == at)) && !part.IsMark)
+            if (!part.Ink.Any(i => i.Points.Zip(i.Points.Skip(1)).Any(l => Touches(new Box(at.X, at.Y, 0, 0).Grow(0.3), l.First, l.Second))) && !part.IsMark)
                 yield return $"no ink of {part.Name} reaches its pin {pin} at {at}";
         Point Pin(string name) => part.Pins.Single(p => p.Name == name).At;
         string Nearest(Point p) => part.Pins.MinBy(q => Far(q.At, p)).Name;

@@ -80,8 +80,8 @@ internal sealed class DrawnNetlist
             Root(at);
         }
 
-        // All grounds are one node, and all marks of one name.
-        foreach (var marks in Parts.Where(p => p.Is is "Ground" or "Rail").GroupBy(p => p.Is == "Ground" ? "0" : p.Name))
+        // All grounds are one node, and all marks of one name: a rail, a wire cut between stages.
+        foreach (var marks in Parts.Where(p => p.Is is "Ground" or "Rail" or "Node").GroupBy(p => p.Is == "Ground" ? "0" : p.Name))
             foreach (var mark in marks) Union(marks.First().Pins[0].At, mark.Pins[0].At);
     }
 

@@ -37,14 +37,14 @@ public static partial class Examples
         c.Resistor("R_7", "b", "V-", 2.2.kOhm);
         c.Capacitor("C_M", "in", "out", 68.pF);
         return c.Plan("""
-            .   .    .     .    .    V+
+            V+  .    .     .    .    .
             .   .    .     .    I_2  .
             .   .    C_M-  .    .    out
             .   .    .     bias Q_7  .
-            in  .    Q_5   .    .    .
-            .   .    .     .    Q_6  .
+            in  .    .     .    Q_6  .
+            .   .    Q_5   .    .    .
             .   .    R_7   .    R_8  .
-            .   .    .     .    .    V-
+            V-  .    .     .    .    .
             """);
     }
 

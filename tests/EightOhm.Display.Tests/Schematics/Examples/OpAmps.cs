@@ -22,8 +22,9 @@ public static partial class Examples
         return c.Plan("""
             in  .     .    A>   .    .    .    out
             .   R_in  .    .    R_F  .    .    .
-            .   .     fb*  .    .    R_s  .    .
-            .   .     .    .    R_G  U<   .    R_i|
+            .   .     fb*  .    .    .    .    .
+            .   .     .    .    R_G  R_s  .    .
+            .   .     .    .    .    U<   .    R_i|
             .   .     .    .    .    C_n- R_n| C_i|
             """);
     }

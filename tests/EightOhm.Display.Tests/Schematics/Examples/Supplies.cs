@@ -43,11 +43,11 @@ public static partial class Examples
         c.Resistor("R_1", "V+", "0", 2.2.kOhm);
         c.Rail("V+", 42.V);
         return c.Plan("""
-            .   .    .    .    .   V+
-            L   .    .    C_1  R_1 .
-            .   T_1  B_1  .    .   .
-            N   .    .    .    .   .
-            .   .    .    .    0-  .
+            .   .    .    .    .   .   V+
+            L   .    .    .    .   .   .
+            .   T_1  B_1  .    C_1 R_1 .
+            N   .    .    .    .   .   .
+            .   .    .    .    .   0-  .
             """);
     }
 

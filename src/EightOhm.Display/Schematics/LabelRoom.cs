@@ -80,6 +80,10 @@ internal sealed class LabelRoom
         }
     }
 
+    /// <summary>Where the words of a symbol would usually stand; null where they stand in it or there are none.</summary>
+    /// <param name="symbol">In its place.</param>
+    public static Box? Usual(PlacedSymbol symbol) => symbol.Label is null || symbol.Symbol.NameRoom is not null ? null : Places(symbol).First().Box;
+
     private static SetLabel Inside(PlacedSymbol symbol)
     {
         var room = symbol.Moved(symbol.Symbol.NameRoom!.Value);

@@ -33,6 +33,9 @@ internal sealed class PlacedSymbol(PlanCell cell, Element? element, Symbol symbo
     /// <summary>Off its row, so that a wire to its neighbour runs straight.</summary>
     public int AsideY { get; set; }
 
+    /// <summary>More room around its words, where they found none.</summary>
+    public int Spare { get; set; }
+
     /// <summary>The words beside or in it.</summary>
     public LabelBlock? Label { get; set; }
 

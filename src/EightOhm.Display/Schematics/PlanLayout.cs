@@ -103,15 +103,40 @@ internal sealed class PlanLayout
                 limits.Add((a.Cell.Row, b.Cell.Row, Up(above.Bottom + a.AsideY - b.AsideY - below.Top) + (Grid * (1 + looser + tracks[b.Cell.Row]))));
             }
 
+        // A wire that runs level between neighbours is in the way of what hangs down from above or reaches up from below.
+        foreach (var (row, wire) in LevelWires())
+            foreach (var (s, room) in rooms)
+            {
+                if (s.Cell.Row == row || s.X + room.Left >= wire.Right || s.X + room.Right <= wire.Left) continue;
+                limits.Add(s.Cell.Row < row
+                    ? (s.Cell.Row, row, Up(room.Bottom + s.AsideY - wire.Top) + Grid)
+                    : (row, s.Cell.Row, Up(wire.Top - s.AsideY - room.Top) + Grid));
+            }
+
         foreach (var (s, y) in symbols.Zip(Between(limits, rows, s => s.Cell.Row)))
             s.Y = y + s.AsideY;
+    }
+
+    // With its height off the row.
+    private IEnumerable<(int Row, Box Wire)> LevelWires()
+    {
+        foreach (var row in symbols.GroupBy(s => s.Cell.Row))
+        {
+            var inOrder = row.OrderBy(s => s.X).ToArray();
+            foreach (var (a, b) in inOrder.Zip(inOrder.Skip(1)))
+                foreach (var (pin, net) in a.Symbol.Pins.Zip(a.Nets))
+                    foreach (var (other, otherNet) in b.Symbol.Pins.Zip(b.Nets))
+                        if (net == otherNet && (pin.Out == Way.ToRight || pin.Out == default) && (other.Out == Way.ToLeft || other.Out == default)
+                            && pin.Y + a.AsideY == other.Y + b.AsideY && !a.IsLine && !b.IsLine)
+                            yield return (row.Key, new(a.X + pin.X + 1, pin.Y + a.AsideY, b.X + other.X - a.X - pin.X - 2, 0));
+        }
     }
 
     private void PlaceColumns()
     {
         var limits = new List<(int From, int To, int Least)>();
         for (var column = 1; column < columns; column++)
-            limits.Add((column - 1, column, IsFull(column) && IsFull(column - 1) ? 5 * Grid : 2 * Grid));
+            limits.Add((column - 1, column, IsFull(column) && IsFull(column - 1) && !IsBend(column) && !IsBend(column - 1) ? 5 * Grid : 2 * Grid));
         foreach (var row in symbols.GroupBy(s => s.Cell.Row))
         {
             var inOrder = row.OrderBy(s => s.Cell.Column).ToArray();
@@ -149,11 +174,12 @@ internal sealed class PlanLayout
     private IEnumerable<(int From, int To, int Least)> Diagonals() =>
         from a in symbols
         from b in symbols
-        where a.Cell.Column < b.Cell.Column && Math.Abs(a.Cell.Row - b.Cell.Row) == 1
-            && ((a.IsPoint && a.Cell.Kind != PlanKind.Bend) || (b.IsPoint && b.Cell.Kind != PlanKind.Bend)
-                ? a.Cell.Kind is PlanKind.Node or PlanKind.Part && b.Cell.Kind is PlanKind.Node or PlanKind.Part && a.Nets.Intersect(b.Nets).Any() && !a.IsLine && !b.IsLine
-                : true)
-        select (a.Cell.Column, b.Cell.Column, Up(a.Symbol.Extent.Right + a.AsideX - b.AsideX - b.Symbol.Extent.Left) + (2 * Grid));
+        let joined = a.Nets.Intersect(b.Nets).Any()
+        let bend = a.Cell.Kind == PlanKind.Bend || b.Cell.Kind == PlanKind.Bend
+        let terminal = (a.IsPoint && a.Cell.Kind != PlanKind.Bend) || (b.IsPoint && b.Cell.Kind != PlanKind.Bend)
+        where a.Cell.Column < b.Cell.Column && a.Cell.Row != b.Cell.Row && !a.IsLine && !b.IsLine
+            && ((bend && joined) || (Math.Abs(a.Cell.Row - b.Cell.Row) == 1 && (!terminal || (joined && a.Cell.Kind != PlanKind.Ground && b.Cell.Kind != PlanKind.Ground))))
+        select (a.Cell.Column, b.Cell.Column, Up(a.Symbol.Extent.Right + a.AsideX - b.AsideX - b.Symbol.Extent.Left) + (bend && joined ? Grid : 2 * Grid));
 
     // Words beside a part must end before the axis of the next column where that column's wires pass.
     private IEnumerable<(int From, int To, int Least)> Axes()
@@ -162,9 +188,11 @@ internal sealed class PlanLayout
             foreach (var way in new[] { -1, 1 })
             {
                 var column = s.Cell.Column + way;
-                while (column >= 0 && column < columns && !IsFull(column)) column += way;
-                var rowsThere = symbols.Where(o => o.Cell.Column == column && !o.IsPoint).Select(o => o.Cell.Row).ToArray();
-                if (rowsThere.Length == 0 || s.Cell.Row <= rowsThere.Min() || s.Cell.Row >= rowsThere.Max()) continue;
+                while (column >= 0 && column < columns && !(s.Spare > 0 ? symbols.Any(o => o.Cell.Column == column) : IsFull(column))) column += way;
+                if (column < 0 || column >= columns) continue;
+                var rowsThere = RowsOf(column);
+                // Where the words found no place, the next column keeps off whatever is in it.
+                if (s.Spare == 0 && (s.Cell.Row <= rowsThere.Min() || s.Cell.Row >= rowsThere.Max())) continue;
                 var room = Room(s);
                 yield return way > 0
                     ? (s.Cell.Column, column, Up(room.Right + LabelGap))
@@ -172,7 +200,16 @@ internal sealed class PlanLayout
             }
     }
 
-    private bool IsFull(int column) => symbols.Any(s => s.Cell.Column == column && !s.IsPoint);
+    private bool IsBend(int column) => symbols.Where(s => s.Cell.Column == column).All(s => s.IsPoint);
+
+    // A bend leads its wire to all that hang on it.
+    private int[] RowsOf(int column) =>
+    [
+        .. symbols.Where(s => s.Cell.Column == column).Select(s => s.Cell.Row),
+        .. symbols.Where(s => s.Cell.Column == column && s.Cell.Kind == PlanKind.Bend).SelectMany(b => symbols.Where(s => s.Nets.Contains(b.Nets[0])).Select(s => s.Cell.Row)),
+    ];
+
+    private bool IsFull(int column) => symbols.Any(s => s.Cell.Column == column && (!s.IsPoint || s.Cell.Kind == PlanKind.Bend));
 
     private static int Up(double length) => (int)Math.Ceiling(length / Grid) * Grid;
 
@@ -193,17 +230,17 @@ internal sealed class PlanLayout
         {
             if (s.Cell.Kind is PlanKind.Node or PlanKind.Rail)
             {
-                if (s.Cell.Column == 0) left -= label.Width + LabelGap;
-                else right += label.Width + LabelGap;
+                if (s.Cell.Column == 0) left -= label.Width + LabelGap + s.Spare;
+                else right += label.Width + LabelGap + s.Spare;
             }
             else if (s.Lies || !s.IsPart)
             {
-                var half = label.Width / 2;
+                var half = (label.Width / 2) + s.Spare;
                 (left, right) = (Math.Min(left, -half), Math.Max(right, half));
-                top -= label.Lines.Count > 1 ? 2 * DrawnText.Row : DrawnText.Row;
+                top = Math.Min(top, s.Symbol.Body.Top - 3 - label.Height - s.Spare);
             }
-            else if (s.Symbol.Pins.Any(p => p.Out == Way.ToRight)) left -= label.Width + LabelGap - (s.Symbol.Pins.Any(p => p.Out == Way.ToLeft) ? 0 : Math.Min(0, box.Left + 14));
-            else right = Math.Max(right, Math.Max(s.Symbol.Body.Right, 4) + LabelGap + label.Width);
+            else if (s.Symbol.Pins.Any(p => p.Out == Way.ToRight)) left -= label.Width + LabelGap + s.Spare - (s.Symbol.Pins.Any(p => p.Out == Way.ToLeft) ? 0 : Math.Min(0, box.Left + 14));
+            else right = Math.Max(right, Math.Max(s.Symbol.Body.Right, 4) + LabelGap + label.Width + s.Spare);
         }
 
         return new(left, top, right - left, bottom - top);

@@ -6,7 +6,7 @@ namespace EightOhm.Display.Schematics;
 /// <summary>A drawing laid out: where everything stands, in pixels.</summary>
 internal sealed record SchematicSheet(IReadOnlyList<PlacedSymbol> Symbols, Wires Wires, IReadOnlyList<SetLabel> Labels, Box Frame)
 {
-    private const int Tries = 5;
+    private const int Rounds = 7;
     private const double Pad = 10;
 
     /// <summary>Lays a circuit out by its plan.</summary>
@@ -23,31 +23,39 @@ internal sealed record SchematicSheet(IReadOnlyList<PlacedSymbol> Symbols, Wires
     public static SchematicSheet Of(Circuit circuit, IReadOnlyList<PlanCell> cells, Annotations notes)
     {
         SchematicSheet? best = null;
-        var fewest = int.MaxValue;
+        var (fewest, looser) = (int.MaxValue, 0);
+        var spare = new Dictionary<string, int>();
         IReadOnlyList<string> lost = [];
-        for (var looser = 0; looser < Tries; looser++)
+        for (var round = 0; round < Rounds && fewest > 0; round++)
         {
             var symbols = PlanSymbols.Of(circuit, cells);
             foreach (var symbol in symbols)
+            {
                 symbol.Label = SymbolWords.Of(circuit, symbol, notes);
+                symbol.Spare = spare.GetValueOrDefault(symbol.Cell.Name);
+            }
+
             PlanLayout.Place(symbols, looser);
             symbols.AddRange(LocalMarks.For(circuit, symbols));
             foreach (var mark in symbols.Where(s => s.Label is null && s.Cell.Kind == PlanKind.Rail))
                 mark.Label = SymbolWords.Of(circuit, mark, notes);
             var grid = new WireGrid(symbols);
+            foreach (var symbol in symbols.Where(s => s.IsPart && !s.IsPoint))
+                if (LabelRoom.Usual(symbol) is { } words) grid.WishWords(words);
             var names = new List<string>();
             lost = WireRouter.Route(grid, symbols, names);
             var wires = Wires.Of(grid, names, symbols);
             var room = new LabelRoom(symbols, wires);
             var (labels, without) = room.Place();
+            // Wires that find no way need more tracks everywhere; words that find no place need room where they are.
+            if (lost.Count > 0) looser++;
+            foreach (var name in without.Select(s => s.Cell.Name))
+                spare[name] = spare.GetValueOrDefault(name) + PlacedSymbol.Grid;
+            var faults = (100 * lost.Count) + without.Count;
+            if (faults >= fewest) continue;
             var named = symbols.Where(s => s.Label is not null && s.IsPoint).SelectMany(s => s.Nets).ToHashSet();
             labels = [.. labels, .. room.BesideWires(circuit.Nodes.Where(n => !named.Contains(n) && notes.At(n) is not null).Select(n => (n, notes.At(n)!)), wires)];
-            var faults = (100 * lost.Count) + without.Count;
-            if (faults < fewest)
-            {
-                (fewest, best) = (faults, new(symbols, wires, labels, FrameOf(symbols, wires, labels)));
-                if (faults == 0) break;
-            }
+            (fewest, best) = (faults, new(symbols, wires, labels, FrameOf(symbols, wires, labels)));
         }
 
         return fewest >= 100

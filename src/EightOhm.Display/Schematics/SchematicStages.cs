@@ -20,7 +20,7 @@ internal static class SchematicStages
         {
             var cuts = Cuts(whole, stages);
             if (cuts.Count < stages - 1) continue;
-            var sheets = Pieces(circuit, cells, cuts).Select(p => SchematicSheet.Of(circuit, p, notes)).ToArray();
+            var sheets = Pieces(circuit, whole, cells, cuts).Select(p => SchematicSheet.Of(circuit, p, notes)).ToArray();
             if (sheets.Max(s => s.Frame.Width) <= Widest || stages == MostStages) return Stacked(sheets);
         }
 
@@ -53,7 +53,7 @@ internal static class SchematicStages
     private static int Severed(PlacedSymbol[] parts, int column) =>
         parts.Where(p => p.Cell.Column < column).SelectMany(p => p.Nets).Intersect(parts.Where(p => p.Cell.Column >= column).SelectMany(p => p.Nets)).Count(n => n != Circuit.Ground);
 
-    private static IEnumerable<IReadOnlyList<PlanCell>> Pieces(Circuit circuit, IReadOnlyList<PlanCell> cells, List<int> cuts)
+    private static IEnumerable<IReadOnlyList<PlanCell>> Pieces(Circuit circuit, SchematicSheet whole, IReadOnlyList<PlanCell> cells, List<int> cuts)
     {
         var borders = cuts.Prepend(0).Append(int.MaxValue).ToArray();
         for (var i = 0; i + 1 < borders.Length; i++)
@@ -76,7 +76,7 @@ internal static class SchematicStages
 
                 var rail = cells.FirstOrDefault(c => c.Kind == PlanKind.Rail && c.Name == net);
                 var before = beyond.Any(c => c.Column < borders[i]);
-                var row = rail?.Row ?? inside.Where(c => Nets(circuit, c).Contains(net)).MinBy(c => before ? c.Column : -c.Column)!.Row;
+                var row = rail?.Row ?? Facing(whole, inside, net, before).Row;
                 var place = Free(piece, before && !(rail is not null) ? borders[i] - 1 : last, row);
                 piece.Add(new(rail is null ? PlanKind.Node : PlanKind.Rail, net, place.Column, place.Row, default));
             }
@@ -86,6 +86,11 @@ internal static class SchematicStages
             yield return [.. piece.Select(c => c with { Column = c.Column - first })];
         }
     }
+
+    // The part that looks towards the cut, else the one nearest to it.
+    private static PlanCell Facing(SchematicSheet whole, List<PlanCell> inside, string net, bool before) =>
+        whole.Symbols.Where(s => inside.Contains(s.Cell) && s.Nets.Contains(net))
+            .MinBy(s => (s.PinsAt.Any(p => p.Net == net && p.Pin.Out.X == (before ? -1 : 1)) ? 0 : 100) + (before ? s.Cell.Column : -s.Cell.Column))!.Cell;
 
     private static (int Column, int Row) Free(List<PlanCell> piece, int column, int row)
     {
@@ -109,7 +114,7 @@ internal static class SchematicStages
 
         double left = moved.Min(s => s.Frame.Left), top = moved.Min(s => s.Frame.Top);
         return new([.. moved.SelectMany(s => s.Symbols)], new([.. moved.SelectMany(s => s.Wires.Nets)], [.. moved.SelectMany(s => s.Wires.Dots)]),
-            [.. moved.SelectMany(s => s.Labels)], new(left, top, moved.Max(s => s.Frame.Right) - left, moved.Max(s => s.Frame.Bottom) - top));
+            [.. moved.SelectMany(s => s.Labels)], new(left, top, Math.Ceiling(moved.Max(s => s.Frame.Right) - left), Math.Ceiling(moved.Max(s => s.Frame.Bottom) - top)));
     }
 
     // To whole tracks, so that the moved drawing stays on the grid.

@@ -133,7 +133,31 @@ internal sealed class WireRouter
 
         foreach (var bend in pins[net].Where(bends.Contains))
             Trim(bend, net);
+        if (whole && pins[net].Count > 2)
+            foreach (var pin in pins[net].Where(p => !marks.Contains(p) && !bends.Contains(p)))
+                Again(net, pin);
         return whole;
+    }
+
+    // What was led first did not know where the others would run: each end once more, to the tree of the others.
+    private void Again(int net, int pin)
+    {
+        if (grid.Arms(pin, net) != 1 || lines.ContainsKey(nets[net])) return;
+        var (cell, branch) = (pin, new List<(int Cell, int Way)>());
+        var came = -1;
+        do
+        {
+            var way = Enumerable.Range(0, 4).First(w => grid.WireFrom(cell, w) == net && w != came);
+            branch.Add((cell, way));
+            (cell, came) = (grid.Beside(cell, way), (way + 2) % 4);
+        }
+        while (grid.Arms(cell, net) == 2 && grid.PinNet[cell] != net);
+        // A branch that ends at a single other end is the whole wire.
+        if (grid.Arms(cell, net) < 2) return;
+        foreach (var (at, way) in branch) grid.Lift(at, way);
+        var tree = grid.CellsOf(net).ToList();
+        if (Reach(net, tree, [pin]) is { } end) Walk(net, end, tree);
+        else foreach (var (at, way) in branch) grid.Lay(at, way, net);
     }
 
     // A bend that the wire did not need would be left as a dead end.

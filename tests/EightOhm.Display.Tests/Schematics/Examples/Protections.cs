@@ -37,7 +37,7 @@ public static partial class Examples
         c.Loudspeaker("LS", "spk", "0", 8.Ohm);
         c.Resistor("R_1", "a", "f", 100.kOhm);
         c.Capacitor("C_1", "f", "0", 10.uF);
-        c.Block("threshold", "f", "coil", "± 2 V for 50 ms");
+        c.Block("threshold", "f", "coil", "± 2 V for 50\u00a0ms");
         c.Resistor("R_2", "coil", "k", 100.Ohm);
         c.RelayCoil("K_2", "k", "0");
         return c.Plan("""

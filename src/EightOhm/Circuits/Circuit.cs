@@ -115,6 +115,7 @@ public sealed partial class Circuit
 
     private Element Put(Element element)
     {
+        ready = null;
         places.Add(element.Name, elements.Count);
         elements.Add(element);
         foreach (var terminal in element.Terminals)

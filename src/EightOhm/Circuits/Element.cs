@@ -30,6 +30,9 @@ public sealed class Element
     /// <summary>The dc current at which a device was said to stand; null where the operating point is to be solved.</summary>
     public ElectricCurrent? Bias { get; internal init; }
 
+    /// <summary>Its small-signal values where the operating point was solved; null otherwise.</summary>
+    internal BipolarPoint? Point { get; private init; }
+
     /// <summary>The elements that it refers to: the inductors of a coupling, what carries the controlling current; none otherwise.</summary>
     public IReadOnlyList<string> Refers { get; internal init; } = [];
 
@@ -72,8 +75,8 @@ public sealed class Element
         $"{Name}{(Value is null ? "" : ", " + QuantityFormat.Short(Value))}{(Bias is { } i ? " at " + QuantityFormat.Short(i) : "")}{(Terminals.Count == 2 ? $", from {Terminals[0].Node} to {Terminals[1].Node}" : string.Concat(Terminals.Select(t => $", {t.Name} on {t.Node}")))}";
 
     /// <summary>The same element with another value.</summary>
-    internal Element With(object value) => new(Kind, Name, Terminals, value) { Model = Model, Bias = Bias, Refers = Refers, Text = Text, Place = Place };
+    internal Element With(object value) => new(Kind, Name, Terminals, value) { Model = Model, Bias = Bias, Point = Point, Refers = Refers, Text = Text, Place = Place };
 
-    /// <summary>The same element at another dc current.</summary>
-    internal Element WithBias(ElectricCurrent bias) => new(Kind, Name, Terminals, Value) { Model = Model, Bias = bias, Refers = Refers, Text = Text, Place = Place };
+    /// <summary>The same element at another dc current, with what an operating point found of it.</summary>
+    internal Element WithBias(ElectricCurrent bias, BipolarPoint? point) => new(Kind, Name, Terminals, Value) { Model = Model, Bias = bias, Point = point, Refers = Refers, Text = Text, Place = Place };
 }

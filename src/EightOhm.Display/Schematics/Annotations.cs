@@ -6,7 +6,7 @@ namespace EightOhm.Display.Schematics;
 /// <summary>What a drawing says besides names and values: currents and voltages of an operating point, or the share that each element has in a sum.</summary>
 /// <remarks>A current or a share stands beside its element, a voltage beside its node; a share has a bar as well, so that the largest is found without reading.</remarks>
 /// <example><code>c.Draw(annotate: new() { Currents = point.Currents, Voltages = point.Voltages })</code></example>
-public sealed record Annotations
+public sealed partial record Annotations
 {
     /// <summary>Nothing besides names and values.</summary>
     public static Annotations None { get; } = new();

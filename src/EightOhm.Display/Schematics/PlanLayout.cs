@@ -103,6 +103,7 @@ internal sealed class PlanLayout
                 limits.Add((a.Cell.Row, b.Cell.Row, Up(above.Bottom + a.AsideY - b.AsideY - below.Top) + (Grid * (1 + looser + tracks[b.Cell.Row]))));
             }
 
+        limits.AddRange(Descents());
         // A wire that runs level between neighbours is in the way of what hangs down from above or reaches up from below.
         foreach (var (row, wire) in LevelWires())
             foreach (var (s, room) in rooms)
@@ -116,6 +117,16 @@ internal sealed class PlanLayout
         foreach (var (s, y) in symbols.Zip(Between(limits, rows, s => s.Cell.Row)))
             s.Y = y + s.AsideY;
     }
+
+    // What hangs on a wire from above begins below it.
+    private IEnumerable<(int From, int To, int Least)> Descents() =>
+        from a in symbols
+        from b in symbols
+        where a.Cell.Row < b.Cell.Row
+        from p in a.Symbol.Pins.Zip(a.Nets)
+        from q in b.Symbol.Pins.Zip(b.Nets)
+        where p.Second == q.Second && p.First.Out != Way.Up && q.First.Out != Way.Down && (p.First.Out == Way.Down || q.First.Out == Way.Up)
+        select (a.Cell.Row, b.Cell.Row, p.First.Y + a.AsideY - b.AsideY - q.First.Y + Grid);
 
     // With its height off the row.
     private IEnumerable<(int Row, Box Wire)> LevelWires()
@@ -233,13 +244,13 @@ internal sealed class PlanLayout
                 if (s.Cell.Column == 0) left -= label.Width + LabelGap + s.Spare;
                 else right += label.Width + LabelGap + s.Spare;
             }
-            else if (s.Lies || !s.IsPart)
+            else if (s.Lies || !s.IsPart || (s.Symbol.Pins.Any(p => p.Out == Way.ToLeft) && s.Symbol.Pins.Any(p => p.Out == Way.ToRight)))
             {
                 var half = (label.Width / 2) + s.Spare;
                 (left, right) = (Math.Min(left, -half), Math.Max(right, half));
                 top = Math.Min(top, s.Symbol.Body.Top - 3 - label.Height - s.Spare);
             }
-            else if (s.Symbol.Pins.Any(p => p.Out == Way.ToRight)) left -= label.Width + LabelGap + s.Spare - (s.Symbol.Pins.Any(p => p.Out == Way.ToLeft) ? 0 : Math.Min(0, box.Left + 14));
+            else if (s.Symbol.Pins.Any(p => p.Out == Way.ToRight)) left -= label.Width + LabelGap + s.Spare;
             else right = Math.Max(right, Math.Max(s.Symbol.Body.Right, 4) + LabelGap + label.Width + s.Spare);
         }
 

@@ -25,7 +25,7 @@ internal static class SymbolWords
         }
 
         var lines = new List<LabelLine> { new(name, LabelRole.Name) };
-        if (DrawnText.Value(element) is { Length: > 0 } value && symbol.Symbol.NameRoom is null)
+        if (DrawnText.Value(element) is { Length: > 0 } value && symbol.Symbol.NameRoom is null && (notes.Values || element.Text.Length > 0))
             lines.Add(new(value, LabelRole.Value));
         lines.AddRange(notes.Beside(name).Select(n => new LabelLine(n, LabelRole.Note)));
         return Lines(lines, notes.Shares.TryGetValue(name, out var share) ? share.DecimalFractions : null);

@@ -1,4 +1,4 @@
-"""Independent values for the rooms Noise, InputStages and SupplyRejection, by scipy. Run with Debian's python3-scipy:
+"""Independent values for the rooms Noise, InputStages and SupplyPaths, by scipy. Run with Debian's python3-scipy:
 
     /usr/bin/python3 tests/references/input_stage.py
 

@@ -2,7 +2,7 @@ using EightOhm.Published.Machine;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
 using EightOhm.Supply;
-using EightOhm.SupplyRejection;
+using EightOhm.SupplyPaths;
 using UnitsNet;
 using static EightOhm.Published.Checks.Books;
 using Check = EightOhm.Published.Machine.Published;

@@ -4,7 +4,7 @@ using UnitsNet;
 using static EightOhm.Quantities.Constants;
 using static EightOhm.Quantities.Maths;
 
-namespace EightOhm.SupplyRejection;
+namespace EightOhm.SupplyPaths;
 
 /// <summary>The current that a class-B stage draws from one rail: half a sine, with its harmonics, in whatever impedance it meets.</summary>
 /// <remarks>The amplifier's own current is a supply disturbance that keeps time with the signal: what leaks back is distortion, not hum.</remarks>

@@ -5,7 +5,7 @@ using UnitsNet;
 using static EightOhm.Quantities.Constants;
 using static EightOhm.Quantities.Maths;
 
-namespace EightOhm.SupplyRejection;
+namespace EightOhm.SupplyPaths;
 
 /// <summary>A capacitor at the end of a rail's wire: above a frequency it is the rail, and where wire and capacitor ring it must be damped.</summary>
 public static partial class Decoupling

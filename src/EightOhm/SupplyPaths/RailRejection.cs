@@ -3,7 +3,7 @@ using EightOhm.Quantities;
 using UnitsNet;
 using static EightOhm.Quantities.Maths;
 
-namespace EightOhm.SupplyRejection;
+namespace EightOhm.SupplyPaths;
 
 /// <summary>How much of a rail's disturbance reaches the output, by the path that it takes; output-referred: disturbance over what is left at the output.</summary>
 /// <remarks>A rejection referred to the input is larger by the closed-loop gain (<see cref="EightOhm.Ratings.Rejection"/>). Rejections of one path in a row multiply; paths beside each other add their leaks.</remarks>

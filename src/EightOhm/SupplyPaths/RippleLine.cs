@@ -1,7 +1,7 @@
 using EightOhm.Explaining;
 using UnitsNet;
 
-namespace EightOhm.SupplyRejection;
+namespace EightOhm.SupplyPaths;
 
 /// <summary>One frequency of a rail's ripple, and what is left of it at the output.</summary>
 /// <param name="Frequency">A multiple of the mains.</param>

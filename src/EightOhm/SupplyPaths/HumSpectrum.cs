@@ -4,7 +4,7 @@ using EightOhm.Ratings;
 using EightOhm.Supply;
 using UnitsNet;
 
-namespace EightOhm.SupplyRejection;
+namespace EightOhm.SupplyPaths;
 
 /// <summary>The ripple of a rail, line by line, against the rejection at each line's own frequency: hum at the output in volts.</summary>
 /// <remarks>Rejection by loop gain falls with frequency while the ripple's harmonics do too: one figure at twice the mains tells half of the story.</remarks>

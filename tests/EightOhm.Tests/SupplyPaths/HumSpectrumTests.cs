@@ -1,9 +1,9 @@
 using EightOhm.Quantities;
 using EightOhm.Supply;
-using EightOhm.SupplyRejection;
+using EightOhm.SupplyPaths;
 using UnitsNet;
 
-namespace EightOhm.Tests.SupplyRejection;
+namespace EightOhm.Tests.SupplyPaths;
 
 public class HumSpectrumTests
 {

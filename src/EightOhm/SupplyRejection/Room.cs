@@ -1,1 +1,0 @@
-[assembly: EightOhm.Room("SupplyRejection", "what ripple and half-wave currents on the rails leave at the output, decoupling")]

@@ -126,7 +126,12 @@ internal sealed class PlanLayout
         from p in a.Symbol.Pins.Zip(a.Nets)
         from q in b.Symbol.Pins.Zip(b.Nets)
         where p.Second == q.Second && p.First.Out != Way.Up && q.First.Out != Way.Down && (p.First.Out == Way.Down || q.First.Out == Way.Up)
-        select (a.Cell.Row, b.Cell.Row, p.First.Y + a.AsideY - b.AsideY - q.First.Y + Grid);
+        let end = p.First.Out == Way.Down ? Math.Max(p.First.Y, WordsBelow(a)) : p.First.Y
+        select (a.Cell.Row, b.Cell.Row, end + a.AsideY - b.AsideY - q.First.Y + Grid);
+
+    // How far down the words beside a part reach: the wire at its foot turns beneath them.
+    private static int WordsBelow(PlacedSymbol s) =>
+        s.Label is { } label && s.Symbol.NameRoom is null && !s.Lies ? Up(s.Symbol.Body.Top + ((s.Symbol.Body.Height + label.Height) / 2)) : 0;
 
     // With its height off the row.
     private IEnumerable<(int Row, Box Wire)> LevelWires()
@@ -239,6 +244,13 @@ internal sealed class PlanLayout
 
         if (s.Label is { } label && s.Symbol.NameRoom is null)
         {
+            if (!s.Lies)
+            {
+                // Many lines are taller than the part.
+                var middle = s.Symbol.Body.Top + (s.Symbol.Body.Height / 2);
+                (top, bottom) = (Math.Min(top, middle - (label.Height / 2)), Math.Max(bottom, middle + (label.Height / 2)));
+            }
+
             if (s.Cell.Kind is PlanKind.Node or PlanKind.Rail)
             {
                 if (s.Cell.Column == 0) left -= label.Width + LabelGap + s.Spare;

@@ -6,7 +6,7 @@ namespace EightOhm.Display.Schematics;
 internal sealed class WireRouter
 {
     // Twice the prices, so that all are whole: a step, a bend, a crossing, a meeting of four, a step through the room of words, a step close beside another wire.
-    private const int Step = 2, Bend = 7, Crossing = 18, MeetingOfFour = 9, ThroughWords = 5, Beside = 2;
+    private const int Step = 2, Bend = 7, Crossing = 18, MeetingOfFour = 9, ThroughWords = 5, Beside = 2, Rounds = 3;
 
     private readonly WireGrid grid;
     private readonly List<string> nets;
@@ -15,6 +15,7 @@ internal sealed class WireRouter
     private readonly int[] price, from, stamp;
     private readonly HashSet<int> marks, bends;
     private readonly PriorityQueue<int, int> open = new();
+    private readonly List<(int X, int Y)> aims = [];
     private int turn;
 
     private WireRouter(WireGrid grid, IReadOnlyList<PlacedSymbol> symbols)
@@ -89,15 +90,19 @@ internal sealed class WireRouter
         // Short nets first: they have the fewest ways. Then each once more, now that it sees all others.
         var order = Enumerable.Range(0, nets.Count).Where(n => pins[n].Count > 1).OrderBy(Reach).ToArray();
         var lost = new HashSet<string>();
-        for (var round = 0; round < 3; round++)
+        var moved = true;
+        for (var round = 0; round < Rounds && moved; round++)
         {
+            moved = false;
             foreach (var net in order)
             {
+                var before = grid.CellsOf(net);
                 grid.Clear(net);
                 foreach (var (cell, way) in lines.GetValueOrDefault(nets[net], []))
                     grid.Lay(cell, way, net);
                 if (Tree(net)) lost.Remove(nets[net]);
                 else lost.Add(nets[net]);
+                moved |= !grid.CellsOf(net).SequenceEqual(before);
             }
         }
 
@@ -176,6 +181,8 @@ internal sealed class WireRouter
     {
         open.Clear();
         turn++;
+        aims.Clear();
+        foreach (var cell in waiting) aims.Add((cell % grid.Width, cell / grid.Width));
         foreach (var cell in tree)
         {
             if (Crosses(cell, net)) continue;
@@ -185,10 +192,11 @@ internal sealed class WireRouter
                     Try(net, cell, way, arms >= 3 ? MeetingOfFour : 0, -1 - cell);
         }
 
-        while (open.TryDequeue(out var state, out var paid))
+        while (open.TryDequeue(out var state, out var expected))
         {
-            if (paid > price[state]) continue;
             var (cell, way) = (state / 4, state % 4);
+            var paid = price[state];
+            if (expected > paid + Ahead(cell)) continue;
             if (waiting.Contains(cell)) return state;
             if (grid.PinNet[cell] == net) continue;
             var straightOnly = Crosses(cell, net);
@@ -222,7 +230,16 @@ internal sealed class WireRouter
         var state = (next * 4) + way;
         if (stamp[state] == turn && price[state] <= paid + cost) return;
         (stamp[state], price[state], from[state]) = (turn, paid + cost, back);
-        open.Enqueue(state, paid + cost);
+        open.Enqueue(state, paid + cost + Ahead(next));
+    }
+
+    // No way to the nearest pin that waits is shorter than the straight steps there.
+    private int Ahead(int cell)
+    {
+        int x = cell % grid.Width, y = cell / grid.Width, least = int.MaxValue;
+        foreach (var (aimX, aimY) in aims)
+            least = Math.Min(least, Math.Abs(x - aimX) + Math.Abs(y - aimY));
+        return Step * least;
     }
 
     // A wire one track beside another along its way is hard to follow.

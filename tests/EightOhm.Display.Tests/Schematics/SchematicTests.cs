@@ -42,7 +42,8 @@ public class SchematicTests
     {
         var circuit = Examples.Of(name);
         var texts = Texts(circuit.Draw().Svg, "value");
-        Assert.All(circuit.Elements.Where(e => e.Value is not (null or Gain) && e.Text.Length == 0 && e.Kind != ElementKind.Rail),
+        // A source of zero only brings a signal, and a gain stands in no triangle.
+        Assert.All(circuit.Elements.Where(e => e.Value is not (null or Gain) && e.Text.Length == 0 && e.Kind != ElementKind.Rail && QuantityKinds.Of(e.Value.GetType()).ToSi(e.Value) != 0),
             e => Assert.Contains(texts, t => t.Of == e.Name && t.Text == QuantityFormat.Short(e.Value!)));
     }
 
@@ -95,7 +96,7 @@ public class SchematicTests
         var svg = Examples.InputPair().Draw(annotate: new() { Shares = shares }).Svg;
         var bars = XDocument.Parse(svg).Root!.Elements().Where(e => e.Name.LocalName == "rect" && (string?)e.Attribute("class") == "f").Select(e => DrawnPart.Number(e.Attribute("width")!.Value)).Order().ToArray();
         Assert.Equal([0.2 * LabelBlock.BarWidth, 0.8 * LabelBlock.BarWidth], bars, (a, b) => Math.Abs(a - b) < 0.06);
-        Assert.Throws<ArgumentOutOfRangeException>(() => new Annotations { Shares = new Dictionary<string, Ratio> { ["R_1"] = Ratio.FromPercent(120) } });
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() => new Annotations { Shares = new Dictionary<string, Ratio> { ["R_1"] = Ratio.FromPercent(120) } });
     }
 
     // "−831.2 mV" as volts.

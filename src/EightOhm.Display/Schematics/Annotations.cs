@@ -30,6 +30,9 @@ public sealed partial record Annotations
         }
     } = new Dictionary<string, Ratio>();
 
+    /// <summary>Whether the elements' own values stand beside them; a drawing of a topology is clearer without.</summary>
+    public bool Values { get; init; } = true;
+
     /// <summary>The words beside an element.</summary>
     internal IEnumerable<string> Beside(string element)
     {
@@ -41,6 +44,6 @@ public sealed partial record Annotations
     internal string? At(string node) => Voltages.TryGetValue(node, out var voltage) ? QuantityFormat.Short(voltage) : null;
 
     /// <summary>All of it in words, by which a drawing is known again.</summary>
-    internal string Content => string.Join(';',
+    internal string Content => Values + string.Join(';',
         Currents.Select(c => $"{c.Key} {QuantityFormat.Short(c.Value)}").Concat(Voltages.Select(v => $"{v.Key} {QuantityFormat.Short(v.Value)}")).Concat(Shares.Select(s => $"{s.Key} {s.Value.DecimalFractions:R}")));
 }

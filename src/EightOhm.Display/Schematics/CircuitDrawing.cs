@@ -10,13 +10,15 @@ public static class CircuitDrawing
     /// <param name="circuit">The circuit, with a plan: <c>c.Plan("""…""")</c>, or places: <c>.At(2, 1)</c>.</param>
     /// <param name="title">Words above the drawing.</param>
     /// <param name="annotate">Currents, voltages or shares beside the elements.</param>
+    /// <param name="values">Whether the elements' values stand beside them; without, the drawing shows a topology.</param>
     /// <example><code>c.Draw("The input pair", annotate: Annotations.Of(c.Noise("out", from: "in").Budget(1.kHz)))</code></example>
     /// <returns>The drawing; a cell shows it as a picture, a console as a list of parts.</returns>
-    public static Schematic Draw(this Circuit circuit, string title = "", Annotations? annotate = null)
+    public static Schematic Draw(this Circuit circuit, string title = "", Annotations? annotate = null, bool values = true)
     {
         ArgumentNullException.ThrowIfNull(circuit);
         ArgumentNullException.ThrowIfNull(title);
-        return new(circuit, title, annotate ?? Annotations.None);
+        var notes = annotate ?? Annotations.None;
+        return new(circuit, title, values ? notes : notes with { Values = false });
     }
 
     /// <summary>The circuit at an operating point, with its currents and voltages.</summary>

@@ -16,7 +16,12 @@ internal static partial class DrawnText
     public static (string Stem, string Subscript) Split(string name)
     {
         if (name.Contains('_', StringComparison.Ordinal))
-            return (Minus(Symbols.Split(name).Stem), Minus(Symbols.Split(name).Subscript));
+        {
+            var (stem, subscript) = Symbols.Split(name);
+            // A word is no symbol: upper_base is the upper base.
+            return stem.Length > 2 && stem.All(char.IsLower) ? (Minus(name.Replace('_', ' ')), "") : (Minus(stem), Minus(subscript));
+        }
+
         var numbered = Numbered().Match(name);
         return numbered.Success ? (numbered.Groups[1].Value, numbered.Groups[2].Value) : (Minus(name), "");
     }

@@ -80,9 +80,14 @@ internal sealed class LabelRoom
         }
     }
 
-    /// <summary>Where the words of a symbol would usually stand; null where they stand in it or there are none.</summary>
+    /// <summary>Where the words of a symbol would usually stand; null where they stand in it, there are none, or wires leave there.</summary>
     /// <param name="symbol">In its place.</param>
-    public static Box? Usual(PlacedSymbol symbol) => symbol.Label is null || symbol.Symbol.NameRoom is not null ? null : Places(symbol).First().Box;
+    public static Box? Usual(PlacedSymbol symbol)
+    {
+        if (symbol.Label is null || symbol.Symbol.NameRoom is not null) return null;
+        var box = Places(symbol).First().Box;
+        return symbol.PinsAt.Any(p => box.Grow(PlacedSymbol.Grid).Holds(new Point(p.X, p.Y))) ? null : box;
+    }
 
     private static SetLabel Inside(PlacedSymbol symbol)
     {
@@ -105,13 +110,13 @@ internal sealed class LabelRoom
 
         if (s.IsPoint)
             return [Left(0), Right(0), Above(0), Below(0), Corner(true, true), Corner(false, true), Corner(true, false), Corner(false, false)];
-        var baseRight = s.Symbol.Pins.Any(p => p.Out == Way.ToRight);
-        IEnumerable<SetLabel> beside = baseRight && !s.Symbol.Pins.Any(p => p.Out == Way.ToLeft)
+        var (wiresRight, wiresLeft) = (s.Symbol.Pins.Any(p => p.Out == Way.ToRight), s.Symbol.Pins.Any(p => p.Out == Way.ToLeft));
+        IEnumerable<SetLabel> beside = wiresRight && !wiresLeft
             ? [Left(0), Left(-8), Left(8), Left(-16), Left(16), Right(-16), Right(16)]
             : [Right(0), Right(-8), Right(8), Right(-16), Right(16), Left(0), Left(-8), Left(8), Left(-16), Left(16)];
         IEnumerable<SetLabel> over =
             [Above(0), Below(0), Above(8), Above(-8), Above(16), Above(-16), Below(8), Below(-8), Below(16), Below(-16), Above(24), Above(-24), Below(24), Below(-24)];
-        return s.Lies ? over : [.. beside, .. over];
+        return s.Lies ? over : wiresLeft && wiresRight ? [.. over, .. beside] : [.. beside, .. over];
     }
 
     private bool Free(PlacedSymbol of, Box box)

@@ -34,12 +34,12 @@ internal static class OtherSymbols
 
     /// <summary>A rectifier bridge as one block.</summary>
     public static readonly Symbol Bridge = new(
-        [new("~1", -30, -20, Way.ToLeft), new("~2", -30, 20, Way.ToLeft), new("+", 30, -20, Way.ToRight), new("-", 30, 20, Way.ToRight)],
-        new(-26, -34, 52, 68),
+        [new("ac a", -30, -30, Way.ToLeft), new("ac b", -30, 30, Way.ToLeft), new("plus", 30, -30, Way.ToRight), new("minus", 30, 30, Way.ToRight)],
+        new(-26, -42, 52, 84),
         [
-            Rectangle(52, 68), Line(-30, -20, -26, -20), Line(-30, 20, -26, 20), Line(30, -20, 26, -20), Line(30, 20, 26, 20),
-            new Sign("~", new(-18, -20), 13), new Sign("~", new(-18, 20), 13), new Sign("+", new(18, -20), 13), new Sign("−", new(18, 20), 13),
-            Hollow(-7, -7, -7, 7, 6, 0), Line(6, -7, 6, 7), Line(-15, 0, -7, 0), Line(6, 0, 14, 0),
+            Rectangle(52, 84), Line(-30, -30, -26, -30), Line(-30, 30, -26, 30), Line(30, -30, 26, -30), Line(30, 30, 26, 30),
+            new Sign("~", new(-18, -30), 13), new Sign("~", new(-18, 30), 13), new Sign("+", new(18, -30), 13), new Sign("−", new(18, 30), 13),
+            Hollow(-8, -9, -8, 9, 8, 0), Line(8, -9, 8, 9), Line(-17, 0, 17, 0),
         ])
     { Turns = LeftOrRight };
 

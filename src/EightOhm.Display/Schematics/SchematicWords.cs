@@ -15,7 +15,7 @@ internal static class SchematicWords
 
     private static string Line(Element element, Annotations notes)
     {
-        var what = $"{Kind(element)} {element.Name}{(Value(element) is { Length: > 0 } value ? $" ({value})" : "")}";
+        var what = $"{Kind(element)} {element.Name}{(DrawnText.Value(element) is { Length: > 0 } value && (notes.Values || element.Text.Length > 0) ? $" ({value})" : "")}";
         var where = element.Kind switch
         {
             ElementKind.Coupling => $" between {string.Join(" and ", element.Refers)}",
@@ -28,8 +28,6 @@ internal static class SchematicWords
         var rail = element.Kind == ElementKind.Rail && notes.At(element.Name) is { } voltage ? [voltage] : Array.Empty<string>();
         return what + where + string.Concat(notes.Beside(element.Name).Concat(rail).Select(n => $", {n}"));
     }
-
-    private static string Value(Element element) => DrawnText.Value(element);
 
     private static string Node(string node) => node == Circuit.Ground ? "ground" : node;
 

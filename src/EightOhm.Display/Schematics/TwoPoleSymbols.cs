@@ -37,7 +37,7 @@ internal static class TwoPoleSymbols
     /// <summary>A current that a current elsewhere steers; it flows from the upper pole to the lower.</summary>
     public static readonly Symbol ControlledCurrent = Of(new(-14, -14, 28, 28), 14, Diamond(), Line(-14, 0, 14, 0), Arrow(0, 20, 0, 14, 6));
 
-    public static readonly Symbol Fuse = Of(new(-6, -15, 12, 30), 20, Rectangle(12, 30), Line(0, -16, 0, 16));
+    public static readonly Symbol Fuse = Of(new(-6, -15, 12, 30), 20, Rectangle(12, 30), Line(0, -20, 0, 20));
 
     public static readonly Symbol Lamp = Of(new(-12, -12, 24, 24), 12, Circle(0, 0, 12), Line(-8.5, -8.5, 8.5, 8.5), Line(-8.5, 8.5, 8.5, -8.5));
 
@@ -61,7 +61,7 @@ internal static class TwoPoleSymbols
     // Leads from the pins at 20 to where the body begins.
     private static Symbol Of(Box body, double begins, params ReadOnlySpan<Ink> ink)
     {
-        var leads = begins < 20 ? [Line(0, -20, 0, -begins), Line(0, begins, 0, 20)] : new Ink[] { Line(0, -20, 0, -15), Line(0, 15, 0, 20) };
+        Ink[] leads = begins < 20 ? [Line(0, -20, 0, -begins), Line(0, begins, 0, 20)] : [];
         return new([new("1", 0, -20, Way.Up), new("2", 0, 20, Way.Down)], body, [.. leads, .. ink]) { Turns = Any };
     }
 

@@ -66,4 +66,22 @@ public static partial class Examples
             -V  .    .    .    .    .    .
             """);
     }
+
+    /// <summary>V_BE multiplier, chapter 7b.</summary>
+    public static Circuit Multiplier()
+    {
+        var c = new Circuit();
+        c.Terminal("upper_base", "u");
+        c.Terminal("lower_base", "l");
+        c.Npn("Q_B", "u", "b", "l", new BipolarModel());
+        c.Resistor("R_2", "u", "b", 1.8.kOhm);
+        c.Resistor("R_1", "b", "l", 310.Ohm);
+        return c.Plan("""
+            .   upper_base
+            R_2 .
+            b*  Q_B
+            R_1 .
+            .   lower_base
+            """);
+    }
 }

@@ -1,6 +1,4 @@
-using EightOhm.Numerics;
-
-namespace EightOhm.Thermal;
+namespace EightOhm.Numerics;
 
 /// <summary>What an exponential does in a step of time, without losing digits when the step is short.</summary>
 internal static class Decay

@@ -2,10 +2,14 @@ using UnitsNet;
 
 namespace EightOhm.Quantities;
 
-// The same literals on whole numbers: an extension receiver is not converted from int to double.
+/// <summary>Numbers with units in the trade's own symbols: <c>100.W</c>, <c>8.Ohm</c>, <c>4.7.kOhm</c>, <c>3.3.nV_rtHz</c>.</summary>
+/// <remarks>Values are kept in the SI unit, by one rounded operation, so that 1.kV and 1000.V are the same value.
+/// Inside an expression tree the compiler refuses extension properties (CS9296); write <c>Literals.get_W(100)</c> there, or, in a notebook,
+/// write the literal: the kernel extension does that for you.</remarks>
+// On whole numbers the build writes the same: Alike.targets.
 public static partial class Literals
 {
-    extension(int x)
+    extension(double x)
     {
         /// <summary>So many kilovolts.</summary>
         public ElectricPotential kV => ElectricPotential.FromVolts(x * 1e3);

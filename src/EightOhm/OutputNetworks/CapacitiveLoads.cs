@@ -99,6 +99,6 @@ public sealed record CapacitiveLoads
     {
         var peak = function.Peak();
         var over = peak.Gain / function.Magnitude(default);
-        return over.Ratio > 1 + NoPeak ? (over, peak.Frequency) : (Gain.FromRatio(1), null);
+        return over.Ratio > 1 + NoPeak ? (over, (Frequency?)peak.Frequency) : (Gain.FromRatio(1), null);
     }
 }

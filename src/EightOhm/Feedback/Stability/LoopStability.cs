@@ -17,7 +17,7 @@ public sealed record LoopStability
         (Loop, ClosedLoopPoles, IsStable) = (loop, closed.Poles, closed.IsStable);
         (GainCrossings, PhaseCrossings) = (scan.GainCrossings(), scan.PhaseCrossings());
         var (at, peak) = scan.SensitivityPeak();
-        (SensitivityPeakFrequency, SensitivityPeak) = peak > 1 + NoPeak ? (at, peak) : (null, 1);
+        (SensitivityPeakFrequency, SensitivityPeak) = peak > 1 + NoPeak ? ((Frequency?)at, peak) : (null, 1);
     }
 
     /// <summary>The loop gain T that was looked at.</summary>

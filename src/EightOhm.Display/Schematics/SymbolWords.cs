@@ -25,9 +25,10 @@ internal static class SymbolWords
         }
 
         var lines = new List<LabelLine> { new(name, LabelRole.Name) };
-        if (DrawnText.Value(element) is { Length: > 0 } value && symbol.Symbol.NameRoom is null && (notes.Values || element.Text.Length > 0))
+        // The current at which a device was said to stand gives way to the one that was found.
+        if (!(element.Bias is not null && notes.Currents.ContainsKey(name)) && DrawnText.Value(element) is { Length: > 0 } value && symbol.Symbol.NameRoom is null && (notes.Values || element.Text.Length > 0))
             lines.Add(new(value, LabelRole.Value));
-        lines.AddRange(notes.Beside(name).Select(n => new LabelLine(n, LabelRole.Note)));
+        lines.AddRange(notes.Beside(name).Where(n => lines.All(l => l.Text != n)).Select(n => new LabelLine(n, LabelRole.Note)).ToArray());
         return Lines(lines, notes.Shares.TryGetValue(name, out var share) ? share.DecimalFractions : null);
     }
 

@@ -3,10 +3,10 @@ using EightOhm.Circuits;
 namespace EightOhm.Display.Schematics;
 
 /// <summary>Leads the wires: for each net the cheapest tree from pin to pin, few bends before short ways, no crossing without need.</summary>
-internal sealed class WireRouter
+internal sealed partial class WireRouter
 {
-    // Twice the prices, so that all are whole: a step, a bend, a crossing, a meeting of four, a step through the room of words, a step close beside another wire.
-    private const int Step = 2, Bend = 7, Crossing = 18, MeetingOfFour = 9, ThroughWords = 5, Beside = 2;
+    // Twice the prices, so that all are whole: a step, a bend, a crossing, a meeting of four, a step through the room of words, a step close beside another wire, a branch from a pin.
+    private const int Step = 2, Bend = 7, Crossing = 18, MeetingOfFour = 9, ThroughWords = 5, Beside = 2, AtPin = 4, Rounds = 3;
 
     private readonly WireGrid grid;
     private readonly List<string> nets;
@@ -14,7 +14,9 @@ internal sealed class WireRouter
     private readonly Dictionary<string, List<(int From, int To)>> lines = [];
     private readonly int[] price, from, stamp;
     private readonly HashSet<int> marks, bends;
+    private readonly Dictionary<int, int> leads;
     private readonly PriorityQueue<int, int> open = new();
+    private readonly List<(int X, int Y)> aims = [];
     private int turn;
 
     private WireRouter(WireGrid grid, IReadOnlyList<PlacedSymbol> symbols)
@@ -26,9 +28,14 @@ internal sealed class WireRouter
         foreach (var end in ends)
             grid.PinNet[end.Cell] = nets.IndexOf(end.Net);
         marks = [.. symbols.Where(s => s.Cell.Kind is PlanKind.Ground or PlanKind.Rail).Select(s => grid.Cell(s.X, s.Y))];
+        // Where two leads meet in one place, a wire may come from either.
+        leads = ends.Where(e => e.Pin.Out != default).GroupBy(e => e.Cell).Where(g => g.Count() == 1).ToDictionary(g => g.Key, g => Numbered(g.First().Pin.Out));
         bends = [.. symbols.Where(s => s.Cell.Kind == PlanKind.Bend).Select(s => grid.Cell(s.X, s.Y))];
         (price, from, stamp) = (new int[grid.Width * grid.Height * 4], new int[grid.Width * grid.Height * 4], new int[grid.Width * grid.Height * 4]);
     }
+
+    // As the grid counts directions.
+    private static int Numbered(Way way) => way == Way.Up ? 0 : way == Way.ToRight ? 1 : way == Way.Down ? 2 : 3;
 
     /// <summary>Lays all wires; the names of the nets that found no way.</summary>
     /// <param name="grid">The grid.</param>
@@ -89,15 +96,19 @@ internal sealed class WireRouter
         // Short nets first: they have the fewest ways. Then each once more, now that it sees all others.
         var order = Enumerable.Range(0, nets.Count).Where(n => pins[n].Count > 1).OrderBy(Reach).ToArray();
         var lost = new HashSet<string>();
-        for (var round = 0; round < 3; round++)
+        var moved = true;
+        for (var round = 0; round < Rounds && moved; round++)
         {
+            moved = false;
             foreach (var net in order)
             {
+                var before = grid.CellsOf(net);
                 grid.Clear(net);
                 foreach (var (cell, way) in lines.GetValueOrDefault(nets[net], []))
                     grid.Lay(cell, way, net);
                 if (Tree(net)) lost.Remove(nets[net]);
                 else lost.Add(nets[net]);
+                moved |= !grid.CellsOf(net).SequenceEqual(before);
             }
         }
 
@@ -169,76 +180,6 @@ internal sealed class WireRouter
             grid.Lift(cell, way);
             cell = grid.Beside(cell, way);
         }
-    }
-
-    // From all of the tree at once to the nearest pin that waits; the state in which it was reached.
-    private int? Reach(int net, List<int> tree, HashSet<int> waiting)
-    {
-        open.Clear();
-        turn++;
-        foreach (var cell in tree)
-        {
-            if (Crosses(cell, net)) continue;
-            var arms = grid.Arms(cell, net);
-            for (var way = 0; way < 4; way++)
-                if (grid.WireFrom(cell, way) == WireGrid.Free)
-                    Try(net, cell, way, arms >= 3 ? MeetingOfFour : 0, -1 - cell);
-        }
-
-        while (open.TryDequeue(out var state, out var paid))
-        {
-            if (paid > price[state]) continue;
-            var (cell, way) = (state / 4, state % 4);
-            if (waiting.Contains(cell)) return state;
-            if (grid.PinNet[cell] == net) continue;
-            var straightOnly = Crosses(cell, net);
-            for (var next = 0; next < 4; next++)
-            {
-                if (next == (way + 2) % 4 || (straightOnly && next != way)) continue;
-                Try(net, cell, next, paid + (next == way ? 0 : Bend), state);
-            }
-        }
-
-        return null;
-    }
-
-    private void Try(int net, int cell, int way, int paid, int back)
-    {
-        if (grid.WireFrom(cell, way) != WireGrid.Free) return;
-        var next = grid.Beside(cell, way);
-        if (grid.IsEdge(next) || (grid.PinNet[next] != WireGrid.Free && grid.PinNet[next] != net) || (grid.Blocked[next] && grid.PinNet[next] != net)) return;
-        // Out of a pin a wire leaves along its lead, into one it comes along it: to its side stands the symbol.
-        var cost = Step + (grid.Words[next] ? ThroughWords : 0);
-        for (var side = 0; side < 4; side++)
-        {
-            var wire = grid.WireFrom(next, side);
-            if (wire == WireGrid.Free || wire == net) continue;
-            // Another net is there: only straight over a straight wire.
-            if (side == way || side == (way + 2) % 4 || grid.WireFrom(next, (side + 2) % 4) != wire) return;
-            cost += Crossing / 2;
-        }
-
-        cost += Near(next, (way + 1) % 4, way, net) + Near(next, (way + 3) % 4, way, net);
-        var state = (next * 4) + way;
-        if (stamp[state] == turn && price[state] <= paid + cost) return;
-        (stamp[state], price[state], from[state]) = (turn, paid + cost, back);
-        open.Enqueue(state, paid + cost);
-    }
-
-    // A wire one track beside another along its way is hard to follow.
-    private int Near(int cell, int side, int way, int net)
-    {
-        var beside = grid.Beside(cell, side);
-        if (grid.IsEdge(beside)) return 0;
-        var wire = grid.WireFrom(beside, (way + 2) % 4);
-        return (wire != WireGrid.Free && wire != net) || grid.Blocked[beside] ? Beside : 0;
-    }
-
-    private bool Crosses(int cell, int net)
-    {
-        for (var way = 0; way < 4; way++)
-            if (grid.WireFrom(cell, way) is var wire && wire != WireGrid.Free && wire != net) return true;
-        return false;
     }
 
     private List<int> Walk(int net, int end, List<int> tree)

@@ -42,7 +42,8 @@ public class SchematicTests
     {
         var circuit = Examples.Of(name);
         var texts = Texts(circuit.Draw().Svg, "value");
-        Assert.All(circuit.Elements.Where(e => e.Value is not (null or Gain) && e.Text.Length == 0 && e.Kind != ElementKind.Rail),
+        // A source of zero only brings a signal, and a gain stands in no triangle.
+        Assert.All(circuit.Elements.Where(e => e.Value is not (null or Gain) && e.Text.Length == 0 && e.Kind != ElementKind.Rail && QuantityKinds.Of(e.Value.GetType()).ToSi(e.Value) != 0),
             e => Assert.Contains(texts, t => t.Of == e.Name && t.Text == QuantityFormat.Short(e.Value!)));
     }
 
@@ -75,17 +76,34 @@ public class SchematicTests
         var circuit = Examples.InputPair();
         var notes = new Annotations
         {
-            Currents = new Dictionary<string, ElectricCurrent> { ["Q_1"] = 1.9837.mA, ["Q_2"] = 2.0163.mA },
-            Voltages = new Dictionary<string, ElectricPotential> { ["tail"] = -0.8312.V, ["out"] = 38.21.V },
+            Currents = new Dictionary<string, ElectricCurrent> { ["Q_1"] = ElectricCurrent.FromAmperes(1.98372e-3), ["R_5"] = ElectricCurrent.FromAmperes(2.016281e-3) },
+            Voltages = new Dictionary<string, ElectricPotential> { ["tail"] = ElectricPotential.FromVolts(-0.8312345), ["out"] = ElectricPotential.FromVolts(38.21456) },
             Shares = new Dictionary<string, Ratio> { ["R_1"] = Ratio.FromPercent(31.25), ["R_2"] = Ratio.FromPercent(68.75) },
         };
         var drawing = circuit.Draw(annotate: notes);
-        var drawn = Texts(drawing.Svg, "note");
-        Assert.Equal(["Q_1 1.984 mA", "Q_2 2.016 mA", "R_1 31.25 %", "R_2 68.75 %", "out 38.21 V", "tail −831.2 mV"], drawn.Select(t => $"{t.Of ?? t.Node} {t.Text}").Order(StringComparer.Ordinal));
+        var drawn = Texts(drawing.Svg, "note").ToDictionary(t => t.Of ?? t.Node!, t => Number(t.Text));
+        var given = notes.Currents.ToDictionary(c => c.Key, c => c.Value.Amperes).Concat(notes.Voltages.ToDictionary(v => v.Key, v => v.Value.Volts)).Concat(notes.Shares.ToDictionary(s => s.Key, s => s.Value.DecimalFractions)).ToArray();
+        Assert.Equal(given.Length, drawn.Count);
+        Assert.All(given, g => Assert.InRange(drawn[g.Key] / g.Value, 0.9995, 1.0005));
         Assert.Empty(new DrawnNetlist(drawing.Svg).Faults(circuit).Concat(DrawnLooks.Faults(drawing.Svg)));
-        var bars = XDocument.Parse(drawing.Svg).Root!.Elements().Where(e => e.Name.LocalName == "rect" && (string?)e.Attribute("class") == "f").Select(e => DrawnPart.Number(e.Attribute("width")!.Value)).ToArray();
-        Assert.Equal(LabelBlock.BarWidth, bars.Sum(), 0.2);
-        Assert.All(["1.984 mA", "−831.2 mV", "68.75 %"], t => Assert.Contains(t, drawing.AltText, StringComparison.Ordinal));
+        Assert.All(drawn.Keys.Zip(Texts(drawing.Svg, "note")), t => Assert.Contains(t.Second.Text, drawing.AltText, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_bar_is_as_long_as_its_share()
+    {
+        var shares = new Dictionary<string, Ratio> { ["R_1"] = Ratio.FromPercent(20), ["R_2"] = Ratio.FromPercent(80) };
+        var svg = Examples.InputPair().Draw(annotate: new() { Shares = shares }).Svg;
+        var bars = XDocument.Parse(svg).Root!.Elements().Where(e => e.Name.LocalName == "rect" && (string?)e.Attribute("class") == "f").Select(e => DrawnPart.Number(e.Attribute("width")!.Value)).Order().ToArray();
+        Assert.Equal([0.2 * LabelBlock.BarWidth, 0.8 * LabelBlock.BarWidth], bars, (a, b) => Math.Abs(a - b) < 0.06);
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() => new Annotations { Shares = new Dictionary<string, Ratio> { ["R_1"] = Ratio.FromPercent(120) } });
+    }
+
+    // "−831.2 mV" as volts.
+    private static double Number(string text)
+    {
+        var (number, unit) = (text.Split(' ')[0].Replace('−', '-'), text.Split(' ')[1]);
+        return double.Parse(number, CultureInfo.InvariantCulture) * unit switch { "mA" or "mV" => 1e-3, "A" or "V" => 1, "%" => 0.01, _ => double.NaN };
     }
 
     private static string SchematicSvgOf(string name) => SchematicSvg.Write(SchematicSheet.Of(Examples.Of(name), Annotations.None), name);

@@ -24,7 +24,7 @@ public static class LoopTables
             where T : struct
         {
             if (value is { } v)
-                rows.Add([what, symbol, QuantityFormat.Short(v, Digits)]);
+                rows.Add([what, symbol, Of(v)]);
         }
 
         Add(stability.GainCrossings.Count > 1 ? "least phase margin" : "phase margin", "PM", stability.PhaseMargin);
@@ -61,7 +61,7 @@ public static class LoopTables
             ["harmonic", "at", "before", "loop gain there", "after"],
             [
                 .. harmonics.Harmonics.Where(h => h.Before.DecimalFractions > 0).Select(IReadOnlyList<string> (h) =>
-                    [$"{h.Number}", QuantityFormat.Short(h.Frequency), Short(h.Before), QuantityFormat.Short(h.LoopGain, Digits), Short(h.After)]),
+                    [$"{h.Number}", QuantityFormat.Short(h.Frequency), Short(h.Before), Of(h.LoopGain), Short(h.After)]),
                 ["all", "", Short(harmonics.Before), "", Short(harmonics.After)],
             ],
             [1, 2, 3, 4],
@@ -134,7 +134,11 @@ public static class LoopTables
     }
 
     private static string Or<T>(T? value)
-        where T : struct => value is { } v ? QuantityFormat.Short(v, 3) : "–";
+        where T : struct => value is { } v ? Of(v, 3) : "–";
+
+    // Margins and peaks are spoken of in decibels.
+    private static string Of<T>(T value, int digits = Digits)
+        where T : struct => value is Gain { Ratio: not 0 } gain ? $"{QuantityFormat.Short(gain.Decibels, digits)} dB" : QuantityFormat.Short(value, digits);
 
     private static string Short(UnitsNet.Ratio ratio) => QuantityFormat.Short(ratio, 3);
 }

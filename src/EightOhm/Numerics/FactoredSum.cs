@@ -7,7 +7,7 @@ namespace EightOhm.Numerics;
 /// All roots together by the iteration of Ehrlich and Aberth, each then checked by putting it in.</remarks>
 internal static class FactoredSum
 {
-    // What may be left over at a root, of the two products there: rounding in the factors costs a few parts in 10¹⁶ each.
+    // What may be left over at a root: of the two products there, or, where it lies a hair beside a factor of one of them and both are rounding alone, of the root itself.
     private const double LeftOver = 1e-9;
 
     /// <summary>The sum's leading coefficient and its roots, each complex one beside its conjugate.</summary>
@@ -30,7 +30,7 @@ internal static class FactoredSum
         var roots = degree == 0 ? [] : Aberth.Roots(FirstGuess.Of(coefficients), sum.NewtonStep, sum.LeftOverAt);
         Conjugates.Settle(roots);
         foreach (var root in roots)
-            if (!(sum.LeftOverAt(root) <= LeftOver))
+            if (!(sum.LeftOverAt(root) <= LeftOver) && !(sum.NewtonStep(root).Magnitude <= LeftOver * root.Magnitude))
                 throw new InvalidOperationException($"A root near {root.Magnitude * scale / (2 * Math.PI):0.###E+0} Hz could not be confirmed by putting it in: the factors lie too close to each other or too far apart for double precision. Leave out the poles and zeros that do not matter here.");
         return (coefficients[^1] / Math.Pow(scale, degree), [.. common, .. roots.Select(r => r * scale)]);
     }

@@ -11,7 +11,7 @@ namespace EightOhm.OutputNetworks;
 /// <param name="PhaseMargin">The loop's phase margin; none where it is unstable or nowhere crosses.</param>
 /// <param name="SensitivityPeak">The greatest |1/(1 + T)|; none where it is unstable; 1 of an ideal amplifier.</param>
 /// <param name="Peak">The highest gain at the terminals over that at 0 Hz; none where it is unstable.</param>
-/// <param name="PeakFrequency">Where that is.</param>
+/// <param name="PeakFrequency">Where that is; none where the gain nowhere passes that at 0 Hz.</param>
 /// <param name="Poles">The closed loop's poles with it: over the capacitors they draw the movement of the roots.</param>
 public sealed record CapacitiveLoad(
     [property: Symbol("C_L")] ElectricCapacitance Capacitance,
@@ -27,6 +27,8 @@ public sealed record CapacitiveLoad(
 /// coil and capacitor, which a perfect amplifier has too, and only the resistors across coil and load hold it down.</remarks>
 public sealed record CapacitiveLoads
 {
+    private const double NoPeak = 1e-6;
+
     private CapacitiveLoads(IReadOnlyList<CapacitiveLoad> loads) => Loads = loads;
 
     /// <summary>One for each capacitor, in their order.</summary>
@@ -79,8 +81,8 @@ public sealed record CapacitiveLoads
     {
         if (loop is null)
         {
-            var alone = toEnd.Peak();
-            return new(c, true, null, 1, alone.Gain / toEnd.Magnitude(default), alone.Frequency, toEnd.Poles);
+            var (gain, at) = Over(toEnd);
+            return new(c, true, null, 1, gain, at, toEnd.Poles);
         }
 
         var stability = LoopStability.Of(loop);
@@ -88,7 +90,15 @@ public sealed record CapacitiveLoads
         var closed = loop.ClosedWith(TransferFunction.Constant(1)) * toEnd;
         if (!stability.IsStable || !closed.IsStable)
             return new(c, false, null, null, null, null, closed.Poles);
-        var peak = closed.Peak();
-        return new(c, true, stability.PhaseMargin, stability.SensitivityPeak, peak.Gain / closed.Magnitude(default), peak.Frequency, closed.Poles);
+        var (peak, where) = Over(closed);
+        return new(c, true, stability.PhaseMargin, stability.SensitivityPeak, peak, where, closed.Poles);
+    }
+
+    // The highest gain over that at 0 Hz, and where it is if it is above that at all.
+    private static (Gain Peak, Frequency? At) Over(TransferFunction function)
+    {
+        var peak = function.Peak();
+        var over = peak.Gain / function.Magnitude(default);
+        return over.Ratio > 1 + NoPeak ? (over, (Frequency?)peak.Frequency) : (Gain.FromRatio(1), null);
     }
 }

@@ -82,14 +82,14 @@ public class CompensationChecks
     public void An_ideal_second_stage_by_node_equations()
     {
         var rows = Reference.Read("ideal-miller.csv");
-        Check.Computed(rows, r => MillerLoop.OpenLoopUnity(r["g_m1"].S, ElectricCapacitance.FromFarads(r["C"])), "f_ol", 1e-8);
-        Check.Computed(rows, r => MillerLoop.Crossover(r["g_m1"].S, ElectricCapacitance.FromFarads(r["C"]), r["G"].ratio), "f_x", 1e-8);
-        Check.Computed(rows, r => MillerLoop.CapacitorFor(r["g_m1"].S, r["f_x"].Hz, r["G"].ratio), "C", 1e-8);
-        Check.Computed(rows, r => SlewRate.OfCrossover(r["f_x"].Hz, r["G"].ratio, r["I"].A, r["g_m1"].S), "SR", 1e-8);
-        Check.Computed(rows, r => SlewRate.LargestStep(SlewRate.Available(r["I"].A, ElectricCapacitance.FromFarads(r["C"])), r["f_x"].Hz), "V_crit");
+        Check.Computed(rows, r => MillerLoop.OpenLoopUnity(ElectricConductance.FromSiemens(r["g_m1"]), ElectricCapacitance.FromFarads(r["C"])), "f_ol", 1e-8);
+        Check.Computed(rows, r => MillerLoop.Crossover(ElectricConductance.FromSiemens(r["g_m1"]), ElectricCapacitance.FromFarads(r["C"]), Gain.FromRatio(r["G"])), "f_x", 1e-8);
+        Check.Computed(rows, r => MillerLoop.CapacitorFor(ElectricConductance.FromSiemens(r["g_m1"]), Frequency.FromHertz(r["f_x"]), Gain.FromRatio(r["G"])), "C", 1e-8);
+        Check.Computed(rows, r => SlewRate.OfCrossover(Frequency.FromHertz(r["f_x"]), Gain.FromRatio(r["G"]), ElectricCurrent.FromAmperes(r["I"]), ElectricConductance.FromSiemens(r["g_m1"])), "SR", 1e-8);
+        Check.Computed(rows, r => SlewRate.LargestStep(SlewRate.Available(ElectricCurrent.FromAmperes(r["I"]), ElectricCapacitance.FromFarads(r["C"])), Frequency.FromHertz(r["f_x"])), "V_crit");
         var inner = Reference.Read("inner-loop.csv");
-        Check.Computed(inner, r => MillerLoop.InnerUnity(r["g_m2"].S, ElectricCapacitance.FromFarads(r["C"]), ElectricCapacitance.FromFarads(r["C_1"]), ElectricCapacitance.FromFarads(r["C_2"])), "f_in", 1e-8);
-        Check.Computed(inner, r => MillerLoop.RightZero(r["g_m2"].S, ElectricCapacitance.FromFarads(r["C"])), "f_z");
+        Check.Computed(inner, r => MillerLoop.InnerUnity(ElectricConductance.FromSiemens(r["g_m2"]), ElectricCapacitance.FromFarads(r["C"]), ElectricCapacitance.FromFarads(r["C_1"]), ElectricCapacitance.FromFarads(r["C_2"])), "f_in", 1e-8);
+        Check.Computed(inner, r => MillerLoop.RightZero(ElectricConductance.FromSiemens(r["g_m2"]), ElectricCapacitance.FromFarads(r["C"])), "f_z");
     }
 
     [Fact]
@@ -120,14 +120,14 @@ public class CompensationChecks
     {
         var rows = Reference.Read("two-pole.csv");
         Check.Computed(rows, r => TwoPole.SeriesCapacitance(ElectricCapacitance.FromFarads(r["C_1"]), ElectricCapacitance.FromFarads(r["C_2"])), "C_s");
-        Check.Computed(rows, r => TwoPole.ZeroFrequency(r["R"].Ohm, ElectricCapacitance.FromFarads(r["C_1"]), ElectricCapacitance.FromFarads(r["C_2"])), "f_z");
-        Check.Computed(rows, r => TwoPole.MoreGain(r["f_z"].Hz, r["f"].Hz), "more");
-        Check.Computed(rows, r => TwoPole.PhaseCost(r["f_z"].Hz, r["f"].Hz), "cost");
+        Check.Computed(rows, r => TwoPole.ZeroFrequency(ElectricResistance.FromOhms(r["R"]), ElectricCapacitance.FromFarads(r["C_1"]), ElectricCapacitance.FromFarads(r["C_2"])), "f_z");
+        Check.Computed(rows, r => TwoPole.MoreGain(Frequency.FromHertz(r["f_z"]), Frequency.FromHertz(r["f"])), "more");
+        Check.Computed(rows, r => TwoPole.PhaseCost(Frequency.FromHertz(r["f_z"]), Frequency.FromHertz(r["f"])), "cost");
         var lead = Reference.Read("lead-network.csv");
-        Check.Computed(lead, r => LeadNetwork.ZeroFrequency(r["R_f"].Ohm, ElectricCapacitance.FromFarads(r["C_f"])), "f_z");
-        Check.Computed(lead, r => LeadNetwork.PoleFrequency(r["R_f"].Ohm, r["R_g"].Ohm, ElectricCapacitance.FromFarads(r["C_f"]), ElectricCapacitance.FromFarads(r["C_n"])), "f_p");
-        Check.Computed(lead, r => LeadNetwork.AgainstStray(ElectricCapacitance.FromFarads(r["C_n"]), r["R_g"].Ohm, r["R_f"].Ohm), "C_flat");
-        Check.Computed(lead, r => LeadNetwork.CapacitorFor(r["R_f"].Ohm, r["f_z"].Hz), "C_f");
+        Check.Computed(lead, r => LeadNetwork.ZeroFrequency(ElectricResistance.FromOhms(r["R_f"]), ElectricCapacitance.FromFarads(r["C_f"])), "f_z");
+        Check.Computed(lead, r => LeadNetwork.PoleFrequency(ElectricResistance.FromOhms(r["R_f"]), ElectricResistance.FromOhms(r["R_g"]), ElectricCapacitance.FromFarads(r["C_f"]), ElectricCapacitance.FromFarads(r["C_n"])), "f_p");
+        Check.Computed(lead, r => LeadNetwork.AgainstStray(ElectricCapacitance.FromFarads(r["C_n"]), ElectricResistance.FromOhms(r["R_g"]), ElectricResistance.FromOhms(r["R_f"])), "C_flat");
+        Check.Computed(lead, r => LeadNetwork.CapacitorFor(ElectricResistance.FromOhms(r["R_f"]), Frequency.FromHertz(r["f_z"])), "C_f");
     }
 
     [Fact]
@@ -139,7 +139,7 @@ public class CompensationChecks
         Check.Check(() => LoopResistance.ShuntInput(r_i, 358.7 / 47), "162.2 ohm", Sedra("Ex 8.3, p. 821"));
         Check.Check(() => LoopResistance.ShuntInput(current, 201.45 * 3.4 / 13.4), "29.5 ohm", Sedra("Ex 8.4, p. 825"));
         var rows = Reference.Read("loop-resistances.csv");
-        Check.Computed(rows, r => LoopResistance.Inductance(r["r"].Ohm, r["f_x"].Hz), "L");
-        Check.Computed(rows, r => LoopResistance.ShuntInput(r["r"].Ohm, r["T"]), "shunt");
+        Check.Computed(rows, r => LoopResistance.Inductance(ElectricResistance.FromOhms(r["r"]), Frequency.FromHertz(r["f_x"])), "L");
+        Check.Computed(rows, r => LoopResistance.ShuntInput(ElectricResistance.FromOhms(r["r"]), r["T"]), "shunt");
     }
 }

@@ -32,23 +32,23 @@ public class OutputNetworkChecks
     public void Coils_by_elliptic_integrals()
     {
         var rows = Reference.Read("air-coils.csv");
-        Check.Computed(rows, r => AirCoil.Inductance(r["n"], r["D"].m, r["l"].m), "L", 0.01);
+        Check.Computed(rows, r => AirCoil.Inductance(r["n"], Length.FromMeters(r["D"]), Length.FromMeters(r["l"])), "L", 0.01);
         var wire = Reference.Read("coil-wire.csv");
-        Check.Computed(wire, r => AirCoil.WireLength(r["n"], r["D"].m, r["leads"].m), "l_w");
-        Check.Computed(wire, r => AirCoil.Resistance(r["l_w"].m, r["d_w"].m, r["T_C"].degC), "R");
-        Check.Computed(wire, r => AirCoil.Heat(r["I_rms"].A, r["R"].Ohm), "P");
+        Check.Computed(wire, r => AirCoil.WireLength(r["n"], Length.FromMeters(r["D"]), Length.FromMeters(r["leads"])), "l_w");
+        Check.Computed(wire, r => AirCoil.Resistance(Length.FromMeters(r["l_w"]), Length.FromMeters(r["d_w"]), Temperature.FromDegreesCelsius(r["T_C"])), "R");
+        Check.Computed(wire, r => AirCoil.Heat(ElectricCurrent.FromAmperes(r["I_rms"]), ElectricResistance.FromOhms(r["R"])), "P");
     }
 
     [Fact]
     public void Coil_and_Zobel_network_by_complex_node_equations()
     {
         var rows = Reference.Read("output-network.csv");
-        Check.Computed(rows, r => DampedCoil.SeriesResistance(r["f"].Hz, r["L"].H, r["R"].Ohm), "R_s");
-        Check.Computed(rows, r => DampedCoil.SeriesReactance(r["f"].Hz, r["L"].H, r["R"].Ohm), "X_s");
-        Check.Computed(rows, r => DampedCoil.Level(r["f"].Hz, r["R_L"].Ohm, r["L"].H, r["R"].Ohm), "level");
-        Check.Computed(rows, r => DampedCoil.DampingFactor(r["f"].Hz, r["R_L"].Ohm, r["L"].H, r["R"].Ohm), "DF");
-        Check.Computed(rows, r => Zobel.Dissipation(r["V"].V, r["f"].Hz, r["R_Z"].Ohm, ElectricCapacitance.FromFarads(r["C_Z"])), "P_Z");
-        Check.Computed(rows, r => Zobel.Corner(r["R_Z"].Ohm, ElectricCapacitance.FromFarads(r["C_Z"])), "f_Z");
+        Check.Computed(rows, r => DampedCoil.SeriesResistance(Frequency.FromHertz(r["f"]), ElectricInductance.FromHenries(r["L"]), ElectricResistance.FromOhms(r["R"])), "R_s");
+        Check.Computed(rows, r => DampedCoil.SeriesReactance(Frequency.FromHertz(r["f"]), ElectricInductance.FromHenries(r["L"]), ElectricResistance.FromOhms(r["R"])), "X_s");
+        Check.Computed(rows, r => DampedCoil.Level(Frequency.FromHertz(r["f"]), ElectricResistance.FromOhms(r["R_L"]), ElectricInductance.FromHenries(r["L"]), ElectricResistance.FromOhms(r["R"])), "level");
+        Check.Computed(rows, r => DampedCoil.DampingFactor(Frequency.FromHertz(r["f"]), ElectricResistance.FromOhms(r["R_L"]), ElectricInductance.FromHenries(r["L"]), ElectricResistance.FromOhms(r["R"])), "DF");
+        Check.Computed(rows, r => Zobel.Dissipation(ElectricPotential.FromVolts(r["V"]), Frequency.FromHertz(r["f"]), ElectricResistance.FromOhms(r["R_Z"]), ElectricCapacitance.FromFarads(r["C_Z"])), "P_Z");
+        Check.Computed(rows, r => Zobel.Corner(ElectricResistance.FromOhms(r["R_Z"]), ElectricCapacitance.FromFarads(r["C_Z"])), "f_Z");
     }
 
     [Fact]

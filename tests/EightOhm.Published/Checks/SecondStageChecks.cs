@@ -54,15 +54,15 @@ public class SecondStageChecks
     {
         var rows = Reference.Read("second-stage.csv");
         var forty = 40.V_per_us;
-        Check.Computed(rows, r => StageCurrent.Needed(forty, ElectricCapacitance.FromFarads(r["C"]), ElectricCapacitance.FromFarads(r["C_s"]), r["I_B"].A), "I_need");
-        Check.Computed(rows, r => StageCurrent.SlewRate(r["I"].A, r["I_B"].A, ElectricCapacitance.FromFarads(r["C"]), ElectricCapacitance.FromFarads(r["C_s"])), "SR");
-        Check.Computed(rows, r => StageHeat.Idle(r["V"].V, r["I"].A), "P_idle");
-        Check.Computed(rows, r => StageHeat.LimitedCurrent(r["V_BE"].V, r["R_E"].Ohm), "I_lim");
-        Check.Computed(rows, r => StageHeat.LimitedFault(r["V"].V, r["V_BE"].V, r["R_E"].Ohm), "P_lim");
-        Check.Computed(rows, r => StageHeat.UnlimitedFault(r["V"].V, r["I_1"].A, r["h_FE"]), "P_unl");
-        Check.Computed(rows, r => StageGain.Transconductance(r["I"].A, r["R_E"].Ohm, r["T_C"].degC), "g_m2");
-        Check.Computed(rows, r => PushPull.Transconductance(r["I"].A, r["R_E"].Ohm, r["T_C"].degC), "g_pp");
-        Check.Computed(rows, r => PushPull.ClassACurrent(r["I"].A) / 2, "I");
+        Check.Computed(rows, r => StageCurrent.Needed(forty, ElectricCapacitance.FromFarads(r["C"]), ElectricCapacitance.FromFarads(r["C_s"]), ElectricCurrent.FromAmperes(r["I_B"])), "I_need");
+        Check.Computed(rows, r => StageCurrent.SlewRate(ElectricCurrent.FromAmperes(r["I"]), ElectricCurrent.FromAmperes(r["I_B"]), ElectricCapacitance.FromFarads(r["C"]), ElectricCapacitance.FromFarads(r["C_s"])), "SR");
+        Check.Computed(rows, r => StageHeat.Idle(ElectricPotential.FromVolts(r["V"]), ElectricCurrent.FromAmperes(r["I"])), "P_idle");
+        Check.Computed(rows, r => StageHeat.LimitedCurrent(ElectricPotential.FromVolts(r["V_BE"]), ElectricResistance.FromOhms(r["R_E"])), "I_lim");
+        Check.Computed(rows, r => StageHeat.LimitedFault(ElectricPotential.FromVolts(r["V"]), ElectricPotential.FromVolts(r["V_BE"]), ElectricResistance.FromOhms(r["R_E"])), "P_lim");
+        Check.Computed(rows, r => StageHeat.UnlimitedFault(ElectricPotential.FromVolts(r["V"]), ElectricCurrent.FromAmperes(r["I_1"]), r["h_FE"]), "P_unl");
+        Check.Computed(rows, r => StageGain.Transconductance(ElectricCurrent.FromAmperes(r["I"]), ElectricResistance.FromOhms(r["R_E"]), Temperature.FromDegreesCelsius(r["T_C"])), "g_m2");
+        Check.Computed(rows, r => PushPull.Transconductance(ElectricCurrent.FromAmperes(r["I"]), ElectricResistance.FromOhms(r["R_E"]), Temperature.FromDegreesCelsius(r["T_C"])), "g_pp");
+        Check.Computed(rows, r => PushPull.ClassACurrent(ElectricCurrent.FromAmperes(r["I"])) / 2, "I");
     }
 
     [Fact]
@@ -70,9 +70,9 @@ public class SecondStageChecks
     {
         var single = Reference.Read("early-harmonics.csv");
         ElectricPotential psi = 0.75.V;
-        Check.Computed(single, r => SummingNode.EarlyHarmonic((int)r["n"], r["I"].A, r["h_FE"], r["V_A"].V, r["V"].V, r["V_p"].V), "i_n", 1e-8);
-        Check.Computed(single, r => SummingNode.Capacitance(ElectricCapacitance.FromFarads(r["C_0"]), r["V_0"].V, r["V"].V, psi, 0.33), "C");
-        Check.Computed(single, r => SummingNode.AtOutput(r["i_n"].A, r["g_m1"].S, r["G"].ratio, r["V_p"].V), "d", 1e-8);
+        Check.Computed(single, r => SummingNode.EarlyHarmonic((int)r["n"], ElectricCurrent.FromAmperes(r["I"]), r["h_FE"], ElectricPotential.FromVolts(r["V_A"]), ElectricPotential.FromVolts(r["V"]), ElectricPotential.FromVolts(r["V_p"])), "i_n", 1e-8);
+        Check.Computed(single, r => SummingNode.Capacitance(ElectricCapacitance.FromFarads(r["C_0"]), ElectricPotential.FromVolts(r["V_0"]), ElectricPotential.FromVolts(r["V"]), psi, 0.33), "C");
+        Check.Computed(single, r => SummingNode.AtOutput(ElectricCurrent.FromAmperes(r["i_n"]), ElectricConductance.FromSiemens(r["g_m1"]), Gain.FromRatio(r["G"]), ElectricPotential.FromVolts(r["V_p"])), "d", 1e-8);
         var rows = Reference.Read("summing-node.csv");
         const string name = "SecondStage.Errors";
         Check.Solved(name, rows, r => Or(r, Of(r).Harmonics[0].FromCapacitance), "C2", 1e-8);
@@ -95,7 +95,7 @@ public class SecondStageChecks
     public void Recovery_by_the_charge_that_is_left()
     {
         var rows = Reference.Read("recovery.csv");
-        Check.Computed(rows, r => Recovery.Time(r["tau_s"].s, r["I_f"].A, r["I_n"].A), "t", 1e-8);
-        Check.Computed(rows, r => Recovery.ShareOfCycle(r["t"].s, r["f"].Hz), "share");
+        Check.Computed(rows, r => Recovery.Time(Duration.FromSeconds(r["tau_s"]), ElectricCurrent.FromAmperes(r["I_f"]), ElectricCurrent.FromAmperes(r["I_n"])), "t", 1e-8);
+        Check.Computed(rows, r => Recovery.ShareOfCycle(Duration.FromSeconds(r["t"]), Frequency.FromHertz(r["f"])), "share");
     }
 }

@@ -66,7 +66,7 @@ public static partial class TwoPole
     /// <summary>What the zero still takes from the phase margin at the crossover: 90° − arctan(f_x/f_z).</summary>
     /// <param name="f_z">The zero; greater than 0 Hz.</param>
     /// <param name="f_x">The loop crossover; greater than 0 Hz.</param>
-    /// <returns>The loss of phase margin beside one pole, 0° to 90°.</returns>
+    /// <returns>The loss of phase margin beside one pole, 0 to 90, in degrees.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
     [Formula(Source, Symbol = "phi_z")]
     [RecordName("two-pole.phase-cost")]

@@ -9,11 +9,15 @@ namespace EightOhm.Feedback;
 /// and one with a fine margin at one of its crossings may not be. Where the loop is unstable there are no margins, because a margin would be read as safety.</remarks>
 public sealed record LoopStability
 {
+    // Far above the crossover 1/(1 + T) comes to one from either side.
+    private const double NoPeak = 1e-4;
+
     private LoopStability(TransferFunction loop, TransferFunction closed, LoopScan scan)
     {
         (Loop, ClosedLoopPoles, IsStable) = (loop, closed.Poles, closed.IsStable);
         (GainCrossings, PhaseCrossings) = (scan.GainCrossings(), scan.PhaseCrossings());
-        (SensitivityPeakFrequency, SensitivityPeak) = scan.SensitivityPeak();
+        var (at, peak) = scan.SensitivityPeak();
+        (SensitivityPeakFrequency, SensitivityPeak) = peak > 1 + NoPeak ? ((Frequency?)at, peak) : (null, 1);
     }
 
     /// <summary>The loop gain T that was looked at.</summary>
@@ -54,7 +58,7 @@ public sealed record LoopStability
     [Symbol("M_s")]
     public double? SensitivityPeak { get => IsStable ? field : null; }
 
-    /// <summary>Where that is. None of an unstable loop.</summary>
+    /// <summary>Where that is. None of an unstable loop, and of one that nowhere raises an error.</summary>
     [Symbol("f_Ms")]
     public Frequency? SensitivityPeakFrequency { get => IsStable ? field : null; }
 
@@ -88,7 +92,7 @@ public sealed record LoopStability
         if (GainMargin is { } gm)
             parts.Add($"gain margin {QuantityFormat.Short(gm)}");
         if (SensitivityPeak is { } peak)
-            parts.Add($"|1/(1 + T)| up to {QuantityFormat.Short(peak)} at {QuantityFormat.Short(SensitivityPeakFrequency!.Value)}");
+            parts.Add($"|1/(1 + T)| up to {QuantityFormat.Short(peak)}{(SensitivityPeakFrequency is { } where ? $" at {QuantityFormat.Short(where)}" : "")}");
         return string.Join(", ", parts);
     }
 

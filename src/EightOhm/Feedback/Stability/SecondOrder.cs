@@ -44,7 +44,7 @@ public static partial class SecondOrder
 
     /// <summary>The phase margin of the loop: arctan(2ζ/√(√(1 + 4ζ⁴) − 2ζ²)).</summary>
     /// <param name="zeta">The damping of the closed loop; 0 to 10.</param>
-    /// <returns>The phase margin, 0° to 90°.</returns>
+    /// <returns>The phase margin, 0 to 90, in degrees.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The damping is out of range.</exception>
     /// <example><code>SecondOrder.PhaseMargin(0.5)   // 51.83°</code></example>
     [Formula(Source, Symbol = "PM")]

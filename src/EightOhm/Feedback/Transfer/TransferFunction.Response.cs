@@ -33,6 +33,16 @@ public sealed partial class TransferFunction
     /// <exception cref="InvalidOperationException">There is a pole at exactly that frequency.</exception>
     public Complex Value(Frequency f) => At(2 * Math.PI * Guard.NotNegative(f).Hertz);
 
+    /// <summary>The response over frequency, as circuits give theirs: to lay one beside the other.</summary>
+    /// <param name="frequencies">Rising, greater than 0 Hz.</param>
+    /// <returns>The complex gain at each; exact between them too.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The frequencies do not rise from above 0 Hz.</exception>
+    public Response<Gain> Response(IReadOnlyList<Frequency> frequencies)
+    {
+        var hertz = Response<Gain>.Checked(frequencies);
+        return new(hertz, [.. hertz.Select(f => At(2 * Math.PI * f))], f => At(2 * Math.PI * f));
+    }
+
     /// <summary>The response to a step of 1 at 0 s.</summary>
     /// <param name="to">How long to look; greater than 0 s.</param>
     /// <param name="points">How many points, equally far apart; 2 to 100 000.</param>

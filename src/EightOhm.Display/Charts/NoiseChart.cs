@@ -14,16 +14,15 @@ public static partial class Charts
     /// <param name="title">What the figure shows.</param>
     /// <param name="sources">How many of the loudest to draw beside the total; 0 to 6.</param>
     /// <exception cref="ArgumentOutOfRangeException">The band is upside down, or more sources are asked for than can be told apart.</exception>
-    public static Figure Noise(NoiseSpectrum spectrum, Frequency f_L, Frequency f_H, string title = "Noise density over frequency", int sources = 4)
+    public static Figure NoiseOver(NoiseSpectrum spectrum, Frequency f_L, Frequency f_H, string title = "Noise density over frequency", int sources = 4)
     {
         ArgumentNullException.ThrowIfNull(spectrum);
         Guard.Between(sources, 0, 6);
-        const int Points = 121;
-        var f = spectrum.Total(f_L, f_H, Points).X;
-        NoiseBudget[] budgets = [.. f.Select(hertz => spectrum.At(hertz.Hz))];
-        double[] Of(string name) => [.. budgets.Select(b => 1e9 * b.Ranked.First(p => p.Name == name).Density.Si)];
-        var loudest = spectrum.Sources.OrderByDescending(s => Of(s.Name).Max()).Take(sources);
-        return Figure.Line(title, Axis.Log("frequency", "Hz"), Axis.Log("noise density at the input", "nV/√Hz"),
-            [new LineSeries("all together", f, [.. budgets.Select(b => 1e9 * b.Total.Si)]), .. loudest.Select(s => new LineSeries(s.Name, f, Of(s.Name)))]);
+        Frequency[] f = [.. spectrum.Total(f_L, f_H).X.Select(hertz => hertz.Hz)];
+        NoiseBudget[] budgets = [.. f.Select(spectrum.At)];
+        IEnumerable<VoltageNoiseDensity> Of(string name) => budgets.Select(b => b.Ranked.First(p => p.Name == name).Density);
+        var loudest = spectrum.Sources.OrderByDescending(s => Of(s.Name).Max(e => e.Si)).Take(sources);
+        return Figure.Line(title, Axis.LogOf<Frequency>("frequency"), Axis.LogOf<VoltageNoiseDensity>("noise density"),
+            [LineSeries.Of("all together", f, budgets.Select(b => b.Total)), .. loudest.Select(s => LineSeries.Of(s.Name, f, Of(s.Name)))]);
     }
 }

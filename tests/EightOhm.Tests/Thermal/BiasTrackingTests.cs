@@ -79,6 +79,9 @@ public class BiasTrackingTests
         ThermalResistance theta = 1.K_per_W * ((1 - spare) / Runaway.LoopGain(Rail, 1.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, 0.Ohm, V_T, Idle));
         var back = Runaway.RunawayThresholdCurrent(Rail, theta, 2.1.mV_per_K, 0.2725.Ohm, 55.degC, Idle);
         Assert.InRange(back / Idle, 1, 1 + (20 * spare));
+        var there = Runaway.Threshold(Rail, theta, 2.1.mV_per_K, 0.2725.Ohm, 55.degC, Idle, 150.degC);
+        Assert.Equal(back, there.Current);
+        Assert.Equal(55 + (theta.Si * Rail.Volts * (back - Idle).Amperes), there.JunctionThere!.Value.DegreesCelsius, 1e-9);
         var balance = Runaway.Resting(back, Rail, theta, 2.1.mV_per_K, 0.2725.Ohm, 55.degC, Idle);
         Assert.Equal(balance.Left.Volts, balance.Right.Volts, 1e-12);
     }

@@ -37,7 +37,7 @@ internal sealed record Excitation(Circuit Circuit, LinearSystem System, IReadOnl
     {
         string plus = Circuit.Node(to, "to"), other = Circuit.Node(minus, "minus");
         if (plus == other)
-            throw new ArgumentException($"The voltage of \"{plus}\" against itself is always zero: name two nodes.", "to");
+            throw new ArgumentException($"The voltage of \"{plus}\" against itself is always zero: name two nodes.", nameof(to));
         return [.. new[] { (System.Nodes[plus], 1.0), (System.Nodes[other], -1.0) }.Where(c => c.Item1 >= 0)];
     }
 

@@ -66,7 +66,7 @@ public class ResponseTests
         c.Capacitor("C2", "out", "0", 1.nF);
         var r = c.Response("in", "out");
         Assert.Equal(15.9155, r.LowerCorner(1.kHz).Hertz, 0.02);
-        Assert.Equal(159155, r.UpperCorner(1.kHz).Hertz, 20);
+        Assert.InRange(r.UpperCorner(1.kHz).Hertz, 159_135, 159_175);
         Assert.Contains("wider range", Assert.Throws<InvalidOperationException>(() => c.Response("in", "out", [100.Hz, 1.kHz]).UpperCorner(1.kHz)).Message, StringComparison.Ordinal);
     }
 

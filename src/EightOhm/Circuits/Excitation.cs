@@ -35,9 +35,9 @@ internal sealed record Excitation(Circuit Circuit, LinearSystem System, IReadOnl
     /// <exception cref="ArgumentException">There is no such node, or both are the same.</exception>
     public IReadOnlyList<(int Col, double Sign)> Watch(string to, string minus)
     {
-        string plus = Circuit.Node(to, "to"), other = Circuit.Node(minus, "minus");
+        string plus = Circuit.Node(to, nameof(to)), other = Circuit.Node(minus, nameof(minus));
         if (plus == other)
-            throw new ArgumentException($"The voltage of \"{plus}\" against itself is always zero: name two nodes.", "to");
+            throw new ArgumentException($"The voltage of \"{plus}\" against itself is always zero: name two nodes.", nameof(to));
         return [.. new[] { (System.Nodes[plus], 1.0), (System.Nodes[other], -1.0) }.Where(c => c.Item1 >= 0)];
     }
 

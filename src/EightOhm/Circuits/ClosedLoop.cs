@@ -36,12 +36,14 @@ internal static class ClosedLoop
     {
         var delayless = open.WithoutDelays();
         var before = SystemRoots.Of(delayless, "poles").Count(s => s.Real > 0);
-        var difference = new Response<Gain>([.. t.Hertz], [.. t.Values.Select(v => 1 + v)], f => 1 + t.Value(f));
-        var turned = difference.PhaseOf(t.Hertz[^1]) - difference.PhaseOf(t.Hertz[0]);
-        // The range must reach to where nothing turns any more.
+        // From far below the range, where 1 + T is real, to its end, where nothing may be left of T.
+        double low = t.Hertz[0] * 1e-6, high = t.Hertz[^1];
+        var hertz = Sweep.Log(low, high, 20);
+        var difference = new Response<Gain>(hertz, [.. hertz.Select(f => 1 + t.Value(f))], f => 1 + t.Value(f));
         var first = Math.Abs(difference.Values[0].Phase);
         if (Complex.Abs(t.Values[^1]) > 0.1 || (first > 0.2 && first < Math.PI - 0.2))
             return null;
+        var turned = difference.PhaseOf(high) - difference.PhaseOf(low);
         return before - (int)Math.Round(turned / Math.PI);
     }
 }

@@ -18,7 +18,7 @@ internal sealed class ComplexLu
         for (var i = 0; i < n; i++)
         {
             for (var j = 0; j < n; j++)
-                scale[i] = Math.Max(scale[i], Complex.Abs(lu[(i * n) + j]));
+                scale[i] = Math.Max(scale[i], Size(lu[(i * n) + j]));
             if (scale[i] == 0)
                 Singular = true;
         }
@@ -86,13 +86,15 @@ internal sealed class ComplexLu
         return y;
     }
 
+    private static double Size(Complex z) => Math.Abs(z.Real) + Math.Abs(z.Imaginary);
+
     private void Eliminate(int k, double[] scale)
     {
         int best = k;
         double most = 0;
         for (var i = k; i < n; i++)
         {
-            var size = Complex.Abs(lu[(i * n) + k]) / scale[rows[i]];
+            var size = Size(lu[(i * n) + k]) / scale[rows[i]];
             if (size > most)
                 (best, most) = (i, size);
         }

@@ -6,9 +6,10 @@ internal static class Connections
     /// <summary>Refuses a circuit whose equations have no one solution because of how it is connected.</summary>
     /// <param name="circuit">The circuit.</param>
     /// <param name="dc">Whether capacitors are open and inductors are wires.</param>
-    /// <exception cref="InvalidOperationException">A ring of voltage sources, or nodes without a path to ground; they are named.</exception>
+    /// <exception cref="InvalidOperationException">It is empty or holds what is only drawn; a ring of voltage sources, or nodes without a path to ground; they are named.</exception>
     public static void Refuse(Circuit circuit, bool dc)
     {
+        DrawnOnly.Refuse(circuit);
         Rings(circuit, dc);
         Floating(circuit, dc);
     }

@@ -15,7 +15,6 @@ internal sealed class DcEquations
 
     public DcEquations(Circuit circuit)
     {
-        DrawnOnly.Refuse(circuit);
         foreach (var e in circuit.Elements)
             if (e.Kind is ElementKind.Nmos or ElementKind.Pmos or ElementKind.Njfet or ElementKind.Pjfet)
                 throw new InvalidOperationException($"The operating point of {e.Name} is not solved: field-effect transistors are for small signals only. Give the other devices their currents (at:) and ask for responses.");

@@ -29,6 +29,9 @@ internal interface ILanes<T>
 
     static abstract T Magnitude(T a);
 
+    /// <summary>The greater of each two lanes.</summary>
+    static abstract T Greater(T a, T b);
+
     /// <summary>Whether each lane of a is at most that of b; a lane that is no number is not.</summary>
     static abstract bool AllAtMost(T a, T b);
 
@@ -70,6 +73,9 @@ internal readonly struct FourLanes(Vector256<double> lanes) : ILanes<FourLanes>
     public static FourLanes Magnitude(FourLanes a) => new(Vector256.Abs(a.lanes));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static FourLanes Greater(FourLanes a, FourLanes b) => new(Vector256.Max(a.lanes, b.lanes));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static bool AllAtMost(FourLanes a, FourLanes b) => Vector256.LessThanOrEqualAll(a.lanes, b.lanes);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -109,6 +115,9 @@ internal readonly struct EightLanes(Vector512<double> lanes) : ILanes<EightLanes
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static EightLanes Magnitude(EightLanes a) => new(Vector512.Abs(a.lanes));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static EightLanes Greater(EightLanes a, EightLanes b) => new(Vector512.Max(a.lanes, b.lanes));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static bool AllAtMost(EightLanes a, EightLanes b) => Vector512.LessThanOrEqualAll(a.lanes, b.lanes);

@@ -27,6 +27,15 @@ internal sealed class LinearSystem
     /// <summary>The unknown of a node; −1 for ground.</summary>
     public Dictionary<string, int> Nodes { get; } = new(StringComparer.Ordinal) { [Circuit.Ground] = -1 };
 
+    /// <summary>Which unknowns are currents: they are not compared with voltages.</summary>
+    public bool[] Currents()
+    {
+        var currents = new bool[Count];
+        foreach (var branch in Branches.Values)
+            currents[branch] = true;
+        return currents;
+    }
+
     /// <summary>The unknown that is an element's own current.</summary>
     public Dictionary<string, int> Branches { get; } = new(StringComparer.Ordinal);
 
@@ -77,7 +86,7 @@ internal sealed class LinearSystem
     /// <summary>The system with a loop opened.</summary>
     public LinearSystem Opened(Opening at)
     {
-        var open = new LinearSystem { Count = Count };
+        var open = Alike();
         open.stamps.AddRange(stamps);
         open.delays.AddRange(delays);
         foreach (var (row, g, c) in at.Drives)
@@ -89,7 +98,7 @@ internal sealed class LinearSystem
     /// <summary>The same without what is delayed.</summary>
     public LinearSystem WithoutDelays()
     {
-        var sum = new LinearSystem { Count = Count };
+        var sum = Alike();
         sum.stamps.AddRange(stamps);
         return sum;
     }
@@ -97,7 +106,7 @@ internal sealed class LinearSystem
     /// <summary>The same without the entries that have cancelled.</summary>
     public LinearSystem Summed()
     {
-        var sum = new LinearSystem { Count = Count };
+        var sum = Alike();
         sum.delays.AddRange(delays);
         foreach (var group in stamps.GroupBy(s => (s.Row, s.Col)))
         {
@@ -131,6 +140,14 @@ internal sealed class LinearSystem
         foreach (var delay in delays)
             a[(delay.Row * Count) + delay.Col] += delay.Factor * Complex.Exp(-s * delay.Seconds);
         return a;
+    }
+
+    private LinearSystem Alike()
+    {
+        var alike = new LinearSystem { Count = Count };
+        foreach (var (name, branch) in Branches)
+            alike.Branches[name] = branch;
+        return alike;
     }
 
     /// <summary>G and C, row by row.</summary>

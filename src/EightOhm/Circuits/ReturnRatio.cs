@@ -16,6 +16,9 @@ public sealed record LoopCrossing(Frequency Frequency, Angle? PhaseMargin, Gain?
 /// <remarks>The same circuit has another return ratio at each place; the crossover of the outer loop and that of an inner one are different figures, so the place stands with them.</remarks>
 public sealed class ReturnRatio
 {
+    // Where so little is left of T, no change of gain brings it back to one.
+    private const double Faint = 1e-3;
+
     // Less than this coming back is a stray path, not a loop.
     private const double Loop = 1;
 
@@ -25,7 +28,7 @@ public sealed class ReturnRatio
     {
         (At, IsFirstStage, Response, IsStable, Unstable) = (at.Words, isFirst, response, closed.Stable, closed.Unstable);
         crossovers = [.. response.CrossingsOf(1)];
-        reversals = [.. response.PhaseCrossings(Math.PI)];
+        reversals = [.. response.PhaseCrossings(Math.PI, Faint)];
     }
 
     /// <summary>Where the loop was opened: "at the base of Q1".</summary>
@@ -46,7 +49,7 @@ public sealed class ReturnRatio
     /// <summary>Where |T| passes one, rising frequencies.</summary>
     public IReadOnlyList<LoopCrossing> Crossovers => [.. crossovers.Select(f => new LoopCrossing(Frequency.FromHertz(f), IsStable == true ? Margin(f) : null, null))];
 
-    /// <summary>Where the phase passes −180°, rising frequencies.</summary>
+    /// <summary>Where the phase passes −180° and |T| is more than a thousandth, rising frequencies.</summary>
     public IReadOnlyList<LoopCrossing> PhaseReversals => [.. reversals.Select(f => new LoopCrossing(Frequency.FromHertz(f), null, IsStable == true ? Gain.FromRatio(1 / Complex.Abs(Response.Value(f))) : null))];
 
     /// <summary>The highest frequency at which |T| passes one; null where it never does in the range.</summary>

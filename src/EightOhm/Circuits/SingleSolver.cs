@@ -19,8 +19,8 @@ internal interface ISweepTaker
 /// <summary>Solves one frequency at a time, with pivoting and one step of refinement.</summary>
 internal static class SingleSolver
 {
-    // What may be left of an equation, of the sum of its terms' magnitudes.
-    private const double Left = 1e-7;
+    // What may be left of an equation, of the sum of its terms' magnitudes; and of the sum that the largest unknowns would make.
+    private const double Left = 1e-7, Rounding = 1e-13;
 
     public static int All(LinearSystem system, double[] omega, IReadOnlyList<(int Row, double G, double C)>? drive, IReadOnlyList<(int Col, double Sign)>? watch, ISweepTaker take)
     {
@@ -58,13 +58,13 @@ internal static class SingleSolver
             throw NoAnswer(s);
         Complex[] x = [], y = [];
         if (drive is not null)
-            x = Refined(lu, matrix, n, Right(n, s, drive), transposed: false, s);
+            x = Refined(lu, matrix, system, Right(n, s, drive), transposed: false, s);
         if (watch is not null)
         {
             var c = new Complex[n];
             foreach (var (col, sign) in watch)
                 c[col] += sign;
-            y = Refined(lu, matrix, n, c, transposed: true, s);
+            y = Refined(lu, matrix, system, c, transposed: true, s);
         }
 
         return (x, y);
@@ -79,32 +79,16 @@ internal static class SingleSolver
         return b;
     }
 
-    private static Complex[] Refined(ComplexLu lu, Complex[] a, int n, Complex[] b, bool transposed, Complex s)
+    private static Complex[] Refined(ComplexLu lu, Complex[] a, LinearSystem system, Complex[] b, bool transposed, Complex s)
     {
+        var n = system.Count;
         var x = transposed ? lu.SolveTransposed(b) : lu.Solve(b);
         for (var turn = 0; turn < 3; turn++)
         {
-            var left = new Complex[n];
-            double worst = 0;
-            for (var i = 0; i < n; i++)
-            {
-                var sum = b[i];
-                var size = Complex.Abs(b[i]);
-                for (var j = 0; j < n; j++)
-                {
-                    var term = a[transposed ? (j * n) + i : (i * n) + j] * x[j];
-                    sum -= term;
-                    size += Complex.Abs(term);
-                }
-
-                left[i] = sum;
-                if (size > 0)
-                    worst = Math.Max(worst, Complex.Abs(sum) / size);
-            }
-
+            var (left, worst) = Leftover(a, system.Currents(), b, x, transposed);
             if (!double.IsFinite(worst) || (turn == 2 && worst > Left))
                 throw NoAnswer(s);
-            if (turn == 2 || worst == 0)
+            if (worst < 1e-14)
                 break;
             var step = transposed ? lu.SolveTransposed(left) : lu.Solve(left);
             for (var i = 0; i < n; i++)
@@ -113,6 +97,38 @@ internal static class SingleSolver
 
         return x;
     }
+
+    // What a solution, put back, leaves; and the largest share of it of its equation.
+    private static (Complex[] Left, double Worst) Leftover(Complex[] a, bool[] currents, Complex[] b, Complex[] x, bool transposed)
+    {
+        var n = x.Length;
+        double volts = 0, amperes = 0, worst = 0;
+        for (var i = 0; i < n; i++)
+            (volts, amperes) = currents[i] ? (volts, Math.Max(amperes, Size(x[i]))) : (Math.Max(volts, Size(x[i])), amperes);
+        var left = new Complex[n];
+        for (var i = 0; i < n; i++)
+        {
+            var sum = b[i];
+            double size = Size(b[i]), bound = 0;
+            for (var j = 0; j < n; j++)
+            {
+                var entry = a[transposed ? (j * n) + i : (i * n) + j];
+                if (entry == Complex.Zero)
+                    continue;
+                sum -= entry * x[j];
+                size += Size(entry) * Size(x[j]);
+                bound += Size(entry) * (currents[j] ? amperes : volts);
+            }
+
+            left[i] = sum;
+            if (size + bound > 0)
+                worst = Math.Max(worst, Size(sum) / (size + (Rounding / Left * bound)));
+        }
+
+        return (left, worst);
+    }
+
+    private static double Size(Complex z) => Math.Abs(z.Real) + Math.Abs(z.Imaginary);
 
     private static InvalidOperationException NoAnswer(Complex s) => new(
         $"The equations of this circuit have no one answer at {(s == Complex.Zero ? "dc" : QuantityFormat.Short(Frequency.FromHertz(s.Magnitude / Math.Tau)))}. A node may hang on controlled sources alone, or a loop of ideal sources may have a gain of exactly one: put in the resistances that the real parts have.");

@@ -16,10 +16,9 @@ internal sealed class SmallSignalSystem
     /// <summary>The equations of a circuit whose devices have their currents.</summary>
     /// <param name="circuit">The circuit.</param>
     /// <param name="kelvin">Temperature of the resistors, for their noise.</param>
-    /// <exception cref="InvalidOperationException">It holds what is only drawn, or a device without a current.</exception>
+    /// <exception cref="InvalidOperationException">A device has no current.</exception>
     public static LinearSystem Of(Circuit circuit, double kelvin)
     {
-        DrawnOnly.Refuse(circuit);
         var writer = new SmallSignalSystem(circuit, kelvin);
         foreach (var node in circuit.Nodes)
             writer.system.Nodes[node] = writer.system.Unknown();

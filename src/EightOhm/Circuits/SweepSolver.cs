@@ -31,8 +31,8 @@ internal static class SweepSolver
     private sealed class Sweep<T>
         where T : struct, ILanes<T>
     {
-        // What may be left of an equation, of the sum of its terms' magnitudes.
-        private const double Left = 1e-9;
+        // What may be left of an equation, of the sum of its terms' magnitudes; and of the sum that the largest unknowns would make.
+        private const double Left = 1e-9, Rounding = 1e-13;
 
         private readonly LinearSystem system;
         private readonly SweepOrder order;
@@ -47,13 +47,14 @@ internal static class SweepSolver
         private readonly LanePlaces<T> a, v, x, y, left;
 
         private readonly double[] frequencies, sizes;
+        private readonly bool[] currents;
 
         public Sweep(LinearSystem system, SweepOrder order, double[] omega, IReadOnlyList<(int Row, double G, double C)>? drive, IReadOnlyList<(int Col, double Sign)>? watch, ISweepTaker take)
         {
             (this.system, this.order, this.omega, this.drive, this.watch, this.take, n) = (system, order, omega, drive, watch, take, system.Count);
             entries = [.. system.Stamps.GroupBy(s => (s.Row * n) + s.Col).Select(g => (order.Slot[g.Key], g.Key / n, g.Key % n, g.Sum(s => s.G), g.Sum(s => s.C)))];
             (a, v, x, y, left) = (new(order.Slots), new(n), new(n), new(n), new(n));
-            (frequencies, sizes) = (new double[T.Count], new double[n * T.Count]);
+            (frequencies, sizes, currents) = (new double[T.Count], new double[n * T.Count], system.Currents());
         }
 
         /// <summary>How many frequencies had to be done by themselves.</summary>
@@ -227,14 +228,43 @@ internal static class SweepSolver
                 Minus(T.Load(ref cos[0]), T.Load(ref sin[0]), solution, transposed ? d.Row : d.Col, transposed ? d.Col : d.Row);
             }
 
-            var fits = true;
+            return Small(T.All(Left)) || SmallBesideTheLargest(solution, transposed);
+        }
+
+        private bool Small(T share)
+        {
+            var small = true;
             for (var i = 0; i < n; i++)
             {
                 ref var b = ref left.At(i);
-                fits &= T.AllAtMost(T.Magnitude(T.Load(ref b)) + T.Magnitude(T.Load(ref Imaginary(ref b))), T.All(Left) * T.Load(ref sizes[i * T.Count]));
+                small &= T.AllAtMost(T.Magnitude(T.Load(ref b)) + T.Magnitude(T.Load(ref Imaginary(ref b))), share * T.Load(ref sizes[i * T.Count]));
             }
 
-            return fits;
+            return small;
+        }
+
+        // Unknowns that should be zero are rounding, and so is all of their equations: they are compared with what the largest unknowns would make there.
+        private bool SmallBesideTheLargest(LanePlaces<T> solution, bool transposed)
+        {
+            T volts = T.All(0), amperes = T.All(0);
+            for (var i = 0; i < n; i++)
+            {
+                ref var at = ref solution.At(i);
+                var size = T.Magnitude(T.Load(ref at)) + T.Magnitude(T.Load(ref Imaginary(ref at)));
+                (volts, amperes) = currents[i] ? (volts, T.Greater(amperes, size)) : (T.Greater(volts, size), amperes);
+            }
+
+            var f = T.Load(ref frequencies[0]);
+            var share = T.All(Rounding / Left);
+            foreach (var (_, row, col, g, c) in entries)
+            {
+                var (i, j) = transposed ? (col, row) : (row, col);
+                ref var to = ref sizes[i * T.Count];
+                var entry = T.All(Math.Abs(g)) + (T.All(Math.Abs(c)) * f);
+                (T.Load(ref to) + (share * entry * (currents[j] ? amperes : volts))).Store(ref to);
+            }
+
+            return Small(T.All(Left));
         }
 
         // left[i] −= (g + j·c)·x[j], g given with the other sign; its size is added up.

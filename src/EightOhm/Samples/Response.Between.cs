@@ -12,12 +12,14 @@ public sealed partial class Response<T>
 
     private const int DeepestHalving = 24;
 
-    /// <summary>The frequencies at which the unwrapped phase passes an angle, rad, or that and whole turns from it.</summary>
-    internal IEnumerable<double> PhaseCrossings(double angle)
+    /// <summary>The frequencies at which the unwrapped phase passes an angle, rad, or that and whole turns from it, while the magnitude is above a bound.</summary>
+    internal IEnumerable<double> PhaseCrossings(double angle, double above)
     {
         var phase = phases.Value;
         for (var i = 1; i < hertz.Length; i++)
         {
+            if (Complex.Abs(values[i - 1]) < above && Complex.Abs(values[i]) < above)
+                continue;
             double low = Math.Min(phase[i - 1], phase[i]), high = Math.Max(phase[i - 1], phase[i]);
             var first = Math.Ceiling((low - angle) / Math.Tau);
             for (var turn = first; angle + (turn * Math.Tau) < high; turn++)
@@ -115,22 +117,27 @@ public sealed partial class Response<T>
 
     private double Share(int i, double f) => i == 0 ? 0 : Math.Log(f / hertz[i - 1]) / Math.Log(hertz[i] / hertz[i - 1]);
 
+    // Between two points, of which one is above and one below: false position in the logarithm of frequency, the end that stays halved (Illinois).
     private double Root(int i, Func<double, double> of)
     {
-        double a = hertz[i - 1], b = hertz[i], at = of(a);
-        if (at == 0)
-            return a;
-        for (var step = 0; step < 200; step++)
+        double a = Math.Log(hertz[i - 1]), b = Math.Log(hertz[i]), atA = of(hertz[i - 1]), atB = of(hertz[i]);
+        if (atA == 0 || atB == 0 || Math.Sign(atA) == Math.Sign(atB))
+            return Math.Abs(atA) <= Math.Abs(atB) ? hertz[i - 1] : hertz[i];
+        for (var step = 0; step < 100 && b - a > 1e-14 * Math.Max(1, Math.Abs(a)); step++)
         {
-            var middle = Math.Sqrt(a * b);
-            if (middle <= a || middle >= b)
-                break;
-            var there = of(middle);
-            if (there == 0)
-                return middle;
-            (a, b, at) = Math.Sign(there) == Math.Sign(at) ? (middle, b, there) : (a, middle, at);
+            // Every third step halves, so that a bend cannot hold it up.
+            var middle = step % 3 == 2 ? (a + b) / 2 : ((a * atB) - (b * atA)) / (atB - atA);
+            if (!(middle > a && middle < b))
+                middle = (a + b) / 2;
+            var there = of(Math.Clamp(Math.Exp(middle), hertz[i - 1], hertz[i]));
+            if (there == 0 || middle == a || middle == b)
+                return Math.Exp(middle);
+            if (Math.Sign(there) == Math.Sign(atA))
+                (a, atA, atB) = (middle, there, atB / 2);
+            else
+                (b, atB, atA) = (middle, there, atA / 2);
         }
 
-        return Math.Sqrt(a * b);
+        return Math.Exp((a + b) / 2);
     }
 }

@@ -19,6 +19,10 @@ internal static class Books
 
     public static Source Boylestad(string place) => Source.Companion(BoylestadTitle, place);
 
+    public static Source Neamen(string place) => Source.Companion("D. A. Neamen, Electronic Circuit Analysis and Design", place);
+
+    public static Source Bird(string place) => Source.Companion("J. O. Bird, Electrical Circuit Theory and Technology", place);
+
     public static Source Blake(string place) => Source.Companion("R. Blake, Electronic Communication Systems", place);
 
     public static Source Roddy(string place) => Source.Companion("D. Roddy, Electronic Communication", place);

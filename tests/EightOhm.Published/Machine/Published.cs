@@ -90,6 +90,34 @@ internal static class Published
     public static void Solved(string solver, Reference reference, Func<ReferenceRow, double> ours, string column, double relative) =>
         Compare(reference, [solver], ours, column, relative);
 
+    /// <summary>A figure of a solver's result rounds to what a source prints.</summary>
+    /// <param name="solver">The solver, as "Type.Method".</param>
+    /// <param name="ours">The figure.</param>
+    /// <param name="printed">The value, copied from the source with its unit.</param>
+    /// <param name="source">The source.</param>
+    /// <param name="note">What the reader of the ledger should know.</param>
+    public static void Solved<T>(string solver, T ours, string printed, Source source, string note = "")
+        where T : struct
+    {
+        Assert.True(Fits(printed, ours), $"{source}: printed {printed}, ours {QuantityFormat.Short(ours, Digits)}.");
+        Note([solver], source, printed, QuantityFormat.Short(ours, DigitsBeside(printed)), Verdict.Agrees, note);
+    }
+
+    /// <summary>A figure of a solver's result does not round to what a source prints, and is what we derive by another way.</summary>
+    /// <param name="solver">The solver, as "Type.Method".</param>
+    /// <param name="ours">The figure.</param>
+    /// <param name="printed">The value in the source.</param>
+    /// <param name="derived">The value derived independently, with as many digits as were derived.</param>
+    /// <param name="source">The source.</param>
+    /// <param name="because">Why they differ.</param>
+    public static void SolvedOtherwise<T>(string solver, T ours, string printed, string derived, Source source, string because)
+        where T : struct
+    {
+        Assert.False(Fits(printed, ours), $"{source}: ours, {QuantityFormat.Short(ours, Digits)}, agrees with the printed {printed} after all.");
+        Assert.True(Fits(derived, ours), $"{source}: ours, {QuantityFormat.Short(ours, Digits)}, is not the derived {derived} either.");
+        Note([solver], source, printed, QuantityFormat.Short(ours, DigitsBeside(printed)), Verdict.Disagrees, because);
+    }
+
     private static void Compare<T>(Reference reference, IReadOnlyList<string> functions, Func<ReferenceRow, T> compute, string column, double relative)
         where T : struct
     {

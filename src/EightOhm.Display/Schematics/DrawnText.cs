@@ -46,8 +46,14 @@ internal static partial class DrawnText
     public static double Width(string name, double size)
     {
         var (stem, subscript) = Split(name);
-        return TextMetrics.Width(stem, size) + TextMetrics.Width(subscript, size * Small);
+        return Plain(stem, size) + Plain(subscript, size * Small);
     }
+
+    /// <summary>How wide a text is in the widest of the fonts that a page may have: digits and signs are wider there than in most.</summary>
+    /// <param name="text">A text.</param>
+    /// <param name="size">Its size.</param>
+    public static double Plain(string text, double size) =>
+        TextMetrics.Width(text, size) + (size * text.Sum(c => char.IsAsciiDigit(c) ? 0.05 : c is '−' or '+' or '±' or '×' ? 0.25 : 0));
 
     [GeneratedRegex(@"^(\p{L}+)(\d+[\p{L}\d]*)$")]
     private static partial Regex Numbered();

@@ -12,7 +12,7 @@ internal readonly record struct LabelLine(string Text, LabelRole Role)
 {
     public double Size => Role is LabelRole.Name or LabelRole.Title ? DrawnText.NameSize : DrawnText.ValueSize;
 
-    public double Width => Role == LabelRole.Name ? DrawnText.Width(Text, Size) : TextMetrics.Width(Text, Size);
+    public double Width => Role == LabelRole.Name ? DrawnText.Width(Text, Size) : DrawnText.Plain(Text, Size);
 }
 
 /// <summary>The lines that belong to one symbol, and where they stand once they are placed.</summary>

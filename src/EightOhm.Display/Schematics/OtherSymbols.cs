@@ -62,10 +62,10 @@ internal static class OtherSymbols
 
     /// <summary>A point where signals are added, with the sign of each beside its arrow.</summary>
     public static readonly Symbol SummingPoint = new(
-        [new("plus", -20, 0, Way.ToLeft), new("minus", 0, 20, Way.Down), new("out", 20, 0, Way.ToRight)], new(-11, -11, 22, 22),
+        [new("plus", -20, 0, Way.ToLeft), new("minus", 0, 20, Way.Down), new("out", 20, 0, Way.ToRight)], new(-14, -14, 28, 28),
         [
-            Circle(0, 0, 11), Line(-20, 0, -11, 0), Line(0, 20, 0, 11), Line(11, 0, 20, 0),
-            new Sign("+", new(-5.5, 0), 11), new Sign("−", new(0, 5.5), 11),
+            Circle(0, 0, 14), Line(-20, 0, -14, 0), Line(0, 20, 0, 14), Line(14, 0, 20, 0),
+            new Sign("+", new(-8, -1), 11), new Sign("−", new(0, 9), 11),
         ])
     { Turns = [Turn.None, Turn.UpsideDown, Turn.LeftRight, Turn.Half] };
 

@@ -1,4 +1,5 @@
 using EightOhm.Circuits;
+using EightOhm.Display.Figures;
 
 namespace EightOhm.Display.Schematics;
 
@@ -21,6 +22,9 @@ internal static class PlanSymbols
             case PlanKind.Part:
                 var element = circuit[cell.Name];
                 var symbol = SymbolTable.Of(element) ?? throw new ArgumentException($"{cell.Name} has no place in a drawing: it is said beside what it couples. Leave it out of the plan.", nameof(circuit));
+                // The dotted ends of coupled inductors.
+                if (element.Kind == ElementKind.Inductor && circuit.Elements.Any(e => e.Kind == ElementKind.Coupling && e.Refers.Contains(element.Name)))
+                    symbol = symbol with { Ink = [.. symbol.Ink, new Ring(InkLook.Solid, new Point(-6, -14), 2)] };
                 return new(cell, element, symbol, [.. symbol.Pins.Select(p => element[p.Name])]);
             case PlanKind.Ground:
                 return new(cell, null, OtherSymbols.Ground, [cell.Name]);

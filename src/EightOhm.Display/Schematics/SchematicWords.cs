@@ -15,7 +15,7 @@ internal static class SchematicWords
 
     private static string Line(Element element, Annotations notes)
     {
-        var what = $"{Kind(element)} {element.Name}{(DrawnText.Value(element) is { Length: > 0 } value && (notes.Values || element.Text.Length > 0) ? $" ({value})" : "")}";
+        var what = $"{Kind(element)} {element.Name}{(Value(element, notes) is { Length: > 0 } value ? $" ({value})" : "")}";
         var where = element.Kind switch
         {
             ElementKind.Coupling => $" between {string.Join(" and ", element.Refers)}",
@@ -26,8 +26,14 @@ internal static class SchematicWords
             _ => $": {string.Join(", ", element.Terminals.Select(t => $"{Pole(element.Kind, t.Name)} at {Node(t.Node)}"))}",
         };
         var rail = element.Kind == ElementKind.Rail && notes.At(element.Name) is { } voltage ? [voltage] : Array.Empty<string>();
-        return what + where + string.Concat(notes.Beside(element.Name).Concat(rail).Select(n => $", {n}"));
+        return what + where + string.Concat(notes.Beside(element.Name).Concat(rail).Where(n => n != Value(element, notes)).Select(n => $", {n}"));
     }
+
+    /// <summary>The value to be said; a current that was found takes the place of the one at which a device was said to stand.</summary>
+    /// <param name="element">The element.</param>
+    /// <param name="notes">What is said besides.</param>
+    public static string Value(Element element, Annotations notes) =>
+        (element.Bias is not null && notes.Currents.ContainsKey(element.Name)) || (!notes.Values && element.Text.Length == 0) ? "" : DrawnText.Value(element);
 
     private static string Node(string node) => node == Circuit.Ground ? "ground" : node;
 

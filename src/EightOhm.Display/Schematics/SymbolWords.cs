@@ -25,8 +25,7 @@ internal static class SymbolWords
         }
 
         var lines = new List<LabelLine> { new(name, LabelRole.Name) };
-        // The current at which a device was said to stand gives way to the one that was found.
-        if (!(element.Bias is not null && notes.Currents.ContainsKey(name)) && DrawnText.Value(element) is { Length: > 0 } value && symbol.Symbol.NameRoom is null && (notes.Values || element.Text.Length > 0))
+        if (SchematicWords.Value(element, notes) is { Length: > 0 } value && symbol.Symbol.NameRoom is null)
             lines.Add(new(value, LabelRole.Value));
         lines.AddRange(notes.Beside(name).Where(n => lines.All(l => l.Text != n)).Select(n => new LabelLine(n, LabelRole.Note)).ToArray());
         return Lines(lines, notes.Shares.TryGetValue(name, out var share) ? share.DecimalFractions : null);

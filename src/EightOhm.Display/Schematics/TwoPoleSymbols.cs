@@ -15,9 +15,6 @@ internal static class TwoPoleSymbols
 
     public static readonly Symbol Capacitor = Of(new(-12, -4, 24, 8), 4, Heavy(-12, -4, 12, -4), Heavy(-12, 4, 12, 4));
 
-    /// <summary>An electrolytic capacitor; its upper pole is positive.</summary>
-    public static readonly Symbol PolarCapacitor = Of(new(-15, -15, 27, 19), 4, Heavy(-12, -4, 12, -4), Heavy(-12, 4, 12, 4), new Sign("+", new(-10, -11), 12));
-
     public static readonly Symbol Inductor = Of(new(-2, -16, 8, 32), 16, [.. Coil(0, -16, 4, true)]);
 
     /// <summary>Current flows from its upper pole to its lower.</summary>
@@ -26,13 +23,13 @@ internal static class TwoPoleSymbols
     public static readonly Symbol ZenerDiode = Of(new(-9, -9, 18, 18), 20, [.. DiodeInk(), Line(-9, 3, -9, 8, 9, 8)]);
 
     /// <summary>An ideal voltage source; its upper pole is positive.</summary>
-    public static readonly Symbol VoltageSource = Of(new(-13, -13, 26, 26), 13, Circle(0, 0, 13), Line(0, -13, 0, 13), new Sign("+", new(-11, -16), 12));
+    public static readonly Symbol VoltageSource = Of(new(-16, -22, 29, 35), 13, Circle(0, 0, 13), Line(0, -13, 0, 13), new Sign("+", new(-11, -16), 12));
 
     /// <summary>An ideal current source; the arrow on the lead says which way the current flows, from the upper pole through it to the lower.</summary>
     public static readonly Symbol CurrentSource = Of(new(-13, -13, 26, 26), 13, Circle(0, 0, 13), Line(-13, 0, 13, 0), Arrow(0, 20, 0, 13));
 
     /// <summary>A voltage that a current elsewhere steers; its upper pole is positive.</summary>
-    public static readonly Symbol ControlledVoltage = Of(new(-14, -14, 28, 28), 14, Diamond(), Line(0, -14, 0, 14), new Sign("+", new(-11, -16), 12));
+    public static readonly Symbol ControlledVoltage = Of(new(-16, -22, 30, 36), 14, Diamond(), Line(0, -14, 0, 14), new Sign("+", new(-11, -16), 12));
 
     /// <summary>A current that a current elsewhere steers; it flows from the upper pole to the lower.</summary>
     public static readonly Symbol ControlledCurrent = Of(new(-14, -14, 28, 28), 14, Diamond(), Line(-14, 0, 14, 0), Arrow(0, 20, 0, 14, 6));

@@ -14,9 +14,11 @@ internal sealed partial class WireRouter
         {
             if (Crosses(cell, net)) continue;
             var arms = grid.Arms(cell, net);
+            // A branch from the wire reads better than one from a pin.
+            var first = (arms >= 3 ? MeetingOfFour : 0) + (grid.PinNet[cell] == net && arms > 0 && !marks.Contains(cell) && !bends.Contains(cell) ? AtPin : 0);
             for (var way = 0; way < 4; way++)
                 if (grid.WireFrom(cell, way) == WireGrid.Free)
-                    Try(net, cell, way, arms >= 3 ? MeetingOfFour : 0, -1 - cell);
+                    Try(net, cell, way, first + (leads.TryGetValue(cell, out var lead) && lead != way ? Bend : 0), -1 - cell);
         }
 
         while (open.TryDequeue(out var state, out var expected))
@@ -42,8 +44,8 @@ internal sealed partial class WireRouter
         if (grid.WireFrom(cell, way) != WireGrid.Free) return;
         var next = grid.Beside(cell, way);
         if (grid.IsEdge(next) || (grid.PinNet[next] != WireGrid.Free && grid.PinNet[next] != net) || (grid.Blocked[next] && grid.PinNet[next] != net)) return;
-        // Out of a pin a wire leaves along its lead, into one it comes along it: to its side stands the symbol.
-        var cost = Step + (grid.Words[next] ? ThroughWords : 0);
+        // A wire comes into a pin along its lead; from its side it would bend there.
+        var cost = Step + (grid.Words[next] ? ThroughWords : 0) + (leads.TryGetValue(next, out var lead) && lead != (way + 2) % 4 ? Bend : 0);
         for (var side = 0; side < 4; side++)
         {
             var wire = grid.WireFrom(next, side);

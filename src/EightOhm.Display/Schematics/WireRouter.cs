@@ -5,8 +5,8 @@ namespace EightOhm.Display.Schematics;
 /// <summary>Leads the wires: for each net the cheapest tree from pin to pin, few bends before short ways, no crossing without need.</summary>
 internal sealed partial class WireRouter
 {
-    // Twice the prices, so that all are whole: a step, a bend, a crossing, a meeting of four, a step through the room of words, a step close beside another wire.
-    private const int Step = 2, Bend = 7, Crossing = 18, MeetingOfFour = 9, ThroughWords = 5, Beside = 2, Rounds = 3;
+    // Twice the prices, so that all are whole: a step, a bend, a crossing, a meeting of four, a step through the room of words, a step close beside another wire, a branch from a pin.
+    private const int Step = 2, Bend = 7, Crossing = 18, MeetingOfFour = 9, ThroughWords = 5, Beside = 2, AtPin = 4, Rounds = 3;
 
     private readonly WireGrid grid;
     private readonly List<string> nets;
@@ -14,6 +14,7 @@ internal sealed partial class WireRouter
     private readonly Dictionary<string, List<(int From, int To)>> lines = [];
     private readonly int[] price, from, stamp;
     private readonly HashSet<int> marks, bends;
+    private readonly Dictionary<int, int> leads;
     private readonly PriorityQueue<int, int> open = new();
     private readonly List<(int X, int Y)> aims = [];
     private int turn;
@@ -27,9 +28,14 @@ internal sealed partial class WireRouter
         foreach (var end in ends)
             grid.PinNet[end.Cell] = nets.IndexOf(end.Net);
         marks = [.. symbols.Where(s => s.Cell.Kind is PlanKind.Ground or PlanKind.Rail).Select(s => grid.Cell(s.X, s.Y))];
+        // Where two leads meet in one place, a wire may come from either.
+        leads = ends.Where(e => e.Pin.Out != default).GroupBy(e => e.Cell).Where(g => g.Count() == 1).ToDictionary(g => g.Key, g => Numbered(g.First().Pin.Out));
         bends = [.. symbols.Where(s => s.Cell.Kind == PlanKind.Bend).Select(s => grid.Cell(s.X, s.Y))];
         (price, from, stamp) = (new int[grid.Width * grid.Height * 4], new int[grid.Width * grid.Height * 4], new int[grid.Width * grid.Height * 4]);
     }
+
+    // As the grid counts directions.
+    private static int Numbered(Way way) => way == Way.Up ? 0 : way == Way.ToRight ? 1 : way == Way.Down ? 2 : 3;
 
     /// <summary>Lays all wires; the names of the nets that found no way.</summary>
     /// <param name="grid">The grid.</param>

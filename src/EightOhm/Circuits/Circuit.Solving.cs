@@ -153,11 +153,11 @@ public sealed partial class Circuit
     /// <remarks>A transistor is opened at its base (or gate): the local feedback of its emitter resistor stays closed. An operational amplifier is opened at its input, a
     /// controlled source at its control. The impedances on both sides stay as they are. T is positive where the feedback is negative: the closed loop goes by 1/(1 + T).
     /// Source: H. W. Bode, Network Analysis and Feedback Amplifier Design, ch. 4.</remarks>
-    /// <param name="at">The device or controlled source; the first one in the circuit that lies in a loop when not given: the first stage, and so the outer loop.</param>
+    /// <param name="at">The device or controlled source; the first one in the circuit that lies in a loop with a gain above one when not given: the first stage, when the circuit is put in from its input to its output, and so the outer loop.</param>
     /// <param name="frequencies">Rising, greater than 0 Hz; from 1 Hz to 100 MHz when not given.</param>
     /// <returns>The return ratio, its margins, and whether the closed loop is stable.</returns>
     /// <exception cref="ArgumentException">A name is unknown or no place where a loop can be opened, or the frequencies are not in order.</exception>
-    /// <exception cref="InvalidOperationException">The circuit has no one answer, or nothing in it lies in a loop.</exception>
+    /// <exception cref="InvalidOperationException">The circuit has no one answer, or nothing in it lies in a loop with a gain above one.</exception>
     /// <example><code>c.ReturnRatio("Q1")</code></example>
     [Worked("what comes back to the opened control for a signal of one there, by node equations", Source = "H. W. Bode, Network Analysis and Feedback Amplifier Design, ch. 4")]
     public ReturnRatio ReturnRatio(string? at = null, IReadOnlyList<Frequency>? frequencies = null)

@@ -16,7 +16,8 @@ public sealed record LoopCrossing(Frequency Frequency, Angle? PhaseMargin, Gain?
 /// <remarks>The same circuit has another return ratio at each place; the crossover of the outer loop and that of an inner one are different figures, so the place stands with them.</remarks>
 public sealed class ReturnRatio
 {
-    private const double Negligible = 1e-6;
+    // Less than this coming back is a stray path, not a loop.
+    private const double Loop = 1;
 
     private readonly List<double> crossovers, reversals;
 
@@ -98,10 +99,10 @@ public sealed class ReturnRatio
             return new(opening, first, response, ClosedLoop.Of(system, open, response));
         }
 
-        throw new InvalidOperationException("No transistor, amplifier or controlled source of this circuit lies in a loop: there is no feedback to look at.");
+        throw new InvalidOperationException("No transistor, amplifier or controlled source of this circuit lies in a loop with a gain above one in this range. Name the place, c.ReturnRatio(\"Q1\"), for one below.");
     }
 
-    // Whether anything comes back, at one of a few frequencies over the range.
+    // Whether more comes back than was put in, at one of a few frequencies over the range.
     private static bool InLoop(LinearSystem open, Opening opening, double[] hertz)
     {
         for (var i = 0; i <= 4; i++)
@@ -111,7 +112,7 @@ public sealed class ReturnRatio
             var back = Complex.Zero;
             foreach (var (col, sign) in opening.Control)
                 back += sign * x[col];
-            if (back.Magnitude > Negligible)
+            if (back.Magnitude >= Loop)
                 return true;
         }
 

@@ -9,7 +9,10 @@ namespace EightOhm.Circuits;
 /// Source: E. Hairer &amp; G. Wanner, Solving Ordinary Differential Equations II, sec. IV.5 and IV.8.</remarks>
 internal static class StepSolver
 {
-    private const double Tolerance = 1e-8;
+    // Of a step; what rounding may leave of it where it rules; and the share of the greatest of its kind below which an unknown is not looked at more closely.
+    private const double Tolerance = 1e-8, Tolerable = 1e-4, Negligible = 1e-3;
+
+    private const int Shortest = -60;
 
     private const int MostSteps = 2_000_000;
 
@@ -31,7 +34,11 @@ internal static class StepSolver
         var b = new double[n];
         foreach (var (row, value, _) in drive)
             b[row] += value;
-        var march = new March(n, g, c, b);
+        // Voltages are compared with voltages, currents of inductors with currents; those of sources follow from them, and are huge for the moment in which capacitors are charged.
+        var kinds = new Kind[n];
+        foreach (var branch in system.Branches.Values)
+            kinds[branch] = c[(branch * n) + branch] != 0 && g[(branch * n) + branch] == 0 ? Kind.Inductor : Kind.Follows;
+        var march = new March(n, g, c, b, kinds);
         double[] seconds = new double[points], values = new double[points];
         for (var i = 1; i < points; i++)
         {
@@ -41,19 +48,26 @@ internal static class StepSolver
                 values[i] += sign * march.X[col];
         }
 
-        // At 0 s the value just after the step: the limit from a step so short that no state has moved.
-        var instant = new March(n, g, c, b).Instant(end);
+        // At 0 s the value just after the step: the limit from a step in which hardly any state has moved.
+        var instant = new March(n, g, c, b, kinds).Instant(end);
         foreach (var (col, sign) in watch)
             values[0] += sign * instant[col];
         return new(seconds, values);
     }
 
-    private sealed class March(int n, double[] g, double[] c, double[] b)
+    private enum Kind
+    {
+        Voltage,
+        Inductor,
+        Follows,
+    }
+
+    private sealed class March(int n, double[] g, double[] c, double[] b, Kind[] kinds)
     {
         private readonly Dictionary<int, RealLu> factored = [];
         private readonly double[] most = new double[n];
         private double now;
-        private int exponent = -40;
+        private int exponent = -4;
         private double unit;
         private int steps;
 
@@ -62,7 +76,7 @@ internal static class StepSolver
         public double[] Instant(double end)
         {
             unit = end;
-            return Step(X, -46);
+            return Step(X, -40);
         }
 
         public void To(double target, double interval)
@@ -74,22 +88,8 @@ internal static class StepSolver
                 if (++steps > MostSteps)
                     throw new InvalidOperationException("The step response rings too fast for the time asked for: ask for a shorter time.");
                 // Steps are whole parts of the interval, so that each value is met exactly.
+                var (halves, error) = Best();
                 var length = Math.ScaleB(unit, exponent);
-                double[] whole = Step(X, exponent), halves = Step(Step(X, exponent - 1), exponent - 1);
-                double error = 0;
-                for (var i = 0; i < n; i++)
-                {
-                    most[i] = Math.Max(most[i], Math.Abs(halves[i]));
-                    if (most[i] > 0)
-                        error = Math.Max(error, Math.Abs(whole[i] - halves[i]) / most[i]);
-                }
-
-                if (!(error <= Tolerance) && exponent > -60 && now > 0)
-                {
-                    exponent--;
-                    continue;
-                }
-
                 (X, now) = (halves, now + length);
                 var position = (now - (target - interval)) / interval;
                 // Longer only where the longer step begins on its own grid.
@@ -98,6 +98,51 @@ internal static class StepSolver
             }
 
             now = target;
+        }
+
+        // The longest step that is accurate enough; where shorter ones do not help any more, the rounding rules, and the best of them is taken.
+        private (double[] X, double Error) Best()
+        {
+            var best = (X: Array.Empty<double>(), Error: double.PositiveInfinity, Exponent: exponent);
+            for (var worse = 0; worse < 4 && exponent > Shortest; exponent--)
+            {
+                double[] whole = Step(X, exponent), halves = Step(Step(X, exponent - 1), exponent - 1);
+                var error = Error(whole, halves);
+                if (error <= Tolerance)
+                    return (halves, error);
+                if (error < best.Error / 2)
+                    worse = 0;
+                else
+                    worse++;
+                if (error < best.Error)
+                    best = (halves, error, exponent);
+            }
+
+            exponent = best.Exponent;
+            return best.X.Length > 0 && best.Error < Tolerable
+                ? (best.X, best.Error)
+                : throw new InvalidOperationException("The step response could not be followed: the circuit's equations lose too many digits in time. Put in the resistances that the real parts have.");
+        }
+
+        // Against the greatest that each unknown has been, or a thousandth of the greatest of its kind: what only trembles in the last digits is no error.
+        private double Error(double[] whole, double[] halves)
+        {
+            Span<double> greatest = [0, 0, 0];
+            for (var i = 0; i < n; i++)
+            {
+                most[i] = Math.Max(most[i], Math.Abs(halves[i]));
+                greatest[(int)kinds[i]] = Math.Max(greatest[(int)kinds[i]], most[i]);
+            }
+
+            double error = 0;
+            for (var i = 0; i < n; i++)
+            {
+                var size = Math.Max(most[i], Negligible * greatest[(int)kinds[i]]);
+                if (size > 0 && kinds[i] != Kind.Follows)
+                    error = Math.Max(error, Math.Abs(whole[i] - halves[i]) / size);
+            }
+
+            return error;
         }
 
         // One step from a state: of its X only C·X counts.

@@ -11,23 +11,26 @@ internal sealed class SweepOrder
     private const double Threshold = 0.1;
 
     private readonly int n;
-    private readonly List<int> program = [];
+    private readonly bool[] kept;
+    private readonly int[] rowPlace, colPlace;
 
     public SweepOrder(LinearSystem system, double omega)
     {
         n = system.Count;
-        Slot = new int[n * n];
-        Array.Fill(Slot, -1);
+        kept = new bool[n * n];
         foreach (var s in system.Stamps)
-            Take(s.Row, s.Col);
+            kept[(s.Row * n) + s.Col] = true;
         foreach (var d in system.Delays)
-            Take(d.Row, d.Col);
-        (PivotRow, PivotCol) = (new int[n], new int[n]);
+            kept[(d.Row * n) + d.Col] = true;
+        (PivotRow, PivotCol, rowPlace, colPlace) = (new int[n], new int[n], new int[n], new int[n]);
+        Array.Fill(rowPlace, -1);
+        Array.Fill(colPlace, -1);
         var a = system.At(new Complex(0, omega));
-        bool[] rowDone = new bool[n], colDone = new bool[n];
         for (var k = 0; k < n && !Singular; k++)
-            Step(k, a, rowDone, colDone);
-        Program = [.. program];
+            Step(k, a);
+        (Slot, Rows) = (new int[n * n], new SweepRow[n]);
+        if (!Singular)
+            Lay();
     }
 
     /// <summary>Whether no pivot was left: the equations have no one solution at that frequency.</summary>
@@ -45,78 +48,118 @@ internal sealed class SweepOrder
     /// <summary>How many entries are kept, those that arise while eliminating among them.</summary>
     public int Slots { get; private set; }
 
-    /// <summary>Each step: the pivot's slot, how many rows and columns; the rows' numbers and slots, the columns' numbers and slots; then row by row the slots that change.</summary>
-    public int[] Program { get; }
+    /// <summary>The rows in the order of their pivots.</summary>
+    public SweepRow[] Rows { get; }
 
-    private int Take(int row, int col)
+    private void Step(int k, Complex[] a)
     {
-        ref var slot = ref Slot[(row * n) + col];
-        return slot >= 0 ? slot : slot = Slots++;
-    }
-
-    private void Step(int k, Complex[] a, bool[] rowDone, bool[] colDone)
-    {
-        if (!Choose(a, rowDone, colDone, out var r, out var q))
+        if (!Choose(a, out var r, out var q))
         {
             Singular = true;
             return;
         }
 
-        (PivotRow[k], PivotCol[k], rowDone[r], colDone[q]) = (r, q, true, true);
-        int[] rows = [.. Enumerable.Range(0, n).Where(i => !rowDone[i] && Slot[(i * n) + q] >= 0)];
-        int[] cols = [.. Enumerable.Range(0, n).Where(j => !colDone[j] && Slot[(r * n) + j] >= 0)];
-        program.AddRange([Slot[(r * n) + q], rows.Length, cols.Length]);
-        foreach (var i in rows)
-            program.AddRange([i, Slot[(i * n) + q]]);
-        foreach (var j in cols)
-            program.AddRange([j, Slot[(r * n) + j]]);
-        foreach (var i in rows)
+        (PivotRow[k], PivotCol[k], rowPlace[r], colPlace[q]) = (r, q, k, k);
+        var inverse = 1 / a[(r * n) + q];
+        for (var i = 0; i < n; i++)
         {
-            var factor = a[(i * n) + q] / a[(r * n) + q];
-            foreach (var j in cols)
+            if (rowPlace[i] >= 0 || !kept[(i * n) + q])
+                continue;
+            var factor = a[(i * n) + q] * inverse;
+            for (var j = 0; j < n; j++)
             {
+                if (colPlace[j] >= 0 || !kept[(r * n) + j])
+                    continue;
+                kept[(i * n) + j] = true;
                 a[(i * n) + j] -= factor * a[(r * n) + j];
-                program.Add(Take(i, j));
             }
         }
     }
 
-    private bool Choose(Complex[] a, bool[] rowDone, bool[] colDone, out int row, out int col)
+    // Row after row in the order of the pivots, so that the rows that are read stand one behind the other.
+    private void Lay()
+    {
+        Array.Fill(Slot, -1);
+        var after = new int[n][];
+        for (var i = 0; i < n; i++)
+        {
+            var row = PivotRow[i];
+            int[] places = [.. Enumerable.Range(0, n).Where(k => kept[(row * n) + PivotCol[k]])];
+            int[] before = [.. places.Where(k => k < i)];
+            after[i] = [.. places.Where(k => k > i)];
+            var first = Slots;
+            foreach (var k in places)
+                Slot[(row * n) + PivotCol[k]] = Slots++;
+            Rows[i] = new(first, before, after[i], [.. before.Select(k => Targets(row, after[k]))], [.. before.Select((k, t) => t + 1 < before.Length && IsPair(after, k, before[t + 1]))]);
+        }
+    }
+
+    // Where a row takes up the entries of an earlier one; one number where they stand one behind the other.
+    private int[] Targets(int row, int[] places)
+    {
+        int[] targets = [.. places.Select(j => Slot[(row * n) + PivotCol[j]])];
+        for (var j = 1; j < targets.Length; j++)
+            if (targets[j] != targets[0] + j)
+                return targets;
+        return targets.Length > 1 ? [targets[0]] : targets;
+    }
+
+    // Two steps can be done at once where the second has the columns of the first.
+    private static bool IsPair(int[][] after, int first, int second) =>
+        after[first].Length == after[second].Length + 1 && after[first][0] == second && after[first].AsSpan(1).SequenceEqual(after[second]);
+
+    private bool Choose(Complex[] a, out int row, out int col)
     {
         (row, col) = (-1, -1);
-        var inRow = new int[n];
+        int[] inRow = new int[n], inCol = new int[n];
+        var most = new double[n];
         for (var i = 0; i < n; i++)
-            for (var j = 0; j < n; j++)
-                inRow[i] += !rowDone[i] && !colDone[j] && Slot[(i * n) + j] >= 0 ? 1 : 0;
-        long fewest = long.MaxValue;
-        double best = 0;
-        for (var j = 0; j < n; j++)
         {
-            if (colDone[j])
+            if (rowPlace[i] >= 0)
                 continue;
-            double most = 0;
-            var inCol = 0;
-            for (var i = 0; i < n; i++)
+            for (var j = 0; j < n; j++)
             {
-                if (rowDone[i] || Slot[(i * n) + j] < 0)
+                if (colPlace[j] >= 0 || !kept[(i * n) + j])
                     continue;
-                inCol++;
-                most = Math.Max(most, Complex.Abs(a[(i * n) + j]));
+                inRow[i]++;
+                inCol[j]++;
+                most[j] = Math.Max(most[j], Size(a[(i * n) + j]));
             }
+        }
 
-            for (var i = 0; i < n; i++)
+        var fewest = long.MaxValue;
+        double best = 0;
+        for (var i = 0; i < n; i++)
+        {
+            if (rowPlace[i] >= 0)
+                continue;
+            for (var j = 0; j < n; j++)
             {
-                if (rowDone[i] || Slot[(i * n) + j] < 0)
+                if (colPlace[j] >= 0 || !kept[(i * n) + j])
                     continue;
-                var size = Complex.Abs(a[(i * n) + j]);
-                if (!(size > 0) || size < Threshold * most || !double.IsFinite(size))
+                var cost = (long)(inRow[i] - 1) * (inCol[j] - 1);
+                var size = Size(a[(i * n) + j]);
+                if (cost > fewest || !(size > 0) || size < Threshold * most[j] || !double.IsFinite(size))
                     continue;
-                var cost = (long)(inRow[i] - 1) * (inCol - 1);
-                if (cost < fewest || (cost == fewest && size / most > best))
-                    (fewest, best, row, col) = (cost, size / most, i, j);
+                if (cost < fewest || size / most[j] > best)
+                    (fewest, best, row, col) = (cost, size / most[j], i, j);
             }
         }
 
         return row >= 0;
     }
+
+    private static double Size(Complex z) => Math.Abs(z.Real) + Math.Abs(z.Imaginary);
+}
+
+/// <summary>A row in the order of the pivots: its entries stand from <paramref name="First"/> on, those before the pivot, the pivot, those after it.</summary>
+/// <param name="First">The slot of its first entry.</param>
+/// <param name="Before">The steps whose pivots stand in it before its own.</param>
+/// <param name="After">The steps whose columns it has after its pivot.</param>
+/// <param name="Targets">For each of <paramref name="Before"/> the slots that change; the first alone where they stand one behind the other.</param>
+/// <param name="Pairs">Whether a step and the next can be done at once.</param>
+internal sealed record SweepRow(int First, int[] Before, int[] After, int[][] Targets, bool[] Pairs)
+{
+    /// <summary>The slot of the pivot.</summary>
+    public int Pivot => First + Before.Length;
 }

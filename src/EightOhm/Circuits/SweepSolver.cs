@@ -1,4 +1,3 @@
-using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
@@ -45,14 +44,16 @@ internal static class SweepSolver
         private readonly (int Slot, int Row, int Col, double G, double C)[] entries;
 
         // Each place is the real parts of all lanes, then the imaginary ones.
-        private readonly double[] a, v, w, frequencies, left, sizes;
+        private readonly LanePlaces<T> a, v, x, y, left;
+
+        private readonly double[] frequencies, sizes;
 
         public Sweep(LinearSystem system, SweepOrder order, double[] omega, IReadOnlyList<(int Row, double G, double C)>? drive, IReadOnlyList<(int Col, double Sign)>? watch, ISweepTaker take)
         {
             (this.system, this.order, this.omega, this.drive, this.watch, this.take, n) = (system, order, omega, drive, watch, take, system.Count);
             entries = [.. system.Stamps.GroupBy(s => (s.Row * n) + s.Col).Select(g => (order.Slot[g.Key], g.Key / n, g.Key % n, g.Sum(s => s.G), g.Sum(s => s.C)))];
-            double[] Places(int count) => GC.AllocateUninitializedArray<double>(count * 2 * T.Count);
-            (a, v, w, left, frequencies, sizes) = (Places(order.Slots), Places(n), Places(n), Places(n), new double[T.Count], new double[n * T.Count]);
+            (a, v, x, y, left) = (new(order.Slots), new(n), new(n), new(n), new(n));
+            (frequencies, sizes) = (new double[T.Count], new double[n * T.Count]);
         }
 
         /// <summary>How many frequencies had to be done by themselves.</summary>
@@ -66,10 +67,10 @@ internal static class SweepSolver
                 for (var lane = 0; lane < T.Count; lane++)
                     frequencies[lane] = omega[first + Math.Min(lane, count - 1)];
                 Fill();
-                Eliminate();
+                SweepElimination<T>.Run(order, ref a.At(0));
                 if ((drive is null || Forward()) && (watch is null || Adjoint()))
                 {
-                    take.Take<T>(first, count, drive is null ? [] : v, watch is null ? [] : w);
+                    take.Take<T>(first, count, drive is null ? [] : x.Span, watch is null ? [] : y.Span);
                     continue;
                 }
 
@@ -80,178 +81,130 @@ internal static class SweepSolver
             return alone;
         }
 
-        private static ref double At(double[] places, int place) => ref Unsafe.Add(ref MemoryMarshal.GetArrayDataReference(places), place * 2 * T.Count);
-
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         private static ref double Imaginary(ref double real) => ref Unsafe.Add(ref real, T.Count);
 
         private void Fill()
         {
-            Array.Clear(a);
+            a.Clear();
             var f = T.Load(ref frequencies[0]);
             foreach (var (slot, _, _, g, c) in entries)
             {
-                ref var at = ref At(a, slot);
+                ref var at = ref a.At(slot);
                 T.All(g).Store(ref at);
                 (T.All(c) * f).Store(ref Imaginary(ref at));
             }
 
             foreach (var d in system.Delays)
             {
-                var slot = order.Slot[(d.Row * n) + d.Col] * 2 * T.Count;
+                var at = a.Of(order.Slot[(d.Row * n) + d.Col]);
                 for (var lane = 0; lane < T.Count; lane++)
                 {
                     var (sin, cos) = Math.SinCos(frequencies[lane] * d.Seconds);
-                    a[slot + lane] += d.Factor * cos;
-                    a[slot + T.Count + lane] -= d.Factor * sin;
+                    at[lane] += d.Factor * cos;
+                    at[T.Count + lane] -= d.Factor * sin;
                 }
-            }
-        }
-
-        [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-        private void Eliminate()
-        {
-            var program = order.Program;
-            for (int k = 0, at = 0; k < n; k++)
-            {
-                int pivot = program[at], rows = program[at + 1], cols = program[at + 2];
-                ref var p = ref At(a, pivot);
-                T pr = T.Load(ref p), pi = T.Load(ref Imaginary(ref p));
-                var inverse = T.All(1) / T.MultiplyAdd(pr, pr, pi * pi);
-                (pr, pi) = (pr * inverse, T.Negated(pi * inverse));
-                pr.Store(ref p);
-                pi.Store(ref Imaginary(ref p));
-                int rowsAt = at + 3, colsAt = rowsAt + (2 * rows), targets = colsAt + (2 * cols);
-                for (var i = 0; i < rows; i++)
-                {
-                    ref var l = ref At(a, program[rowsAt + (2 * i) + 1]);
-                    T r = T.Load(ref l), m = T.Load(ref Imaginary(ref l));
-                    T lr = T.MultiplyAdd(r, pr, T.Negated(m * pi)), li = T.MultiplyAdd(r, pi, m * pr);
-                    lr.Store(ref l);
-                    li.Store(ref Imaginary(ref l));
-                    T minusR = T.Negated(lr), minusI = T.Negated(li);
-                    for (var j = 0; j < cols; j++)
-                    {
-                        ref var u = ref At(a, program[colsAt + (2 * j) + 1]);
-                        ref var t = ref At(a, program[targets + j]);
-                        T ur = T.Load(ref u), ui = T.Load(ref Imaginary(ref u));
-                        T.MultiplyAdd(li, ui, T.MultiplyAdd(minusR, ur, T.Load(ref t))).Store(ref t);
-                        T.MultiplyAdd(minusI, ur, T.MultiplyAdd(minusR, ui, T.Load(ref Imaginary(ref t)))).Store(ref Imaginary(ref t));
-                    }
-
-                    targets += cols;
-                }
-
-                at = targets;
             }
         }
 
         private bool Forward()
         {
             Right(left);
-            Array.Copy(left, v, v.Length);
-            var program = order.Program;
-            Span<int> starts = n <= 256 ? stackalloc int[n] : new int[n];
-            for (int k = 0, at = 0; k < n; k++)
+            for (var i = 0; i < n; i++)
+                Copy(left, order.PivotRow[i], v, i);
+            for (var i = 0; i < n; i++)
             {
-                starts[k] = at;
-                int rows = program[at + 1], cols = program[at + 2];
-                for (var i = 0; i < rows; i++)
-                    Less(v, program[at + 3 + (2 * i)], program[at + 4 + (2 * i)], v, order.PivotRow[k]);
-                at += 3 + (2 * rows) + (2 * cols) + (rows * cols);
+                var row = order.Rows[i];
+                for (var t = 0; t < row.Before.Length; t++)
+                    Less(v, i, row.First + t, v, row.Before[t]);
             }
 
-            // The solution takes the place of its unknown; w serves until it is whole.
-            for (var k = n - 1; k >= 0; k--)
+            for (var i = n - 1; i >= 0; i--)
             {
-                var at = starts[k];
-                int rows = program[at + 1], cols = program[at + 2], row = order.PivotRow[k];
-                for (var j = 0; j < cols; j++)
-                    Less(v, row, program[at + 4 + (2 * rows) + (2 * j)], w, program[at + 3 + (2 * rows) + (2 * j)]);
-                Times(w, order.PivotCol[k], program[at], v, row);
+                var row = order.Rows[i];
+                for (var t = 0; t < row.After.Length; t++)
+                    Less(v, i, row.Pivot + 1 + t, v, row.After[t]);
+                Times(v, i, row.Pivot);
             }
 
-            Array.Copy(w, v, v.Length);
-            return Fits(v, transposed: false);
+            for (var i = 0; i < n; i++)
+                Copy(v, i, x, order.PivotCol[i]);
+            return Fits(x, transposed: false);
         }
 
         private bool Adjoint()
         {
-            Array.Clear(left);
+            left.Clear();
             foreach (var (col, sign) in watch!)
-                for (var lane = 0; lane < T.Count; lane++)
-                    left[(col * 2 * T.Count) + lane] += sign;
-            Array.Copy(left, w, w.Length);
-            var program = order.Program;
-            Span<int> starts = n <= 256 ? stackalloc int[n] : new int[n];
-            for (int k = 0, at = 0; k < n; k++)
+                foreach (ref var real in left.Of(col)[..T.Count])
+                    real += sign;
+            for (var i = 0; i < n; i++)
+                Copy(left, order.PivotCol[i], v, i);
+            for (var i = 0; i < n; i++)
             {
-                starts[k] = at;
-                int rows = program[at + 1], cols = program[at + 2], col = order.PivotCol[k];
-                Times(w, col, program[at], w, col);
-                for (var j = 0; j < cols; j++)
-                    Less(w, program[at + 3 + (2 * rows) + (2 * j)], program[at + 4 + (2 * rows) + (2 * j)], w, col);
-                at += 3 + (2 * rows) + (2 * cols) + (rows * cols);
+                var row = order.Rows[i];
+                Times(v, i, row.Pivot);
+                for (var t = 0; t < row.After.Length; t++)
+                    Less(v, row.After[t], row.Pivot + 1 + t, v, i);
             }
 
-            var y = AdjointPlaces;
-            for (var k = n - 1; k >= 0; k--)
+            for (var i = n - 1; i >= 0; i--)
             {
-                var at = starts[k];
-                int rows = program[at + 1], col = order.PivotCol[k];
-                for (var i = 0; i < rows; i++)
-                    Less(w, col, program[at + 4 + (2 * i)], y, program[at + 3 + (2 * i)]);
-                Array.Copy(w, col * 2 * T.Count, y, order.PivotRow[k] * 2 * T.Count, 2 * T.Count);
+                var row = order.Rows[i];
+                for (var t = 0; t < row.Before.Length; t++)
+                    Less(v, row.Before[t], row.First + t, v, i);
             }
 
-            Array.Copy(y, w, w.Length);
-            return Fits(w, transposed: true);
+            for (var i = 0; i < n; i++)
+                Copy(v, i, y, order.PivotRow[i]);
+            return Fits(y, transposed: true);
         }
 
-        private double[] AdjointPlaces => field ??= new double[n * 2 * T.Count];
+        private static void Copy(LanePlaces<T> from, int i, LanePlaces<T> to, int j) => from.Of(i).CopyTo(to.Of(j));
 
-        private void Right(double[] places)
+        private void Right(LanePlaces<T> places)
         {
-            Array.Clear(places);
+            places.Clear();
             foreach (var (row, g, c) in drive!)
             {
+                var at = places.Of(row);
                 for (var lane = 0; lane < T.Count; lane++)
                 {
-                    places[(row * 2 * T.Count) + lane] += g;
-                    places[(((row * 2) + 1) * T.Count) + lane] += c * frequencies[lane];
+                    at[lane] += g;
+                    at[T.Count + lane] += c * frequencies[lane];
                 }
             }
         }
 
         // to[i] −= a[slot]·from[j].
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        private void Less(double[] to, int i, int slot, double[] from, int j)
+        private void Less(LanePlaces<T> to, int i, int slot, LanePlaces<T> from, int j)
         {
-            ref var t = ref At(to, i);
-            ref var l = ref At(a, slot);
-            ref var x = ref At(from, j);
-            T lr = T.Load(ref l), li = T.Load(ref Imaginary(ref l)), xr = T.Load(ref x), xi = T.Load(ref Imaginary(ref x)), minus = T.Negated(lr);
+            ref var t = ref to.At(i);
+            ref var l = ref a.At(slot);
+            ref var f = ref from.At(j);
+            T lr = T.Load(ref l), li = T.Load(ref Imaginary(ref l)), xr = T.Load(ref f), xi = T.Load(ref Imaginary(ref f)), minus = T.Negated(lr);
             T.MultiplyAdd(li, xi, T.MultiplyAdd(minus, xr, T.Load(ref t))).Store(ref t);
             T.MultiplyAdd(T.Negated(li), xr, T.MultiplyAdd(minus, xi, T.Load(ref Imaginary(ref t)))).Store(ref Imaginary(ref t));
         }
 
-        // to[i] = a[slot]·from[j].
+        // of[i] = a[slot]·of[i].
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        private void Times(double[] to, int i, int slot, double[] from, int j)
+        private void Times(LanePlaces<T> of, int i, int slot)
         {
-            ref var t = ref At(to, i);
-            ref var p = ref At(a, slot);
-            ref var x = ref At(from, j);
-            T pr = T.Load(ref p), pi = T.Load(ref Imaginary(ref p)), xr = T.Load(ref x), xi = T.Load(ref Imaginary(ref x));
+            ref var t = ref of.At(i);
+            ref var p = ref a.At(slot);
+            T pr = T.Load(ref p), pi = T.Load(ref Imaginary(ref p)), xr = T.Load(ref t), xi = T.Load(ref Imaginary(ref t));
             T.MultiplyAdd(pr, xr, T.Negated(pi * xi)).Store(ref t);
             T.MultiplyAdd(pr, xi, pi * xr).Store(ref Imaginary(ref t));
         }
 
         // Whether a solution, put back, leaves little of each equation.
-        private bool Fits(double[] x, bool transposed)
+        private bool Fits(LanePlaces<T> solution, bool transposed)
         {
             for (var i = 0; i < n; i++)
             {
-                ref var b = ref At(left, i);
+                ref var b = ref left.At(i);
                 (T.Magnitude(T.Load(ref b)) + T.Magnitude(T.Load(ref Imaginary(ref b)))).Store(ref sizes[i * T.Count]);
             }
 
@@ -259,7 +212,7 @@ internal static class SweepSolver
             foreach (var (_, row, col, g, c) in entries)
             {
                 T gr = T.All(-g), ci = T.All(c) * f;
-                Minus(gr, ci, x, transposed ? row : col, transposed ? col : row);
+                Minus(gr, ci, solution, transposed ? row : col, transposed ? col : row);
             }
 
             Span<double> cos = stackalloc double[T.Count], sin = stackalloc double[T.Count];
@@ -271,13 +224,13 @@ internal static class SweepSolver
                     (sin[lane], cos[lane]) = (-d.Factor * sin[lane], -d.Factor * cos[lane]);
                 }
 
-                Minus(T.Load(ref cos[0]), T.Load(ref sin[0]), x, transposed ? d.Row : d.Col, transposed ? d.Col : d.Row);
+                Minus(T.Load(ref cos[0]), T.Load(ref sin[0]), solution, transposed ? d.Row : d.Col, transposed ? d.Col : d.Row);
             }
 
             var fits = true;
             for (var i = 0; i < n; i++)
             {
-                ref var b = ref At(left, i);
+                ref var b = ref left.At(i);
                 fits &= T.AllAtMost(T.Magnitude(T.Load(ref b)) + T.Magnitude(T.Load(ref Imaginary(ref b))), T.All(Left) * T.Load(ref sizes[i * T.Count]));
             }
 
@@ -286,10 +239,10 @@ internal static class SweepSolver
 
         // left[i] −= (g + j·c)·x[j], g given with the other sign; its size is added up.
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        private void Minus(T minusG, T c, double[] x, int j, int i)
+        private void Minus(T minusG, T c, LanePlaces<T> solution, int j, int i)
         {
-            ref var b = ref At(left, i);
-            ref var at = ref At(x, j);
+            ref var b = ref left.At(i);
+            ref var at = ref solution.At(j);
             T xr = T.Load(ref at), xi = T.Load(ref Imaginary(ref at));
             T.MultiplyAdd(c, xi, T.MultiplyAdd(minusG, xr, T.Load(ref b))).Store(ref b);
             T.MultiplyAdd(T.Negated(c), xr, T.MultiplyAdd(minusG, xi, T.Load(ref Imaginary(ref b)))).Store(ref Imaginary(ref b));

@@ -7,8 +7,8 @@ namespace EightOhm.Samples;
 /// <content>Between the points: values, unwrapped phase, crossings.</content>
 public sealed partial class Response<T>
 {
-    // A phase that steps by more than this from point to point is looked at between them.
-    private const double LargeStep = Math.PI / 3;
+    // A phase that steps by more than this from point to point is looked at between them; and so are points farther apart than this ratio, between which whole turns could hide.
+    private const double LargeStep = Math.PI / 3, LargeRatio = 1.05;
 
     private const int DeepestHalving = 24;
 
@@ -80,7 +80,7 @@ public sealed partial class Response<T>
         if (v1 == Complex.Zero || v2 == Complex.Zero)
             return 0;
         var step = (v2 / v1).Phase;
-        if (exact is null || Math.Abs(step) < LargeStep || depth >= DeepestHalving)
+        if (exact is null || (Math.Abs(step) < LargeStep && f2 < f1 * LargeRatio && f1 < f2 * LargeRatio) || depth >= DeepestHalving)
             return step;
         var middle = Math.Sqrt(f1 * f2);
         var there = exact(middle);

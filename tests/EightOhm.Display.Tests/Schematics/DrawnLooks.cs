@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using EightOhm.Display.Figures;
+using EightOhm.Display.Schematics;
 
 namespace EightOhm.Display.Tests.Schematics;
 
@@ -19,8 +20,8 @@ internal static class DrawnLooks
     {
         var size = DrawnPart.Number(text.Attribute("font-size")!.Value);
         var width = text.Nodes().Sum(n => n is XElement tspan
-            ? TextMetrics.Width(tspan.Value, DrawnPart.Number(tspan.Attribute("font-size")!.Value))
-            : TextMetrics.Width(((XText)n).Value, size));
+            ? DrawnText.Plain(tspan.Value, DrawnPart.Number(tspan.Attribute("font-size")!.Value))
+            : DrawnText.Plain(((XText)n).Value, size));
         double x = DrawnPart.Number(text.Attribute("x")!.Value), y = DrawnPart.Number(text.Attribute("y")!.Value);
         var left = (text.Attribute("text-anchor")?.Value) switch { "end" => x - width, "middle" => x - (width / 2), _ => x };
         return new(left, y - (size * 0.75), width, size * 0.95);

@@ -48,8 +48,8 @@ public class SolversSayHowTests
     private static bool Gives(MethodInfo m) =>
         QuantityKinds.Find(m.ReturnType) is not null || (IsOfARoom(m.ReturnType) && m.ReturnType != m.DeclaringType && !IsPartOf(m));
 
-    // A node that is put into a network is no result.
-    private static bool IsPartOf(MethodInfo m) => m.Name is "Add" or "Node";
+    // A node that is put into a network, an element into a circuit, is no result.
+    private static bool IsPartOf(MethodInfo m) => m.Name is "Add" or "Node" || m.ReturnType == typeof(EightOhm.Circuits.Element);
 
     private static bool IsOfARoom(Type type) => Rooms.Holds(type) && type.Namespace != typeof(EightOhm.Teaching.Exercise).Namespace;
 }

@@ -76,12 +76,13 @@ public static partial class Examples
         var c = new Circuit();
         c.Rail("V+", 40.V);
         c.Rail("V-", -40.V);
+        c.Resistor("R_in", "in", "0", 10.kOhm);
         c.Resistor("R_3", "V+", "m1", 150.Ohm);
         c.Resistor("R_4", "V+", "m2", 150.Ohm);
-        c.Pnp("Q_3", "m", "m", "m1", model);
-        c.Pnp("Q_4", "d", "m", "m2", model);
-        c.Npn("Q_1", "m", "in", "e1", model);
-        c.Npn("Q_2", "d", "fb", "e2", model);
+        c.Pnp("Q_3", "d", "m", "m1", model);
+        c.Pnp("Q_4", "m", "m", "m2", model);
+        c.Npn("Q_1", "d", "in", "e1", model);
+        c.Npn("Q_2", "m", "fb", "e2", model);
         c.Resistor("R_1", "e1", "tail", 100.Ohm);
         c.Resistor("R_2", "e2", "tail", 100.Ohm);
         c.CurrentSource("I_1", "tail", "V-", 4.mA);
@@ -89,7 +90,7 @@ public static partial class Examples
         c.Resistor("R_5", "V+", "e5", 47.Ohm);
         c.Capacitor("C_M", "d", "b+", 68.pF);
         c.Npn("Q_6", "b+", "mid", "b-", model);
-        c.Resistor("R_6", "b+", "mid", 3.3.kOhm);
+        c.Resistor("R_6", "b+", "mid", 2.4.kOhm);
         c.Resistor("R_7", "mid", "b-", 820.Ohm);
         c.CurrentSource("I_2", "b-", "V-", 8.mA);
         c.Npn("Q_7", "V+", "b+", "d+", model);
@@ -100,20 +101,21 @@ public static partial class Examples
         c.Resistor("R_E1", "e+", "out", 0.22.Ohm);
         c.Resistor("R_E2", "out", "e-", 0.22.Ohm);
         c.Resistor("R_F", "out", "fb", 10.kOhm);
-        c.Resistor("R_G", "fb", "0", 442.Ohm);
+        c.Resistor("R_G", "fb", "g", 442.Ohm);
+        c.Capacitor("C_G", "g", "0", 470.uF);
         return c.Plan("""
-            V+  .    .    .    .    .    .    .    .    .    .
-            .   R_3  .    R_4  .    .    R_5  .    .    .    .
-            .   Q_3< .    Q_4  .    .    Q_5  .    .    .    .
-            .   .    .    .    .    .    .    .    Q_7  .    .
-            .   .    .    .    C_M- .    .    .    .    Q_9  .
-            .   .    .    .    .    R_6  .    .    .    R_E1 .
-            in  Q_1  .    Q_2< fb*  .    Q_6  .    R_8  .    out
-            .   R_1  .    R_2  R_G  R_7  .    .    .    R_E2 .
-            .   .    .    .    .    .    .    .    .    Q_10 .
-            .   .    I_1  .    .    .    I_2  .    Q_8  .    .
-            V-  .    .    .    .    .    .    .    .    .    .
-            .   .    .    .    .    .    .    R_F- .    .    .
+            V+  .    .    .    .    .    .    .    .    .    .    .
+            .   .    R_3  .    R_4  .    .    R_5  .    .    .    .
+            .   .    Q_3< .    Q_4  .    .    Q_5  .    .    .    .
+            .   .    .    .    .    .    .    .    .    Q_7  .    .
+            .   .    .    .    .    C_M- .    .    .    .    Q_9  .
+            .   .    .    .    .    .    R_6  .    .    .    R_E1 .
+            in  .    Q_1  .    Q_2< fb*  .    Q_6  .    R_8  .    out
+            .   R_in R_1  .    R_2  R_G  R_7  .    .    .    R_E2 .
+            .   .    .    .    .    C_G  .    .    .    .    Q_10 .
+            .   .    .    I_1  .    .    .    I_2  .    Q_8  .    .
+            V-  .    .    .    .    .    .    .    .    .    .    .
+            .   .    .    .    .    .    .    .    R_F- .    .    .
             """);
     }
 }

@@ -9,7 +9,7 @@ public static partial class Examples
     public static Circuit OnePole()
     {
         var c = new Circuit();
-        c.VoltageControlledCurrent("g_m", "0", "i", "in", "fb", 5.mS);
+        c.VoltageControlledCurrent("g_m", "i", "0", "in", "fb", 5.mS);
         c.OpAmp("A_2", "0", "i", "v", Gain.FromRatio(1e4), 1.GHz);
         c.Capacitor("C_M", "i", "v", 68.pF);
         c.Amplifier("one", "v", "out", "× 1");

@@ -37,7 +37,7 @@ public static partial class Examples
         c.Rail("-V", -40.V);
         c.CurrentSource("I_1", "+V", "b+", 8.mA);
         c.Npn("Q_B", "b+", "mid", "b-", model);
-        c.Resistor("R_2", "b+", "mid", 3.3.kOhm);
+        c.Resistor("R_2", "b+", "mid", 3.9.kOhm);
         c.Resistor("R_1", "mid", "b-", 820.Ohm);
         c.Npn("Q_V", "b-", "in", "-V", model);
         c.Npn("Q_1", "+V", "b+", "d+", model);

@@ -18,7 +18,7 @@ public static class RejectionTables
         var strongest = hum.Lines.OrderByDescending(l => l.AtOutput.Volts).Take(Lines).OrderBy(l => l.Frequency.Hertz);
         return new Table(
             ["frequency", "on the rail, rms", "rejection, output-referred", "at the output, rms"],
-            [.. strongest.Select(IReadOnlyList<string> (l) => [QuantityFormat.Short(l.Frequency), QuantityFormat.Short(l.Ripple), QuantityFormat.Short(l.Rejection), QuantityFormat.Short(l.AtOutput)]),
+            [.. strongest.Select(IReadOnlyList<string> (l) => [QuantityFormat.Short(l.Frequency), QuantityFormat.Short(l.Ripple), $"{Engineering.Number(l.Rejection.Decibels, 4)} dB", QuantityFormat.Short(l.AtOutput)]),
                 ["all lines", QuantityFormat.Short(hum.RippleRms), "", QuantityFormat.Short(hum.Total)]],
             [0, 1, 2, 3],
             "Ripple of a rail and what is left of it");

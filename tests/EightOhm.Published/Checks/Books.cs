@@ -11,8 +11,6 @@ internal static class Books
 
     public static Source Sedra(string place) => Source.Companion("A. S. Sedra & K. C. Smith, Microelectronic Circuits, 5th ed.", place);
 
-    public static Source Neamen(string place) => Source.Companion("D. A. Neamen, Electronic Circuit Analysis and Design, 2nd ed.", place);
-
     public static Source Malvino(string place) => Source.Companion("A. Malvino & D. Bates, Electronic Principles, 7th ed.", place);
 
     public static Source Fiore(string place) => Source.Companion("J. Fiore, Op Amps and Linear Integrated Circuits", place);

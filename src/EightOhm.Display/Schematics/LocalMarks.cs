@@ -31,7 +31,8 @@ internal static class LocalMarks
                     if (pin.Out.IsAcross && rail is null && markX == x) continue;
                     if (!taken.Add((markX, markY))) continue;
                     marks.Add(new(new(rail is null ? PlanKind.Ground : PlanKind.Rail, net, symbol.Cell.Column, symbol.Cell.Row, Hint), rail,
-                        rail is null ? OtherSymbols.Ground : OtherSymbols.Terminal, [net]) { X = markX, Y = markY });
+                        rail is null ? OtherSymbols.Ground : OtherSymbols.Terminal, [net])
+                    { X = markX, Y = markY });
                     break;
                 }
             }

@@ -43,8 +43,15 @@ public class CompensationChecks
 
         MillerAmplifier Amplifier(ElectricCapacitance c, double fraction) => new()
         {
-            FirstTransconductance = 2.mS, SecondTransconductance = g_m2, Capacitor = c, InputResistance = R_1, InputCapacitance = C_1,
-            OutputResistance = R_2, OutputCapacitance = C_2, Followers = TransferFunction.Pole(10.MHz), Feedback = TransferFunction.Constant(fraction),
+            FirstTransconductance = 2.mS,
+            SecondTransconductance = g_m2,
+            Capacitor = c,
+            InputResistance = R_1,
+            InputCapacitance = C_1,
+            OutputResistance = R_2,
+            OutputCapacitance = C_2,
+            Followers = TransferFunction.Pole(10.MHz),
+            Feedback = TransferFunction.Constant(fraction),
         };
     }
 
@@ -108,10 +115,18 @@ public class CompensationChecks
 
         static MillerAmplifier Of(ReferenceRow r) => new()
         {
-            FirstTransconductance = r["g_m1"].S, SecondTransconductance = r["g_m2"].S, Capacitor = ElectricCapacitance.FromFarads(r["C"]),
-            SecondCapacitor = r["C_b"] > 0 ? ElectricCapacitance.FromFarads(r["C_b"]) : null, MiddleResistor = r["R_b"].Ohm, IsOutputInclusive = r["inclusive"] > 0,
-            InputResistance = r["R_1"].Ohm, InputCapacitance = ElectricCapacitance.FromFarads(r["C_1"]), OutputResistance = r["R_2"].Ohm, OutputCapacitance = ElectricCapacitance.FromFarads(r["C_2"]),
-            Followers = TransferFunction.Pole(r["f_p1"].Hz) * TransferFunction.Pole(r["f_p2"].Hz), Feedback = TransferFunction.Constant(r["B_fb"]),
+            FirstTransconductance = r["g_m1"].S,
+            SecondTransconductance = r["g_m2"].S,
+            Capacitor = ElectricCapacitance.FromFarads(r["C"]),
+            SecondCapacitor = r["C_b"] > 0 ? ElectricCapacitance.FromFarads(r["C_b"]) : null,
+            MiddleResistor = r["R_b"].Ohm,
+            IsOutputInclusive = r["inclusive"] > 0,
+            InputResistance = r["R_1"].Ohm,
+            InputCapacitance = ElectricCapacitance.FromFarads(r["C_1"]),
+            OutputResistance = r["R_2"].Ohm,
+            OutputCapacitance = ElectricCapacitance.FromFarads(r["C_2"]),
+            Followers = TransferFunction.Pole(r["f_p1"].Hz) * TransferFunction.Pole(r["f_p2"].Hz),
+            Feedback = TransferFunction.Constant(r["B_fb"]),
         };
     }
 

@@ -86,8 +86,14 @@ public class SecondStageChecks
         static double Or(ReferenceRow r, Ratio second) => r["both"] > 0 ? 1 + second.DecimalFractions : second.DecimalFractions;
         static SummingNodeErrors Of(ReferenceRow r) => new SecondStage
         {
-            Current = r["I"].A, RestVoltage = r["V"].V, OutputCapacitance = ElectricCapacitance.FromFarads(r["C_0"]), CapacitanceVoltage = r["V_0"].V, CurrentGain = r["h_FE"],
-            EarlyVoltage = r["V_A"].V, FollowerGain = r["h_f"] > 0 ? r["h_f"] : null, IsPushPull = r["both"] > 0,
+            Current = r["I"].A,
+            RestVoltage = r["V"].V,
+            OutputCapacitance = ElectricCapacitance.FromFarads(r["C_0"]),
+            CapacitanceVoltage = r["V_0"].V,
+            CurrentGain = r["h_FE"],
+            EarlyVoltage = r["V_A"].V,
+            FollowerGain = r["h_f"] > 0 ? r["h_f"] : null,
+            IsPushPull = r["both"] > 0,
         }.Errors(r["f"].Hz, r["V_p"].V, r["g_m1"].S, r["G"].ratio);
     }
 

@@ -43,15 +43,31 @@ internal static class Networks
     {
         BipolarModel small = new()
         {
-            CurrentGain = 300, SaturationCurrent = ElectricCurrent.FromAmperes(1e-14), EarlyVoltage = 100.V, BaseResistance = 30.Ohm, TransitionFrequency = 150.MHz, CollectorCapacitance = 3.pF,
+            CurrentGain = 300,
+            SaturationCurrent = ElectricCurrent.FromAmperes(1e-14),
+            EarlyVoltage = 100.V,
+            BaseResistance = 30.Ohm,
+            TransitionFrequency = 150.MHz,
+            CollectorCapacitance = 3.pF,
         };
         BipolarModel driver = new()
         {
-            CurrentGain = 120, SaturationCurrent = ElectricCurrent.FromAmperes(1e-13), EarlyVoltage = 150.V, BaseResistance = 10.Ohm, TransitionFrequency = 100.MHz, CollectorCapacitance = 6.pF,
+            CurrentGain = 120,
+            SaturationCurrent = ElectricCurrent.FromAmperes(1e-13),
+            EarlyVoltage = 150.V,
+            BaseResistance = 10.Ohm,
+            TransitionFrequency = 100.MHz,
+            CollectorCapacitance = 6.pF,
         };
         BipolarModel power = new()
         {
-            CurrentGain = 70, SaturationCurrent = ElectricCurrent.FromAmperes(1e-11), EarlyVoltage = 150.V, BaseResistance = 2.Ohm, EmitterResistance = 0.03.Ohm, TransitionFrequency = 30.MHz, CollectorCapacitance = 200.pF,
+            CurrentGain = 70,
+            SaturationCurrent = ElectricCurrent.FromAmperes(1e-11),
+            EarlyVoltage = 150.V,
+            BaseResistance = 2.Ohm,
+            EmitterResistance = 0.03.Ohm,
+            TransitionFrequency = 30.MHz,
+            CollectorCapacitance = 200.pF,
         };
         var c = new Circuit();
         c.Rail("V+", 50.V);

@@ -116,8 +116,15 @@ public class LoopStabilityTests
     {
         var amplifier = new MillerAmplifier
         {
-            FirstTransconductance = (1.0 / 60).S, SecondTransconductance = 40.mS, Capacitor = 100.pF, InputResistance = 200.kOhm, InputCapacitance = 40.pF,
-            OutputResistance = 100.kOhm, OutputCapacitance = 30.pF, Followers = TransferFunction.Pole(8.MHz) * TransferFunction.Pole(40.MHz), Feedback = TransferFunction.Constant(1 / 23.6),
+            FirstTransconductance = (1.0 / 60).S,
+            SecondTransconductance = 40.mS,
+            Capacitor = 100.pF,
+            InputResistance = 200.kOhm,
+            InputCapacitance = 40.pF,
+            OutputResistance = 100.kOhm,
+            OutputCapacitance = 30.pF,
+            Followers = TransferFunction.Pole(8.MHz) * TransferFunction.Pole(40.MHz),
+            Feedback = TransferFunction.Constant(1 / 23.6),
         };
         Assert.True(LoopStability.Of(amplifier.OuterLoop()).IsStable);
         Assert.True(LoopStability.Of(amplifier.InnerLoop()).IsStable);

@@ -136,7 +136,9 @@ public class CourseExerciseTests
     [Fact]
     public void A_chapter_has_a_ramp_of_four_or_more()
     {
-        Assert.Equal(["00", "01", "02", "03", "04", "05", "06", "07", "08", "09"], CourseExercises.Chapters.Select(c => c.Number));
+        // One for each chapter that has a notebook, in their order.
+        var notebooks = Directory.GetFiles(Path.Combine(Docs.WrittenTable.Root(), "notebooks", "course"), "*.ipynb").Select(f => Path.GetFileName(f)[..2]).Distinct();
+        Assert.Equal(notebooks.Order(StringComparer.Ordinal), CourseExercises.Chapters.Select(c => c.Number));
         Assert.All(CourseExercises.Chapters, c =>
         {
             Assert.True(c.Exercises.Count >= 4);

@@ -3,7 +3,7 @@
 Prints each answer; tests/EightOhm.Tests/Teaching/AnswersByHand.cs holds them, rounded, in another unit, with usual wrong answers.
 Needs nothing but Python.
 """
-from math import cos, hypot, log, log10, pi, radians, sin, sqrt
+from math import atan, cos, degrees, hypot, log, log10, pi, radians, sin, sqrt
 
 k, q = 1.380649e-23, 1.602176634e-19
 
@@ -46,6 +46,19 @@ def over_threshold(tc_dt, i_q, r, v_t):
         i = (low + high) / 2
         low, high = (i, high) if (i - i_q) * r + v_t * log(i / i_q) < tc_dt else (low, i)
     return low
+
+
+def mean_of(f, n=4096):
+    return -sum(f(2 * pi * i / n) for i in range(n)) / n
+
+
+def margin(unity, pole, delay):
+    """The phase left at the crossover of an integrator with a pole and a delay, by bisection."""
+    low, high = unity / 10, unity
+    for _ in range(200):
+        f = (low + high) / 2
+        low, high = (f, high) if abs(unity / (1j * f) / (1 + 1j * f / pole)) > 1 else (low, f)
+    return 90 - degrees(atan(f / pole)) - 360 * f * delay
 
 
 def worst_of_one(v, z, r_e, pairs):
@@ -122,6 +135,7 @@ answers = {
     "09-limit-at-the-rail, A": limit(0.65, 46),
     "09-detector-tau, s": sqrt((40 / 0.65) ** 2 - 1) / (2 * pi * 10),
     "09-trip-time, s": -0.979 * log(1 - 0.65 / 46),
+<<<<<<< HEAD
     "10-transconductance, S": 1 / (r_e_2mA + 47),
     "10-base-current, V": 2e-3 / 300 * (10e3 - 96),
     "10-slew-at-crossover, V/s": 4e-3 * 2 * pi * 24 * 1e6 * (r_e_2mA + 47),
@@ -131,6 +145,24 @@ answers = {
     "13-bare-mirror, V/√Hz": sqrt(2) * sqrt(2 * q * 2e-3) * (r_e_2mA + 47),
     "13-best-current, A": thermal_voltage(25) * sqrt(600 / (1e6 + 200**2)),
     "13-low-end, V/√Hz": sqrt(4 * k * room * parallel(10e3, 100 + 1 / (2j * pi * 20 * 10e-6)).real),
+=======
+    "11-standing-current, A": 40e6 * 120e-12 + 0.1e-3,
+    "11-limited-fault, W": 56 * 0.65 / 22,
+    "11-unlimited-fault, W": 56 * 0.4,
+    "11-early-effect": 60 * 23.6 / 40 * 1e-4 * 2 * mean_of(lambda t: cos(2 * t) / (1.46 - 0.4 * sin(t))),
+    "11-sticking, s": 1e-6 * log(10),
+    "12-crossover, Hz": 1 / 60 / (2 * pi * 23.6 * 100e-12),
+    "12-slew-of-crossover, V/s": 2 * pi * 1.1e6 * 23.6 * 4e-3 * 60,
+    "12-phase-margin, deg": margin(1.5e6, 8e6, 12e-9),
+    "12-inner-loop, Hz": 40e-3 * 100 / 140 / (2 * pi * (30e-12 + 100e-12 * 40 / 140)),
+    "12-two-pole-zero, Hz": 1 / (2 * pi * 1e3 * 1.1e-9),
+    "12-two-pole-gain": abs(1 + 144.686e3 / 20e3 / 1j),
+    "14-zobel-heat, W": abs(28.28 / (10 + 1 / (2j * pi * 20e3 * 100e-9))) ** 2 * 10,
+    "14-damping-of-a-coil": 8 / abs(1 / (1 / (2j * pi * 20e3 * 1e-6) + 1 / 10)),
+    "14-output-inductance, H": 0.15 / (2 * pi * 1.1e6),
+    "14-coil, H": 1e-6 * (11.5 / 25.4) ** 2 * 14 ** 2 / (18 * 11.5 / 25.4 + 40 * 19 / 25.4),
+    "14-resonance, Hz": 1 / (2 * pi * sqrt(1e-6 * 2.2e-6)),
+>>>>>>> loop
 }
 
 for name, value in answers.items():

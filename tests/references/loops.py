@@ -49,7 +49,7 @@ def steps():
     rows = []
     for n in range(1, 13):
         poles = signal.buttap(n)[1]
-        for time in (1.0, float(n), 3.0 * n):
+        for time in (0.5 * n, float(n), 3.0 * n):
             value = 1.0
             for i, p in enumerate(poles):
                 rest = numpy.prod([p - q for j, q in enumerate(poles) if j != i])

@@ -36,7 +36,7 @@ public static class Guard
         where T : struct, IComparisonOperators<T, T, bool>
     {
         var held = Reach<T>.Measured(value);
-        if (!(held >= Reach<T>.Least && held <= Reach<T>.Most) && held != default(T))
+        if (!(held >= Reach<T>.Least && held <= Reach<T>.Most) && !IsZero(held))
             Refuse(name, value, value > default(T) ? Reach<T>.InWords : $"{QuantityFormat.Short(default(T))} or more", hint);
         return value;
     }
@@ -119,8 +119,12 @@ public static class Guard
         where T : struct, IComparisonOperators<T, T, bool>
     {
         var held = Reach<T>.Measured(value);
-        if (!(held >= Reach<T>.Least && held <= Reach<T>.Most) && !(held <= Reach<T>.LeastBelow && held >= Reach<T>.MostBelow) && held != default(T))
+        if (!(held >= Reach<T>.Least && held <= Reach<T>.Most) && !(held <= Reach<T>.LeastBelow && held >= Reach<T>.MostBelow) && !IsZero(held))
             Refuse(name, value, $"{Reach<T>.InWords}, with either sign, or zero");
         return value;
     }
+
+    // Not by ==: UnitsNet takes 0 ppm and 0 % for two values.
+    private static bool IsZero<T>(T held)
+        where T : struct, IComparisonOperators<T, T, bool> => held >= default(T) && held <= default(T);
 }

@@ -121,7 +121,7 @@ public class LoopChecks
             return low.Step(r["t"].s, 11).Y[^1];
         }
 
-        Check.Solved("TransferFunction.Step", Reference.Read("butterworth-steps.csv"), Step, "step", 1e-9);
+        Check.Solved("TransferFunction.Step", Reference.Read("butterworth-steps.csv"), Step, "step", 1e-8);
     }
 
     [Fact]

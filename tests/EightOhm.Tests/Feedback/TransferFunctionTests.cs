@@ -33,7 +33,7 @@ public class TransferFunctionTests
         var corners = Enumerable.Range(0, 12).Select(i => Math.Pow(10, i * 8.0 / 11)).ToArray();
         var loop = corners.Aggregate(TransferFunction.Constant(1.0), (t, f) => t * TransferFunction.Pole(f.Hz));
         const double little = 1e-9;
-        var moved = (little * loop).Sensitivity();
+        var moved = (little * loop).ClosedWith(TransferFunction.Constant(1.0));
         Assert.Equal(12, moved.Order);
         for (var i = 0; i < 12; i++)
         {

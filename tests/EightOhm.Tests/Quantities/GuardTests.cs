@@ -20,6 +20,8 @@ public class GuardTests
         var P = 0.W;
         Assert.Equal("P must be greater than 0 W (was 0 W).", Assert.Throws<RefusedValueException>(() => Guard.Positive(P)).Message);
         Assert.Equal(P, Guard.NotNegative(P));
+        var none = Ratio.FromPartsPerMillion(0); // zero in another unit than the kind's own
+        Assert.Equal(0, Guard.NotNegative(none).DecimalFractions);
         var less = (-5).W;
         Assert.Equal("less must be 0 W or more (was −5 W).", Assert.Throws<RefusedValueException>(() => Guard.NotNegative(less)).Message);
     }

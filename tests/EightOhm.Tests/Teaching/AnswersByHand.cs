@@ -58,6 +58,7 @@ internal sealed record ByHand(object Right, object Wrong, string Says, object Ot
         ["09-limit-at-the-rail"] = new(2560.mA, 1.70.A, "That is a sense junction at 85 °C", 4.62.A, "The branch of R_3 is forgotten"),
         ["09-detector-tau"] = new(979.ms, 15.9.ms, "That puts the corner at 10 Hz", 692.ms, "That takes the rms voltage"),
         ["09-trip-time"] = new(0.0139.s, 226.us, "So quick is a corner at 10 Hz", 22.1.ms, "That is two poles"),
+<<<<<<< HEAD
         ["10-transconductance"] = new(0.0167.S, 8.35.mS, "That is one half alone", 77.8.mS, "That leaves out the resistors in the emitters"),
         ["10-base-current"] = new(66000.uV, 132.mV, "Each transistor carries half", 19.8.V, "That is the collector current"),
         ["10-slew-at-crossover"] = new(ElectricPotentialChangeRate.FromVoltsPerSeconds(36.1e6), 7.75.V_per_us, "That is the slew rate without the resistors", 18.05.V_per_us, "With a mirror the whole tail current"),
@@ -67,5 +68,23 @@ internal sealed record ByHand(object Right, object Wrong, string Says, object Ot
         ["13-bare-mirror"] = new(2140.0.pV_rtHz, 3.03.nV_rtHz, "That takes r_e for a resistor", 1.515.nV_rtHz, "That is one of its two transistors"),
         ["13-best-current"] = new(617.uA, 445.uA, "That is for a single transistor", 1.234.mA, "That is the tail current"),
         ["13-low-end"] = new(1620.0.pV_rtHz, 1.277.nV_rtHz, "That takes the capacitor for a short", 3.61.nV_rtHz, "A capacitor is silent"),
+=======
+        ["11-standing-current"] = new(4900.uA, 4.mA, "That charges the compensation alone", 4.1.mA, "The 20 pF at the output"),
+        ["11-limited-fault"] = new(1655.mW, 3.31.W, "That is rail to rail", 19.2.mW, "That is in the emitter resistor"),
+        ["11-unlimited-fault"] = new(22400.mW, 0.224.W, "That is the tail current itself", 11.2.W, "With a mirror"),
+        ["11-early-effect"] = new(0.00983.percent, 1.756.ppm, "It is at the summing node", 4.167.ppm, "The error at the input"),
+        ["11-sticking"] = new(2303.ns, 1.us, "That is the logarithm", 10.us, "Charge does not fall"),
+        ["12-crossover"] = new(1124.kHz, 26.5.MHz, "That is where the open-loop gain", 562.kHz, "A mirror gives both halves"),
+        ["12-slew-of-crossover"] = new(ElectricPotentialChangeRate.FromVoltsPerSeconds(39.1e6), 19.6.V_per_us, "A mirror makes all", 1.659.V_per_us, "The gain is forgotten"),
+        ["12-phase-margin"] = new(Angle.FromRadians(1.277), 79.55.deg, "The delay is forgotten", 83.52.deg, "The pole is forgotten"),
+        ["12-inner-loop"] = new(77640.kHz, 63.7.MHz, "That is the zero in the right half-plane", 212.MHz, "At its output"),
+        ["12-two-pole-zero"] = new(0.1447.MHz, 1.592.MHz, "That takes the small capacitor alone", 1.751.MHz, "That takes them in series"),
+        ["12-two-pole-gain"] = new(7.30.ratio, 38.0.dB, "That is with the zero of the small", 34.54.dB, "Below the zero"),
+        ["14-zobel-heat"] = new(1243.mW, 80.W, "That is the resistor alone", 2.487.W, "That takes the rms"),
+        ["14-damping-of-a-coil"] = new(63.7, 400.0, "2π is missing", 0.8, "At 20 kHz"),
+        ["14-output-inductance"] = new(0.0217.uH, 136.4.nH, "2π is missing", 1.157.uH, "That is the load's"),
+        ["14-coil"] = new(1055.nH, 75.4.nH, "It goes with the square", 26.81.uH, "The formula wants inches"),
+        ["14-resonance"] = new(0.1073.MHz, 674.2.kHz, "That is the angular", 3.393.MHz, "A decade or three off"),
+>>>>>>> loop
     };
 }

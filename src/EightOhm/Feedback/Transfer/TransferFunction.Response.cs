@@ -37,6 +37,7 @@ public sealed partial class TransferFunction
     /// <param name="frequencies">Rising, greater than 0 Hz.</param>
     /// <returns>The complex gain at each; exact between them too.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The frequencies do not rise from above 0 Hz.</exception>
+    [Worked("the product of its factors at each frequency")]
     public Response<Gain> Response(IReadOnlyList<Frequency> frequencies)
     {
         var hertz = Response<Gain>.Checked(frequencies);

@@ -135,7 +135,6 @@ answers = {
     "09-limit-at-the-rail, A": limit(0.65, 46),
     "09-detector-tau, s": sqrt((40 / 0.65) ** 2 - 1) / (2 * pi * 10),
     "09-trip-time, s": -0.979 * log(1 - 0.65 / 46),
-<<<<<<< HEAD
     "10-transconductance, S": 1 / (r_e_2mA + 47),
     "10-base-current, V": 2e-3 / 300 * (10e3 - 96),
     "10-slew-at-crossover, V/s": 4e-3 * 2 * pi * 24 * 1e6 * (r_e_2mA + 47),
@@ -145,7 +144,6 @@ answers = {
     "13-bare-mirror, V/√Hz": sqrt(2) * sqrt(2 * q * 2e-3) * (r_e_2mA + 47),
     "13-best-current, A": thermal_voltage(25) * sqrt(600 / (1e6 + 200**2)),
     "13-low-end, V/√Hz": sqrt(4 * k * room * parallel(10e3, 100 + 1 / (2j * pi * 20 * 10e-6)).real),
-=======
     "11-standing-current, A": 40e6 * 120e-12 + 0.1e-3,
     "11-limited-fault, W": 56 * 0.65 / 22,
     "11-unlimited-fault, W": 56 * 0.4,
@@ -162,7 +160,6 @@ answers = {
     "14-output-inductance, H": 0.15 / (2 * pi * 1.1e6),
     "14-coil, H": 1e-6 * (11.5 / 25.4) ** 2 * 14 ** 2 / (18 * 11.5 / 25.4 + 40 * 19 / 25.4),
     "14-resonance, Hz": 1 / (2 * pi * sqrt(1e-6 * 2.2e-6)),
->>>>>>> loop
 }
 
 for name, value in answers.items():

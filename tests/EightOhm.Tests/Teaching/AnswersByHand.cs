@@ -58,7 +58,6 @@ internal sealed record ByHand(object Right, object Wrong, string Says, object Ot
         ["09-limit-at-the-rail"] = new(2560.mA, 1.70.A, "That is a sense junction at 85 °C", 4.62.A, "The branch of R_3 is forgotten"),
         ["09-detector-tau"] = new(979.ms, 15.9.ms, "That puts the corner at 10 Hz", 692.ms, "That takes the rms voltage"),
         ["09-trip-time"] = new(0.0139.s, 226.us, "So quick is a corner at 10 Hz", 22.1.ms, "That is two poles"),
-<<<<<<< HEAD
         ["10-transconductance"] = new(0.0167.S, 8.35.mS, "That is one half alone", 77.8.mS, "That leaves out the resistors in the emitters"),
         ["10-base-current"] = new(66000.uV, 132.mV, "Each transistor carries half", 19.8.V, "That is the collector current"),
         ["10-slew-at-crossover"] = new(ElectricPotentialChangeRate.FromVoltsPerSeconds(36.1e6), 7.75.V_per_us, "That is the slew rate without the resistors", 18.05.V_per_us, "With a mirror the whole tail current"),
@@ -68,7 +67,6 @@ internal sealed record ByHand(object Right, object Wrong, string Says, object Ot
         ["13-bare-mirror"] = new(2140.0.pV_rtHz, 3.03.nV_rtHz, "That takes r_e for a resistor", 1.515.nV_rtHz, "That is one of its two transistors"),
         ["13-best-current"] = new(617.uA, 445.uA, "That is for a single transistor", 1.234.mA, "That is the tail current"),
         ["13-low-end"] = new(1620.0.pV_rtHz, 1.277.nV_rtHz, "That takes the capacitor for a short", 3.61.nV_rtHz, "A capacitor is silent"),
-=======
         ["11-standing-current"] = new(4900.uA, 4.mA, "That charges the compensation alone", 4.1.mA, "The 20 pF at the output"),
         ["11-limited-fault"] = new(1655.mW, 3.31.W, "That is rail to rail", 19.2.mW, "That is in the emitter resistor"),
         ["11-unlimited-fault"] = new(22400.mW, 0.224.W, "That is the tail current itself", 11.2.W, "With a mirror"),
@@ -85,6 +83,5 @@ internal sealed record ByHand(object Right, object Wrong, string Says, object Ot
         ["14-output-inductance"] = new(0.0217.uH, 136.4.nH, "2π is missing", 1.157.uH, "That is the load's"),
         ["14-coil"] = new(1055.nH, 75.4.nH, "It goes with the square", 26.81.uH, "The formula wants inches"),
         ["14-resonance"] = new(0.1073.MHz, 674.2.kHz, "That is the angular", 3.393.MHz, "A decade or three off"),
->>>>>>> loop
     };
 }

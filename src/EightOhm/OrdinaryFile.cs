@@ -1,6 +1,6 @@
 namespace EightOhm;
 
-/// <summary>Reads files that others may have put there: no pipe, on which reading waits for ever, and nothing without end.</summary>
+/// <summary>Files read whole, as others may have put them there (no pipe, on which reading waits for ever, and nothing without end), and files written whole.</summary>
 public static class OrdinaryFile
 {
     /// <summary>The largest file that is read whole, in bytes: 64 MB, far more than any record, card or notebook needs.</summary>
@@ -22,6 +22,18 @@ public static class OrdinaryFile
         }
 
         return File.ReadAllBytes(path);
+    }
+
+    /// <summary>Writes a whole file and waits until it is on the disk.</summary>
+    /// <param name="path">The file; an earlier one is replaced.</param>
+    /// <param name="bytes">Its content.</param>
+    /// <exception cref="IOException">It cannot be written.</exception>
+    /// <exception cref="UnauthorizedAccessException">It is a folder, or not for us to write.</exception>
+    public static void Write(string path, ReadOnlySpan<byte> bytes)
+    {
+        using var file = new FileStream(path, FileMode.Create, FileAccess.Write, FileShare.None);
+        file.Write(bytes);
+        file.Flush(flushToDisk: true);
     }
 
     /// <summary>Whether there is a file with more than so many bytes.</summary>

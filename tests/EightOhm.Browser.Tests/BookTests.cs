@@ -12,7 +12,7 @@ public sealed class BookTests(ChromiumFixture chromium)
 
     [SkippableTheory]
     [MemberData(nameof(Pages))]
-    public async Task A_page_is_sound_in_every_look_open_to_all_and_asks_for_nothing_from_elsewhere(string file)
+    public async Task A_page_is_sound_in_every_look_and_on_paper_open_to_all_and_asks_for_nothing_from_elsewhere(string file)
     {
         Needs.Chromium();
         Expect.Nothing(await BookLooks.Of(chromium, file));
@@ -51,22 +51,5 @@ public sealed class BookTests(ChromiumFixture chromium)
         await button.ClickAsync();
         Assert.Equal(0, await page.Page.Locator("details.code-cell[open]").CountAsync());
         Assert.Equal("Show code", await button.InnerTextAsync());
-    }
-
-    [SkippableFact]
-    public async Task On_paper_nothing_is_cut_and_no_control_is_printed()
-    {
-        Needs.Chromium();
-        var run = await BookOfChapters.OfThisBuild;
-        foreach (var chapter in Clone.Chapters)
-        {
-            await using var page = await chromium.Open(new Uri(Path.Combine(run.Book, Path.ChangeExtension(chapter, "html"))), width: 700);
-            await page.Page.EmulateMediaAsync(new() { Media = Media.Print });
-            // On paper what overflows its box is lost.
-            var cut = await page.Page.EvaluateAsync<string[]>(
-                "() => [...document.querySelectorAll('pre')].filter(e => e.getBoundingClientRect().width > 0 && e.scrollWidth > e.clientWidth + 1).map(e => e.innerText.slice(0, 80))");
-            Expect.Nothing(cut.Select(code => $"{chapter}: {code}"));
-            Assert.Equal(0, await page.Page.Locator(".top:visible, .turns:visible, .contents:visible, summary:visible, .table-file:visible").CountAsync());
-        }
     }
 }

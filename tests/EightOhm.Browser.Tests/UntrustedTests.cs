@@ -4,7 +4,7 @@ using EightOhm.Browser.Tests.Hosting;
 
 namespace EightOhm.Browser.Tests;
 
-/// <summary>Every notebook opened from a fresh clone without running: Jupyter does not trust it and sanitises what it shows.</summary>
+/// <summary>Every notebook as it stands in a fresh clone, looked at without running: a host does not trust it and sanitises what it shows.</summary>
 [Collection(SharedHosts.Name)]
 public sealed partial class UntrustedTests(JupyterFixture jupyter, ChromiumFixture chromium)
 {
@@ -12,7 +12,41 @@ public sealed partial class UntrustedTests(JupyterFixture jupyter, ChromiumFixtu
 
     [SkippableTheory]
     [MemberData(nameof(Notebooks))]
-    public async Task An_untrusted_notebook_keeps_its_roots_brackets_and_pictures(string notebook)
+    public async Task JupyterLab_keeps_the_roots_brackets_and_pictures_of_an_untrusted_notebook(string notebook)
+    {
+        Needs.Chromium();
+
+        var look = await LabOutputs.Of(chromium, NotebookNames.Read(notebook), trusted: false);
+
+        AssertReadable(look.Outputs);
+        Expect.Nothing(look.Complaints);
+    }
+
+    [SkippableTheory]
+    [MemberData(nameof(Notebooks))]
+    public async Task JupyterLab_sets_the_formulas_and_shows_the_figures_of_a_trusted_notebook_that_was_not_run(string notebook)
+    {
+        Needs.Chromium();
+
+        var look = await LabOutputs.Of(chromium, NotebookNames.Read(notebook), trusted: true);
+
+        Assert.NotEmpty(look.Outputs);
+        Assert.All(look.Outputs, output =>
+        {
+            Assert.Equal(Formula().Count(output.Html), output.Formulas);
+            Assert.Equal(Figure().Count(output.Html), output.Figures.Count);
+            Assert.All(output.Figures, figure => Assert.True(figure.Pictures == 1 || figure.Traces > 0, $"Code cell {output.Cell}: “{figure.Caption}” shows nothing."));
+        });
+        Assert.Equal(0, look.BareRoots);
+        Expect.Nothing(look.Complaints);
+    }
+
+    public static TheoryData<string> OneOfEach => NotebookNames.OneOfEach;
+
+    // The classic page trusts by its own rules and sanitises by its own sanitiser.
+    [SkippableTheory]
+    [MemberData(nameof(OneOfEach))]
+    public async Task The_classic_page_does_not_trust_a_notebook_of_a_fresh_clone_and_keeps_its_roots_brackets_and_pictures(string notebook)
     {
         Needs.Jupyter();
         Needs.Chromium();
@@ -21,12 +55,18 @@ public sealed partial class UntrustedTests(JupyterFixture jupyter, ChromiumFixtu
         var look = await UntrustedLook.Of(chromium, jupyter, notebook);
 
         Assert.False(look.IsTrusted);
-        Assert.NotEmpty(look.Outputs);
-        foreach (var output in look.Outputs)
+        AssertReadable(look.Outputs);
+        Expect.Nothing(look.Complaints.Except(noise));
+    }
+
+    private static void AssertReadable(IReadOnlyList<ShownOutput> outputs)
+    {
+        Assert.NotEmpty(outputs);
+        foreach (var output in outputs)
         {
             if (output.Html.Contains("<math", StringComparison.Ordinal))
                 AssertReadable(output);
-            // Jupyter drops the tags of an inline picture and leaves the words that stood on it.
+            // A host drops the tags of an inline picture and leaves the words that stood on it.
             Assert.DoesNotContain("<svg", output.Html, StringComparison.Ordinal);
             Assert.Equal(Figure().Count(output.Html), output.Figures.Count);
             Assert.All(output.Figures, figure =>
@@ -37,7 +77,6 @@ public sealed partial class UntrustedTests(JupyterFixture jupyter, ChromiumFixtu
             Assert.All(Script().Matches(output.Html), script =>
                 Assert.DoesNotContain(PrintedText.Unspaced(script.Groups["code"].Value)[..20], PrintedText.Unspaced(output.Shown), StringComparison.Ordinal));
         }
-        Expect.Nothing(look.Complaints.Except(noise));
     }
 
     // The same words as the plain text: no root sign lost, no bracket, no subscript run into its letter.
@@ -50,6 +89,9 @@ public sealed partial class UntrustedTests(JupyterFixture jupyter, ChromiumFixtu
         Assert.Equal(Root().Count(output.Html) + inWords, SignOfRoot().Count(shown));
         Assert.Equal(shown.Count(letter => letter == '('), shown.Count(letter => letter == ')'));
     }
+
+    [GeneratedRegex(@"<math[\s>]")]
+    private static partial Regex Formula();
 
     [GeneratedRegex(@"<msqrt[\s>]")]
     private static partial Regex Root();

@@ -26,14 +26,15 @@ internal static class Child
     {
         for (var watch = Stopwatch.StartNew(); !File.Exists(file); await Task.Delay(20))
         {
-            if (process.HasExited || watch.Elapsed > TimeSpan.FromSeconds(60))
+            if (process.HasExited || watch.Elapsed > TimeSpan.FromMinutes(3))
                 throw new InvalidOperationException("The cell did not start: " + await process.StandardError.ReadToEndAsync());
         }
     }
 
+    /// <summary>Waits for its end: generously, since other tests run on the same processors.</summary>
     public static async Task<Ran> EndAsync(Process process)
     {
-        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
+        using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(3));
         var output = process.StandardOutput.ReadToEndAsync(patience.Token);
         var error = process.StandardError.ReadToEndAsync(patience.Token);
         try

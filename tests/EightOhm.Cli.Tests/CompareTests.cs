@@ -45,6 +45,21 @@ public sealed class CompareTests : IDisposable
         Assert.Matches(@"Results that differ\n.*\n.*\nV_pk\s+40\.?0* V\s+56\.57 V\s+P → V_pk", ran.Output);
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("..")]
+    public async Task A_run_that_was_ended_while_it_put_a_record_in_place_is_told(string above)
+    {
+        var promise = Path.Combine(shop.Notebooks, above, ".eightohm-save.json");
+        await File.WriteAllTextAsync(promise, "{}");
+        var ran = await CompareAsync(before, before);
+        Assert.Equal(0, ran.Code);
+        Assert.StartsWith($"A run has not ended putting its notebooks and records in place in '{Path.GetDirectoryName(Path.GetFullPath(promise))}'", ran.Output, StringComparison.Ordinal);
+        Assert.EndsWith("Nothing differs.\n", ran.Output, StringComparison.Ordinal);
+        Assert.True(File.Exists(promise));
+        File.Delete(promise);
+    }
+
     [Fact]
     public async Task Two_equal_records_differ_in_nothing() =>
         Assert.Equal("Nothing differs.\n", (await CompareAsync(before, before)).Output);

@@ -31,6 +31,16 @@ public sealed class KeyTests : IDisposable
     }
 
     [Fact]
+    public async Task A_run_that_was_ended_in_the_folder_is_told()
+    {
+        Directory.CreateDirectory(Out);
+        await File.WriteAllTextAsync(Path.Combine(Out, ".eightohm-save.json"), "{}");
+        var ran = await KeyAsync(Out);
+        Assert.Equal(0, ran.Code);
+        Assert.StartsWith("A run has not ended putting its notebooks and records in place", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Without_a_seed_it_is_the_books_own_and_is_written_again()
     {
         Assert.Equal(0, (await KeyAsync(Out)).Code);

@@ -58,10 +58,21 @@ def limit(v_be, v, r_1=220, r_2=390, r_3=22e3, r_e=0.22):
     return (v_be / r_2 - (v - v_be) / r_3) * r_1 / r_e + v_be / r_e
 
 
+def parallel(a, b):
+    return a * b / (a + b)
+
+
+def third_harmonic(v_t, u, n=4096):
+    """Third harmonic of the input that a pair needs for a cosine of u times its tail current, by a sum over one period."""
+    angles = [2 * pi * i / n for i in range(n)]
+    return 2 / n * sum(v_t * log((1 + u * cos(a)) / (1 - u * cos(a))) * cos(3 * a) for a in angles)
+
+
 room = 25 + 273.15
 e_10k, e_1k = sqrt(4 * k * room * 10e3), sqrt(4 * k * room * 1e3)
 cable = 2 * 0.010 * 7.98
 r_all = 0.2725
+r_e_2mA = thermal_voltage(25) / 2e-3
 v_75, v_60 = thermal_voltage(75), thermal_voltage(60)
 
 answers = {
@@ -111,6 +122,15 @@ answers = {
     "09-limit-at-the-rail, A": limit(0.65, 46),
     "09-detector-tau, s": sqrt((40 / 0.65) ** 2 - 1) / (2 * pi * 10),
     "09-trip-time, s": -0.979 * log(1 - 0.65 / 46),
+    "10-transconductance, S": 1 / (r_e_2mA + 47),
+    "10-base-current, V": 2e-3 / 300 * (10e3 - 96),
+    "10-slew-at-crossover, V/s": 4e-3 * 2 * pi * 24 * 1e6 * (r_e_2mA + 47),
+    "10-third-harmonic": third_harmonic(thermal_voltage(25), 2 * pi * 20e3 * 40 * 100e-12 / 4e-3) * 24 / 40,
+    "10-servo-authority, V": 12 * parallel(2200, 100) / (10e3 + parallel(2200, 100)),
+    "13-base-current, A/√Hz": sqrt(2 * q * 2e-3 / 300),
+    "13-bare-mirror, V/√Hz": sqrt(2) * sqrt(2 * q * 2e-3) * (r_e_2mA + 47),
+    "13-best-current, A": thermal_voltage(25) * sqrt(600 / (1e6 + 200**2)),
+    "13-low-end, V/√Hz": sqrt(4 * k * room * parallel(10e3, 100 + 1 / (2j * pi * 20 * 10e-6)).real),
 }
 
 for name, value in answers.items():

@@ -172,13 +172,19 @@ def dual():
 
 def exponential_law():
     rows = []
-    for emf, f, rs, saturation, n, t, series, c, i in [(35, 50, 0.5, 5e-9, 1.8, 75, 2, 10e-3, 3.0), (37.1, 50, 0.2, 2e-8, 1.7, 60, 1, 30e-3, 3.2), (12, 60, 1.0, 1e-9, 1.9, 40, 2, 2.2e-3, 0.4)]:
+    for emf, f, rs, saturation, n, t, series, c, esr, i in [
+        (35, 50, 0.5, 5e-9, 1.8, 75, 2, 10e-3, 0.0, 3.0),
+        (37.1, 50, 0.2, 2e-8, 1.7, 60, 1, 30e-3, 0.0, 3.2),
+        (12, 60, 1.0, 1e-9, 1.9, 40, 2, 2.2e-3, 0.0, 0.4),
+        # An old capacitor, whose own resistance is as large as the winding's.
+        (35, 50, 0.5, 5e-9, 1.8, 75, 2, 10e-3, 0.4, 3.0),
+    ]:
         slope = series * n * 1.380649e-23 * (t + 273.15) / 1.602176634e-19
-        circuit = Circuit(emf, f, rs, 0.0, 0.0, c, 0.0, [(i, 0.0, 1.0, 1)], law=(saturation, slope))
+        circuit = Circuit(emf, f, rs, 0.0, 0.0, c, esr, [(i, 0.0, 1.0, 1)], law=(saturation, slope))
         pieces = circuit.march(circuit.half, numpy.array([]), 400)
-        rows.append((emf, f, rs, saturation, n, t, series, c, i, *measure(circuit, pieces, circuit.half, 0)[:6]))
+        rows.append((emf, f, rs, saturation, n, t, series, c, esr, i, *measure(circuit, pieces, circuit.half, 0)[:6]))
         print(rows[-1])
-    write("rectifier-exponential.csv", ["emf", "f", "R_s", "I_s", "n", "t_C", "series", "C", "I", *COLUMNS[:6]], rows,
+    write("rectifier-exponential.csv", ["emf", "f", "R_s", "I_s", "n", "t_C", "series", "C", "esr", "I", *COLUMNS[:6]], rows,
           "The same with diodes of the exponential law", SCRIPT)
 
 

@@ -16,7 +16,7 @@ internal sealed class ChapterNumbers(Chapter chapter)
     {
         foreach (var heading in main.QuerySelectorAll("h2, h3, h4").ToList())
             Cautions(heading);
-        foreach (var element in main.QuerySelectorAll("h1, h2, h3, h4, div.eo-working, figure.eo-figure").ToList())
+        foreach (var element in main.QuerySelectorAll("h1, h2, h3, h4, div.eo-working, figure.eo-figure, figure.eo-schematic").ToList())
         {
             if (element.LocalName[0] == 'h')
                 Heading(element);

@@ -12,6 +12,8 @@ internal sealed class Comparer(IAnsiConsole console)
     /// <returns>The exit code: comparing is done, whatever differs.</returns>
     public int Run(CompareRequest request)
     {
+        foreach (var unfinished in new[] { request.Before, request.After }.Select(r => SaveRecovery.Unfinished(Path.GetDirectoryName(Path.GetFullPath(r))!)).OfType<string>().Distinct())
+            console.WriteLine(unfinished);
         var changes = RecordChanges.Compare(Load(request.Before), Load(request.After));
         var tables = ChangeTables.All(changes);
         var title = $"{request.Before} and {request.After}";

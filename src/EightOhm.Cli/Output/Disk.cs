@@ -6,12 +6,7 @@ internal class Disk
     public static Disk Real { get; } = new();
 
     /// <summary>Writes a whole file and waits until it is on the disk.</summary>
-    public virtual void Write(string path, ReadOnlySpan<byte> bytes)
-    {
-        using var file = new FileStream(path, FileMode.Create, FileAccess.Write, FileShare.None);
-        file.Write(bytes);
-        file.Flush(flushToDisk: true);
-    }
+    public virtual void Write(string path, ReadOnlySpan<byte> bytes) => OrdinaryFile.Write(path, bytes);
 
     /// <summary>Waits until what was written to an open file is on the disk.</summary>
     public virtual void Flush(FileStream file) => file.Flush(flushToDisk: true);

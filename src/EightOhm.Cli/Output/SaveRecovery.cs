@@ -23,6 +23,17 @@ internal static class SaveRecovery
         return said;
     }
 
+    /// <summary>For a command that only reads, or writes beside: what stands in a folder may be half of what a run promised. Looks as a run there would, and changes nothing.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <returns>A sentence that says so; null where no promise stands.</returns>
+    public static string? Unfinished(string folder)
+    {
+        var full = Path.GetFullPath(folder);
+        return new[] { full, Path.GetDirectoryName(full) }.OfType<string>().FirstOrDefault(f => File.Exists(Path.Combine(f, SavePromise.File))) is { } found
+            ? $"A run has not ended putting its notebooks and records in place in '{found}': what stands there may be of two runs. If none is at work, the next eightohm run there completes it or takes it back, and says so."
+            : null;
+    }
+
     /// <summary>Looks in one folder.</summary>
     /// <returns>What was done, or null where there was nothing to do.</returns>
     public static string? At(string root, Disk disk)

@@ -9,6 +9,8 @@ internal sealed class KeyWriter(IAnsiConsole console)
 {
     public int Run(KeyRequest request)
     {
+        if (SaveRecovery.Unfinished(request.Folder) is { } unfinished)
+            console.WriteLine(unfinished);
         var key = TeacherKey.Of(request.Seed);
         foreach (var (name, page) in new[] { ("key", KeyPage.Of(key)), ("questions", KeyPage.Questions(key)) })
         {

@@ -10,9 +10,9 @@ public enum AxisScale
     Log,
 }
 
-/// <summary>One axis of a figure: what it shows, in which SI unit, and how.</summary>
+/// <summary>One axis of a figure: what it shows, in which unit, and how.</summary>
 /// <param name="Label">What is shown, e.g. "rated power"; the unit stands at the ticks.</param>
-/// <param name="Unit">Symbol of the SI unit of the values, e.g. "W"; empty for a plain number.</param>
+/// <param name="Unit">Symbol of the unit of the values, e.g. "W"; empty for a plain number.</param>
 /// <param name="Scale">Linear or logarithmic.</param>
 public sealed record Axis(string Label, string Unit = "", AxisScale Scale = AxisScale.Linear)
 {
@@ -24,4 +24,18 @@ public sealed record Axis(string Label, string Unit = "", AxisScale Scale = Axis
 
     /// <summary>A logarithmic axis.</summary>
     public static Axis Log(string label, string unit = "") => new(label, unit, AxisScale.Log);
+
+    /// <summary>An axis of quantities, its unit from their kind: a gain in dB, a ratio in %.</summary>
+    /// <typeparam name="T">The quantity.</typeparam>
+    /// <param name="label">What is shown.</param>
+    /// <exception cref="ArgumentException">The type is no quantity that EightOhm knows.</exception>
+    public static Axis Of<T>(string label)
+        where T : struct => new(label, Plotted.Unit<T>());
+
+    /// <summary>A logarithmic axis of quantities, its unit from their kind.</summary>
+    /// <typeparam name="T">The quantity.</typeparam>
+    /// <param name="label">What is shown.</param>
+    /// <exception cref="ArgumentException">The type is no quantity that EightOhm knows.</exception>
+    public static Axis LogOf<T>(string label)
+        where T : struct => Of<T>(label) with { Scale = AxisScale.Log };
 }

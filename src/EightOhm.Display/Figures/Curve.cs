@@ -3,10 +3,13 @@ namespace EightOhm.Display.Figures;
 /// <summary>A polyline in the picture.</summary>
 internal sealed record Curve(LineSeries Series, int Style, IReadOnlyList<Point> Points)
 {
+    /// <summary>The lower edge of what is filled below the line; null for a line alone.</summary>
+    public Curve? Edge { get; init; }
+
     // More points than this and the marker shapes would hide the line.
     private const int MostMarkers = 24;
 
-    public static bool WearsMarkers(LineSeries series) => series.X.Count <= MostMarkers;
+    public static bool WearsMarkers(LineSeries series) => series.X.Count <= MostMarkers && series.FilledTo is null;
 
     public bool HasMarkers => WearsMarkers(Series);
 

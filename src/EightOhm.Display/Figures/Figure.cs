@@ -34,6 +34,22 @@ public sealed record Figure
     /// <summary>Lines at a value; a bar chart takes horizontal ones only.</summary>
     public IReadOnlyList<Limit> Limits { get; init => field = IsBars && value.Any(l => l.IsVertical) ? throw NoX("vertical limit") : [.. value]; } = [];
 
+    /// <summary>Distances that are read off the figure, with their names (line charts only).</summary>
+    public IReadOnlyList<Span> Spans { get; init => field = IsBars && value.Count > 0 ? throw NoX("span") : [.. value]; } = [];
+
+    /// <summary>Whether equal lengths on the picture are equal values on both axes, as a locus in a plane needs.</summary>
+    /// <exception cref="ArgumentException">It is a bar chart, or an axis is logarithmic, or the units differ.</exception>
+    public bool HasEqualScales
+    {
+        get;
+        init => field = value && (IsBars || X.Scale == AxisScale.Log || Y.Scale == AxisScale.Log || X.Unit != Y.Unit)
+            ? throw new ArgumentException($"\"{Title}\" cannot have equal scales: that needs a line chart with two linear axes of one unit.")
+            : value;
+    }
+
+    /// <summary>How the values are spread along the vertical axis: <c>figure with { YScale = AxisScale.Log }</c>.</summary>
+    public AxisScale YScale { get => Y.Scale; init => Y = Y with { Scale = value }; }
+
     /// <summary>A slider that brings one series at a time to the front of the interactive picture (line charts only).</summary>
     /// <exception cref="ArgumentException">The figure has bars, or fewer series than the slider has steps.</exception>
     public FigureSlider? Slider
@@ -70,6 +86,48 @@ public sealed record Figure
         if (x.Scale == AxisScale.Log || y.Scale == AxisScale.Log)
             throw new ArgumentException($"The bars of \"{title}\" stand on zero, which a logarithmic axis does not have. Use a linear axis, or a line chart.");
         return new(title, x, y, [.. series]);
+    }
+
+    /// <summary>A line chart of functions over a sweep: unit and label of each axis from the kinds, a logarithmic horizontal axis where the sweep goes in equal ratios.</summary>
+    /// <typeparam name="TX">The quantity along the horizontal axis.</typeparam>
+    /// <typeparam name="TY">The quantity that is told.</typeparam>
+    /// <param name="title">What the figure says.</param>
+    /// <param name="xLabel">What the horizontal axis shows.</param>
+    /// <param name="x">The places, such as <c>Sweep.Log(20.Hz, 20.kHz)</c>.</param>
+    /// <param name="yLabel">What the vertical axis shows.</param>
+    /// <param name="lines">Each line's name, and its value at a place.</param>
+    /// <exception cref="ArgumentException">There is no line, or a value is not finite on its axis.</exception>
+    /// <example><code>Figure.Over("Slew rate of 40 V peak", "frequency", Sweep.Log(20.Hz, 20.kHz), "slew rate", ("needed", f => SlewRate.Needed(f, 40.V)))</code></example>
+    public static Figure Over<TX, TY>(string title, string xLabel, IReadOnlyList<TX> x, string yLabel, params (string Name, Func<TX, TY> Value)[] lines)
+        where TX : struct
+        where TY : struct
+    {
+        ArgumentNullException.ThrowIfNull(x);
+        ArgumentNullException.ThrowIfNull(lines);
+        var across = Axis.Of<TX>(xLabel);
+        if (Plotted.InEqualRatios([.. x.Select(Plotted.Number<TX>())])) across = across with { Scale = AxisScale.Log };
+        return Line(title, across, Axis.Of<TY>(yLabel), [.. lines.Select(line => LineSeries.Of(line.Name, x, x.Select(line.Value)))]);
+    }
+
+    /// <summary>Lines that add up, each filled from the one below it: what a whole is made of over the horizontal axis.</summary>
+    /// <param name="title">What the figure says.</param>
+    /// <param name="x">The horizontal axis.</param>
+    /// <param name="y">The vertical axis; linear, for areas are compared.</param>
+    /// <param name="parts">The parts from below upwards, all at the same places and none below zero.</param>
+    /// <exception cref="ArgumentException">There is no part, the places differ, a value is negative, or the vertical axis is logarithmic.</exception>
+    public static Figure Stacked(string title, Axis x, Axis y, params LineSeries[] parts) => StackedAreas.Of(title, x, y, parts);
+
+    /// <summary>How often values fall into each of a row of equal steps, as a share of all of them.</summary>
+    /// <typeparam name="T">The quantity.</typeparam>
+    /// <param name="title">What the figure says.</param>
+    /// <param name="label">What the values are.</param>
+    /// <param name="values">Two values or more, not all the same.</param>
+    /// <exception cref="ArgumentException">There are fewer than two different values, or one is not finite on its axis.</exception>
+    public static Figure Histogram<T>(string title, string label, IEnumerable<T> values)
+        where T : struct
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        return Figures.Histogram.Of(title, Axis.Of<T>(label), Finite.Copy(values.Select(Plotted.Number<T>()), label, "value"));
     }
 
     private static IReadOnlyList<Series> AtLeastOne(string title, IReadOnlyList<Series> series) =>

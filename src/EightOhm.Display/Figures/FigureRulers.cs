@@ -19,6 +19,13 @@ internal sealed record FigureRulers(Ruler X, Ruler Y)
             AboveZero(figure.X, line.X, "series", line.Name, "x");
             AboveZero(figure.Y, line.Y, "series", line.Name, "y");
         }
+        foreach (var line in lines.Where(l => l.FilledTo is not null))
+            AboveZero(figure.Y, line.FilledTo!, "series", line.Name, "lower edge");
+        foreach (var span in figure.Spans)
+        {
+            AboveZero(figure.X, [span.FromX, span.ToX], "span", span.Label, "x");
+            AboveZero(figure.Y, [span.FromY, span.ToY], "span", span.Label, "y");
+        }
         foreach (var mark in figure.Marks)
         {
             AboveZero(figure.X, [mark.X], "mark", mark.Label, "x");
@@ -26,8 +33,8 @@ internal sealed record FigureRulers(Ruler X, Ruler Y)
         }
         foreach (var limit in figure.Limits)
             AboveZero(limit.IsVertical ? figure.X : figure.Y, [limit.Value], "limit", limit.Label, "value");
-        double[] xs = [.. lines.SelectMany(l => l.X), .. figure.Marks.Select(m => m.X), .. figure.Limits.Where(l => l.IsVertical).Select(l => l.Value)];
-        double[] ys = [.. lines.SelectMany(l => l.Y), .. figure.Marks.Select(m => m.Y), .. figure.Limits.Where(l => !l.IsVertical).Select(l => l.Value)];
+        double[] xs = [.. lines.SelectMany(l => l.X), .. figure.Marks.Select(m => m.X), .. figure.Spans.SelectMany(s => (double[])[s.FromX, s.ToX]), .. figure.Limits.Where(l => l.IsVertical).Select(l => l.Value)];
+        double[] ys = [.. lines.SelectMany(l => l.Y), .. lines.SelectMany(l => l.FilledTo ?? []), .. figure.Marks.Select(m => m.Y), .. figure.Spans.SelectMany(s => (double[])[s.FromY, s.ToY]), .. figure.Limits.Where(l => !l.IsVertical).Select(l => l.Value)];
         var (low, high) = (ys.Min(), ys.Max());
         if (figure.Y.Scale == AxisScale.Linear && low < high)
             (low, high) = low > 0 && low < NearZero * high ? (0, high) : high < 0 && high > NearZero * low ? (low, 0) : (low, high);

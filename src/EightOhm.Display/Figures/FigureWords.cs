@@ -10,9 +10,9 @@ internal static class FigureWords
         var parts = figure.Series.Select(series => series switch
         {
             BarSeries bars => Join(bars.Name, string.Join(", ", bars.Labels.Zip(bars.Values, (l, v) => $"{l} {EngineeringTick.Reading(v, figure.Y.Unit)}"))),
-            LineSeries line => Join(line.Name, $"from {Point(figure, line, 0)} to {Point(figure, line, line.X.Count - 1)}"),
+            LineSeries line => Join(line.Name, $"{(line.FilledTo is null ? "" : "filled, ")}from {Point(figure, line, 0)} to {Point(figure, line, line.X.Count - 1)}"),
             _ => series.Name,
-        }).Concat(figure.Limits.Select(l => l.Label)).Concat(figure.Marks.Select(m => m.Label));
+        }).Concat(figure.Limits.Select(l => l.Label)).Concat(figure.Spans.Select(s => s.Label)).Concat(figure.Marks.Select(m => m.Label));
         var slider = figure.Slider is { } s ? $" The interactive picture has a slider over {s.Label}." : "";
         return $"{figure.Title}. {kind} of {figure.Y.Label}{over}: {string.Join("; ", parts)}.{slider}";
     }

@@ -53,4 +53,8 @@ internal sealed record TextBlock(IReadOnlyList<string> Lines, double X, double T
 /// <param name="Pin">The place that it belongs to.</param>
 /// <param name="X">That place's x value; null when it belongs to the frame and not to a value.</param>
 /// <param name="Y">That place's y value; null when it belongs to the frame and not to a value.</param>
-internal sealed record PinnedLabel(TextBlock Text, Point Pin, double? X = null, double? Y = null);
+internal sealed record PinnedLabel(TextBlock Text, Point Pin, double? X = null, double? Y = null)
+{
+    /// <summary>Whether a line leads from the place to the text.</summary>
+    public bool HasLeader { get; init; }
+}

@@ -7,6 +7,7 @@ internal static class InsideLabels
     {
         var ink = scene.Curves.SelectMany(c => c.Trail())
             .Concat(figure.Limits.SelectMany(l => Trail(scene, l)))
+            .Concat(figure.Spans.SelectMany(s => Between(scene.At(s.FromX, s.FromY), scene.At(s.ToX, s.ToY))))
             .Where(scene.Frame.Grow(10).Holds).ToArray();
         var placer = new LabelPlacer(scene.Frame, ink);
         foreach (var (_, box) in scene.Bars) placer.Take(box);
@@ -21,9 +22,22 @@ internal static class InsideLabels
             var middle = text.Top + text.Height / 2;
             scene.Labels.Add(limit.IsVertical ? new(text, new(at.X, middle), X: limit.Value) : new(text, new(text.X, at.Y), Y: limit.Value));
         }
+        foreach (var span in figure.Spans)
+        {
+            var (from, to) = (scene.At(span.FromX, span.FromY), scene.At(span.ToX, span.ToY));
+            var middle = new Point((from.X + to.X) / 2, (from.Y + to.Y) / 2);
+            scene.Spans.Add((from, to));
+            scene.Labels.Add(new(placer.Beside(middle, Lines(scene, span.Label, 0.55), scene.Font, TextRole.Mark), middle,
+                scene.Rulers.X.Value(middle.X, scene.Frame.Left, scene.Frame.Width), scene.Rulers.Y.Value(scene.Frame.Bottom - middle.Y, 0, scene.Frame.Height)));
+        }
         // Last: a mark's label has more places to go than a limit's.
         foreach (var (mark, dot) in marks.Zip(scene.Dots))
-            scene.Labels.Add(new(placer.Beside(dot, Lines(scene, mark.Label, 0.55), scene.Font, TextRole.Mark), dot, mark.X, mark.Y));
+        {
+            var text = placer.Beside(dot, Lines(scene, mark.Label, 0.55), scene.Font, TextRole.Mark);
+            var end = Leader(dot, text.Bounds);
+            scene.Labels.Add(new(text, dot, mark.X, mark.Y) { HasLeader = end is not null });
+            if (end is { } reached) scene.Leaders.Add((null, dot, reached));
+        }
     }
 
     // The bars are in the order of the series and, within each, of its labels.
@@ -50,6 +64,20 @@ internal static class InsideLabels
 
     private static IReadOnlyList<string> Lines(Scene scene, string label, double share) =>
         TextMetrics.Wrap(label, scene.Font, scene.Frame.Width * share);
+
+    // A name that had to go away from its dot says by a line whose it is.
+    private static Point? Leader(Point dot, Box text)
+    {
+        const double near = 14, standOff = 2;
+        var nearest = new Point(Math.Clamp(dot.X, text.Left - standOff, text.Right + standOff), Math.Clamp(dot.Y, text.Top - standOff, text.Bottom + standOff));
+        return double.Hypot(nearest.X - dot.X, nearest.Y - dot.Y) > near ? nearest : null;
+    }
+
+    private static IEnumerable<Point> Between(Point a, Point b)
+    {
+        for (var t = 0.0; t <= 1; t += 0.02)
+            yield return new(a.X + t * (b.X - a.X), a.Y + t * (b.Y - a.Y));
+    }
 
     private static Point At(Scene scene, Limit limit) => limit.IsVertical
         ? scene.At(limit.Value, scene.Rulers.Y.Min)

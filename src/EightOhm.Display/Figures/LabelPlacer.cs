@@ -12,7 +12,7 @@ internal sealed class LabelPlacer(Box frame, IReadOnlyList<Point> ink)
     {
         var box = TextBlock.Extent(lines, size);
         var candidates =
-            from reach in (double[])[8, 18, 32, 50]
+            from reach in (double[])[8, 18, 32, 50, 80]
             from side in ((int X, int Y)[])[(1, -1), (-1, -1), (1, 1), (-1, 1), (0, -1), (0, 1), (1, 0), (-1, 0)]
             let x = p.X + side.X * (side.Y == 0 ? reach : reach * 0.7)
             let top = p.Y + side.Y * reach * 0.7 + (side.Y - 1) * box.Height / 2

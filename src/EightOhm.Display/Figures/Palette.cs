@@ -8,6 +8,12 @@ internal static class Palette
 {
     public const string Font = "system-ui,-apple-system,'Segoe UI',Roboto,'Noto Sans','DejaVu Sans',sans-serif";
 
+    /// <summary>How strongly what lies below a line is filled.</summary>
+    public const string AreaOpacity = "0.22";
+
+    /// <summary>The same, as the interactive picture takes it.</summary>
+    public const double AreaOpacityNumber = 0.22;
+
     public static readonly (string Light, string Dark) Paper = ("#ffffff", "#15181c");
     public static readonly (string Light, string Dark) Ink = ("#1d2127", "#e6e8ea");
     public static readonly (string Light, string Dark) Soft = ("#575e68", "#a7aeb8");
@@ -22,6 +28,7 @@ internal static class Palette
     ];
 
     private static readonly string[] Dashes = ["", "8 4", "2 3", "9 3 2 3", "14 4", "6 3 2 3 2 3"];
+    private static readonly string[] LimitDashes = ["10 3", "3 3", "10 3 3 3"];
     private static readonly string[] Shapes = ["circle", "square", "diamond", "triangle-up", "x", "triangle-down"];
     private static readonly string[] Hatches = ["", "/", ".", "\\", "x", "-"];
 
@@ -29,6 +36,9 @@ internal static class Palette
 
     /// <summary>Lengths of ink and gap in pixels; empty for an unbroken line.</summary>
     public static string Dash(int style) => Dashes[style];
+
+    /// <summary>The dash of a figure's first, second, third limit: ink and gap in pixels.</summary>
+    public static string LimitDash(int place) => LimitDashes[place % LimitDashes.Length];
 
     public static string Shape(int style) => Shapes[style];
 
@@ -65,7 +75,7 @@ internal static class Palette
         var css = new StringBuilder(
             $".paper{{fill:{at(Paper)}}}text{{fill:{at(Ink)}}}.soft{{fill:{at(Soft)}}}.grid{{stroke:{at(Grid)}}}.minor{{stroke:{at(Faint)}}}"
             + $".axis{{stroke:{at(Soft)}}}.dot{{fill:{at(Paper)};stroke:{at(Ink)}}}.rule{{stroke:{at(Limit)}}}.limit{{fill:{at(Limit)}}}"
-            + $".hatch{{stroke:{at(Paper)};stroke-width:1.6;fill:none}}.mark,.limit,.value{{stroke:{at(Paper)}}}");
+            + $".span{{stroke:{at(Ink)};fill:none}}.hatch{{stroke:{at(Paper)};stroke-width:1.6;fill:none}}.mark,.limit,.value{{stroke:{at(Paper)}}}");
         foreach (var style in styles)
             css.Append(CultureInfo.InvariantCulture, $".l{style}{{stroke:{at(Line(style))}}}.f{style}{{fill:{at(Line(style))}}}");
         return css.ToString();

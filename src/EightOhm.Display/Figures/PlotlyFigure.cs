@@ -12,8 +12,8 @@ internal static class PlotlyFigure
     /// <summary>JSON with <c>data</c>, <c>layout</c> and <c>config</c>; what is different on a narrow page is the layout's <c>meta</c>.</summary>
     public static string Json(Figure figure, (Scene Wide, Scene Narrow) scenes)
     {
-        var traces = Limits(figure, scenes.Wide).Concat(scenes.Wide.Curves.Select((c, i) => Line(figure, c, i)))
-            .Concat(Bars(figure, scenes.Wide)).Concat(Dots(figure, scenes.Wide));
+        var traces = Areas(scenes.Wide).Concat(Limits(figure, scenes.Wide)).Concat(scenes.Wide.Curves.Select((c, i) => Line(figure, c, i)))
+            .Concat(Bars(figure, scenes.Wide)).Concat(Spans(figure)).Concat(Dots(figure, scenes.Wide));
         var chart = GenericChart.combine(traces.Select(trace => GenericChart.ofTraceObject(false, trace)));
         chart = GenericChart.setLayout(With(Layout(figure, scenes.Wide),
             ("meta", Sized(figure, scenes.Narrow))), chart);
@@ -34,7 +34,7 @@ internal static class PlotlyFigure
         ("hovertemplate", Hover(curve.Series.Name)));
 
     // The script writes the readings under the pointer itself: a text for each point would double a saved figure.
-    private static object Unit(Axis axis) => new { unit = axis.Unit, prefixed = EngineeringTick.TakesPrefix(axis.Unit) };
+    private static object Unit(Axis axis) => new { label = axis.Label, unit = axis.Unit, prefixed = EngineeringTick.TakesPrefix(axis.Unit) };
 
     private static IEnumerable<Trace2D> Bars(Figure figure, Scene scene) => figure.Series.OfType<BarSeries>().Select((bars, place) =>
     {
@@ -44,6 +44,7 @@ internal static class PlotlyFigure
             ("x", Enumerable.Range(0, bars.Values.Count).ToArray()),
             ("y", Short(bars.Values)),
             ("marker", new { color = Palette.Line(style).Light, pattern = new { shape = Palette.Hatch(style), fgcolor = Palette.Paper.Light, fillmode = "overlay", size = 6 } }),
+            ("meta", new { y = Unit(figure.Y), x = new { label = figure.X.Label, unit = "", prefixed = false } }),
             ("hovertext", bars.Labels.Zip(bars.Values, (l, v) => $"{Escape(l)}: {EngineeringTick.Reading(v, figure.Y.Unit)}").ToArray()),
             ("hovertemplate", "%{hovertext}" + Extra(bars.Name)));
     });
@@ -61,15 +62,38 @@ internal static class PlotlyFigure
             ("showlegend", false)),
     ];
 
+    // Before all others, so that no line lies below a fill.
+    private static IEnumerable<Trace2D> Areas(Scene scene) => scene.Curves.Where(c => c.Series.FilledTo is not null).Select(c => With(new Trace2D("scatter"),
+        ("mode", "lines"),
+        ("x", Short(c.Series.X.Concat(c.Series.X.Reverse()))),
+        ("y", Short(c.Series.Y.Concat(c.Series.FilledTo!.Reverse()))),
+        ("line", new { width = 0 }),
+        ("fill", "toself"),
+        ("fillcolor", Palette.Line(c.Style).Light),
+        ("opacity", Palette.AreaOpacityNumber),
+        ("hoverinfo", "skip"),
+        ("showlegend", false)));
+
+    private static IEnumerable<Trace2D> Spans(Figure figure) => figure.Spans.Select(span => With(new Trace2D("scatter"),
+        ("mode", "lines+markers"),
+        ("x", Short([span.FromX, span.ToX])),
+        ("y", Short([span.FromY, span.ToY])),
+        ("line", new { color = Palette.Ink.Light, width = 1.5 }),
+        ("marker", new { symbol = span.IsVertical ? "line-ew" : "line-ns", size = 8, line = new { color = Palette.Ink.Light, width = 1.5 } }),
+        ("text", Escape(span.Label)),
+        ("hovertemplate", Hover("")),
+        ("showlegend", false)));
+
     // Traces and not shapes: these take plain values on a logarithmic axis.
-    private static IEnumerable<Trace2D> Limits(Figure figure, Scene scene) => figure.Limits.Select(limit =>
+    private static IEnumerable<Trace2D> Limits(Figure figure, Scene scene) => figure.Limits.Index().Select(numbered =>
     {
+        var (place, limit) = numbered;
         var ((x, y), value) = (scene.Rulers, limit.Value);
         return With(new Trace2D("scatter"),
             ("mode", "lines"),
             ("x", Short(limit.IsVertical ? [value, value] : [x.Min, x.Max])),
             ("y", Short(limit.IsVertical ? [y.Min, y.Max] : [value, value])),
-            ("line", new { color = Palette.Limit.Light, width = 1.5, dash = "10px,3px" }),
+            ("line", new { color = Palette.Limit.Light, width = 1.5, dash = PlotlyDash(Palette.LimitDash(place)) }),
             ("text", Escape(limit.Label)),
             ("hovertemplate", Hover("")),
             ("showlegend", false));
@@ -92,7 +116,7 @@ internal static class PlotlyFigure
         {
             layout = new
             {
-                annotationdefaults = new { showarrow = false, yanchor = "middle", borderpad = 0 },
+                annotationdefaults = new { yanchor = "middle", borderpad = 0, arrowhead = 0, arrowwidth = 1, arrowcolor = Palette.Soft.Light, standoff = 5 },
                 xaxis = Look(grid: !figure.IsBars, line: !hasZero, zeroLine: false),
                 yaxis = Look(grid: true, line: false, zeroLine: hasZero),
             },
@@ -125,11 +149,11 @@ internal static class PlotlyFigure
             ("height", Tidy(scene.Height + below)),
             ("margin", new { l = Tidy(frame.Left), r = Tidy(scene.Width - frame.Right), t = Tidy(frame.Top), b = Tidy(scene.Height - frame.Bottom + below), autoexpand = false }),
             ("font", new { family = Palette.Font, size = scene.Font, color = Palette.Ink.Light }),
-            ("xaxis", Axis(rulers.X, scene.XTicks)),
+            ("xaxis", Axis(rulers.X, scene.XTicks, figure.HasEqualScales ? "y" : null)),
             ("yaxis", Axis(rulers.Y, scene.YTicks)),
             ("annotations", scene.Labels.Select(l => Annotation(scene, l)).ToArray()));
         if (figure.Slider is { } slider)
-            With(layout, ("sliders", PlotlySlider.Of(figure, slider, scene, first: figure.Limits.Count, Escape)));
+            With(layout, ("sliders", PlotlySlider.Of(figure, slider, scene, first: Behind(figure), Escape)));
         if (scene.Bars.Count > 0)
             With(layout, ("bargap", Tidy(1 - figure.Series.Count * (scene.Bars[0].Box.Width + 2) / (frame.Width / rulers.X.Ticks.Count), 3)));
         if (scene.Legend.Count > 0)
@@ -137,7 +161,10 @@ internal static class PlotlyFigure
         return layout;
     }
 
-    private static object Axis(Ruler ruler, IEnumerable<Tick> ticks) => new
+    // How many traces are drawn before the series' own.
+    private static int Behind(Figure figure) => figure.Limits.Count + figure.Series.Count(s => s is LineSeries { FilledTo: not null });
+
+    private static object Axis(Ruler ruler, IEnumerable<Tick> ticks, string? asLongAs = null) => new
     {
         type = ruler.Scale == AxisScale.Log ? "log" : "linear",
         // A hair wider where the page takes logarithms of its own: a mark on the frame's edge would round to outside and vanish.
@@ -147,6 +174,7 @@ internal static class PlotlyFigure
         tickvals = Short(ticks.Select(t => t.Value)),
         ticktext = ticks.Select(t => Escape(t.Text).Replace("\n", "<br>", StringComparison.Ordinal)).ToArray(),
         minor = new { tickvals = Short(ruler.Minor) },
+        scaleanchor = asLongAs,
     };
 
     private static object Annotation(Scene scene, PinnedLabel label)
@@ -160,9 +188,12 @@ internal static class PlotlyFigure
             yref = label.Y is null ? "paper" : "y",
             x = label.X is { } x ? Tidy(rulers.X.Along(x), 6) : Tidy((label.Pin.X - frame.Left) / frame.Width, 4),
             y = label.Y is { } y ? Tidy(rulers.Y.Along(y), 6) : Tidy((frame.Bottom - label.Pin.Y) / frame.Height, 4),
-            xshift = Tidy(text.X - label.Pin.X),
-            yshift = Tidy(label.Pin.Y - text.Top - text.Height / 2),
-            xanchor = Anchors[(int)text.Anchor],
+            xshift = label.HasLeader ? 0 : Tidy(text.X - label.Pin.X),
+            yshift = label.HasLeader ? 0 : Tidy(label.Pin.Y - text.Top - text.Height / 2),
+            xanchor = label.HasLeader ? "center" : Anchors[(int)text.Anchor],
+            showarrow = label.HasLeader,
+            ax = label.HasLeader ? Tidy(text.Bounds.Left + text.Bounds.Width / 2 - label.Pin.X) : 0,
+            ay = label.HasLeader ? Tidy(text.Top + text.Height / 2 - label.Pin.Y) : 0,
             align = Anchors[(int)text.Anchor],
             font = new { size = text.Size, color = Palette.Of(text).Light },
         };

@@ -12,6 +12,13 @@ internal sealed record Ruler(AxisScale Scale, double Min, double Max, IReadOnlyL
     /// <summary>The value as the axis counts it: itself, or its decimal logarithm.</summary>
     public double Along(double value) => Scale == AxisScale.Log ? Math.Log10(value) : value;
 
+    /// <summary>The value that lies at a place of an axis drawn from <paramref name="start"/> over <paramref name="length"/> pixels.</summary>
+    public double Value(double place, double start, double length)
+    {
+        var along = Along(Min) + (place - start) / length * (Along(Max) - Along(Min));
+        return Scale == AxisScale.Log ? Math.Pow(10, along) : along;
+    }
+
     public bool Holds(double value) => Fraction(value) is > -1e-9 and < 1 + 1e-9;
 
     /// <summary>The ticks whose labels have room: all, else the decades, else every second, third …</summary>

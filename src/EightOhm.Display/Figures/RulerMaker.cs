@@ -63,7 +63,7 @@ internal static class RulerMaker
     }
 
     /// <summary>1, 2 or 5 times a power of ten, at least <paramref name="rough"/>.</summary>
-    private static double NiceStep(double rough)
+    public static double NiceStep(double rough)
     {
         var decade = Power(Math.Floor(Math.Log10(rough)));
         var factor = rough / decade;

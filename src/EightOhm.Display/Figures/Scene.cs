@@ -14,8 +14,9 @@ internal sealed record Scene(double Width, double Height, double Font, Box Frame
     public List<Curve> Curves { get; } = [];
     public List<(int Style, Box Box)> Bars { get; } = [];
     public List<Point> Dots { get; } = [];
+    public List<(Point From, Point To)> Spans { get; } = [];
     public List<PinnedLabel> Labels { get; } = [];
-    public List<(int Style, Point From, Point To)> Leaders { get; } = [];
+    public List<(int? Style, Point From, Point To)> Leaders { get; } = [];
     public List<(int Style, TextBlock Text)> Legend { get; } = [];
 
     public Point At(double x, double y) => new(

@@ -58,8 +58,10 @@ internal sealed class SceneBuilder
         var xLabelTop = noteTop - (note.Count > 0 ? 5 : 0) - xLabel.Count * Row;
         var bottom = xLabelTop - 2 - xTicks.Max(t => t.Text.Count(c => c == '\n') + 1) * Row - BelowAxis;
 
-        var scene = new Scene(width, height, font, new(left, top, right - left, Math.Max(20, bottom - top)), rulers);
-        var (topLeft, bottomLeft) = (new Point(left, top), new Point(left, scene.Frame.Bottom));
+        var frame = Proportioned(new(left, top, right - left, Math.Max(20, bottom - top)));
+        if (figure.HasEqualScales) xTicks = XTicks(frame.Width);
+        var scene = new Scene(width, height, font, frame, rulers);
+        var (topLeft, bottomLeft) = (new Point(left, frame.Top), new Point(left, frame.Bottom));
         scene.Labels.AddRange(new[] { title, subtitle, yLabel }.Select(t => new PinnedLabel(t, topLeft)));
         scene.Labels.Add(new(new(xLabel, left + scene.Frame.Width / 2, xLabelTop, TextAnchor.Middle, font, TextRole.Soft), new(left + scene.Frame.Width / 2, scene.Frame.Bottom)));
         scene.Labels.Add(new(new(note, Pad, noteTop, TextAnchor.Start, font - 1, TextRole.Soft), bottomLeft));
@@ -71,6 +73,15 @@ internal sealed class SceneBuilder
         if (endWidth > 0 && !AddEndLabels(scene, names)) return null;
         InsideLabels.Add(figure, scene);
         return scene;
+    }
+
+    // Smaller in one direction where a unit must be as long on both axes; it stays at the left, on the horizontal axis.
+    private Box Proportioned(Box frame)
+    {
+        if (!figure.HasEqualScales) return frame;
+        var (across, up) = (rulers.X.Max - rulers.X.Min, rulers.Y.Max - rulers.Y.Min);
+        var unit = Math.Min(frame.Width / across, frame.Height / up);
+        return new(frame.Left, frame.Bottom - unit * up, unit * across, unit * up);
     }
 
     // In columns, as the interactive picture has it, unless all fit into one row.
@@ -108,7 +119,11 @@ internal sealed class SceneBuilder
         foreach (var (place, series) in figure.Series.Index())
         {
             var line = (LineSeries)series;
-            scene.Curves.Add(new(line, StyleOf(line, place), [.. line.X.Zip(line.Y, scene.At)]));
+            var style = StyleOf(line, place);
+            scene.Curves.Add(new(line, style, [.. line.X.Zip(line.Y, scene.At)])
+            {
+                Edge = line.FilledTo is { } edge ? new(line, style, [.. line.X.Zip(edge, scene.At)]) : null,
+            });
         }
     }
 

@@ -43,10 +43,12 @@ public static class SvgWriter
             Grid(scene),
             scene.Bars.Select(b => Bar(b.Style, b.Box)),
             new XElement(Svg + "g", new XAttribute("clip-path", $"url(#{clip})"), new XAttribute("fill", "none"), new XAttribute("stroke-width", "2"), new XAttribute("stroke-linejoin", "round"),
+                scene.Curves.Where(c => c.Edge is not null).Select(Area),
                 scene.Curves.Select(c => Stroke(c.Style, Path(c.Thinned(0.1)))),
                 Limits(figure, scene)),
             scene.Curves.Where(c => c.HasMarkers).Select(c => SvgShapes.Markers(c.Style, c.Points.Where(frame.Grow(1.5).Holds))),
-            scene.Leaders.Select(l => new XElement(Svg + "path", Class($"l{l.Style}"), new XAttribute("d", Path([l.From, l.To])))),
+            scene.Spans.Select(s => new XElement(Svg + "path", Class("span"), new XAttribute("stroke-width", "1.5"), new XAttribute("d", Bracket(s.From, s.To)))),
+            scene.Leaders.Select(l => new XElement(Svg + "path", Class(l.Style is { } style ? $"l{style}" : "axis"), new XAttribute("d", Path([l.From, l.To])))),
             scene.Dots.Select(d => new XElement(Svg + "circle", Class("dot"), Number("cx", d.X), Number("cy", d.Y), Number("r", 4), new XAttribute("stroke-width", "2"))),
             scene.TickLabels.Select(Text),
             scene.Legend.SelectMany(l => Legend(scene, l.Style, l.Text)),
@@ -68,10 +70,23 @@ public static class SvgWriter
     }
 
     private static IEnumerable<XElement> Limits(Figure figure, Scene scene) =>
-        from limit in figure.Limits
+        from numbered in figure.Limits.Index()
+        let limit = numbered.Item
         let at = limit.IsVertical ? scene.At(limit.Value, scene.Rulers.Y.Min) : scene.At(scene.Rulers.X.Min, limit.Value)
         let d = limit.IsVertical ? $"M{N(at.X)} {N(scene.Frame.Top)}V{N(scene.Frame.Bottom)}" : $"M{N(scene.Frame.Left)} {N(at.Y)}H{N(scene.Frame.Right)}"
-        select new XElement(Svg + "path", Class("rule"), new XAttribute("stroke-width", "1.5"), new XAttribute("stroke-dasharray", "10 3"), new XAttribute("d", d));
+        select new XElement(Svg + "path", Class("rule"), new XAttribute("stroke-width", "1.5"), new XAttribute("stroke-dasharray", Palette.LimitDash(numbered.Index)), new XAttribute("d", d));
+
+    private static XElement Area(Curve curve) => new(Svg + "path", Class($"f{curve.Style}"), new XAttribute("fill-opacity", Palette.AreaOpacity), new XAttribute("stroke", "none"),
+        new XAttribute("d", Path([.. curve.Thinned(0.1), .. curve.Edge!.Thinned(0.1).Reverse()]) + "Z"));
+
+    // A line with a short bar across each end.
+    private static string Bracket(Point from, Point to)
+    {
+        var upright = from.X == to.X;
+        return $"{End(from)}M{N(from.X)} {N(from.Y)}L{N(to.X)} {N(to.Y)}{End(to)}";
+
+        string End(Point p) => upright ? $"M{N(p.X - 4)} {N(p.Y)}h8" : $"M{N(p.X)} {N(p.Y - 4)}v8";
+    }
 
     private static IEnumerable<XElement> Legend(Scene scene, int style, TextBlock text)
     {

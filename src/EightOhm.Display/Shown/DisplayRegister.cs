@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Reflection;
 using EightOhm.Display.Figures;
 using EightOhm.Display.Formulas;
+using EightOhm.Display.Schematics;
 using EightOhm.Display.Tables;
 using EightOhm.Explaining;
 using EightOhm.Quantities;
@@ -107,6 +108,7 @@ public static class DisplayRegister
     {
         Figure figure => FigureHtml.Render(figure),
         StackedFigures stack => FigureHtml.Render(stack),
+        Schematic schematic => schematic.Html(),
         _ => (string)shown,
     };
 
@@ -114,6 +116,7 @@ public static class DisplayRegister
     {
         Figure figure => figure.AltText,
         StackedFigures stack => stack.AltText,
+        Schematic schematic => schematic.ToString(),
         // HTML of its own beside the words that the value has of itself.
         _ => value.ToString()!,
     };

@@ -6,7 +6,7 @@ namespace EightOhm.Display;
 public static class StandardUsings
 {
     // What every room stands on, then the rooms.
-    private static readonly string[] Floor = ["Quantities", "Explaining", "Finding", "Record", "Teaching", "Display", "Display.Figures", "Display.Tables"];
+    private static readonly string[] Floor = ["Quantities", "Explaining", "Finding", "Record", "Teaching", "Display", "Display.Figures", "Display.Schematics", "Display.Tables"];
 
     /// <summary>The namespaces.</summary>
     public static IReadOnlyList<string> Namespaces { get; } =

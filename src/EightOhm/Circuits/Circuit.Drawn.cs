@@ -161,6 +161,15 @@ public sealed partial class Circuit
     /// <exception cref="ArgumentOutOfRangeException">The resistance is not positive.</exception>
     public Element ThermalPath(string name, string a, string b, ThermalResistance theta) => Pair(ElementKind.ThermalPath, name, a, b, theta);
 
+    /// <summary>Puts in what stores heat, from a node to the ambient.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="node">The node whose temperature it slows.</param>
+    /// <param name="C_th">Its heat capacity; greater than 0 J/K.</param>
+    /// <returns>The element.</returns>
+    /// <exception cref="ArgumentException">A name is taken or is no word.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The capacity is not positive.</exception>
+    public Element HeatCapacity(string name, string node, HeatCapacity C_th) => Pair(ElementKind.HeatCapacity, name, node, Ground, C_th);
+
     /// <summary>Puts in a heat sink. Heat paths are solved by the room Thermal.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="node">The node that it cools.</param>

@@ -112,6 +112,9 @@ public enum ElementKind
     /// <summary>A thermal resistance: a, b.</summary>
     ThermalPath,
 
+    /// <summary>What stores heat: a node and the ambient, a and b.</summary>
+    HeatCapacity,
+
     /// <summary>A heat sink: node.</summary>
     HeatSink,
 

@@ -45,6 +45,9 @@ internal static class ElementValues
             case ThermalResistance theta:
                 Guard.Positive(theta, what);
                 break;
+            case HeatCapacity c:
+                Guard.Positive(c, what);
+                break;
             case Gain a:
                 Guard.InReach(a, what);
                 break;

@@ -1,1 +1,1 @@
-[assembly: EightOhm.Room("Feedback", "fraction, loop gain, errors, slew rate")]
+[assembly: EightOhm.Room("Feedback", "transfer functions, loops and their stability, compensation, errors, slew rate")]

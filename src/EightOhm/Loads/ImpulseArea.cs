@@ -28,7 +28,7 @@ internal static class ImpulseArea
         var t = seconds * n.W;
         double tau = n.L * n.W / n.R, g = n.Z / n.R;
         if (n.Z == 0)
-            return (tau == 0 ? 1 : 1 - Math.Exp(-t / tau)) / n.R;
+            return (tau == 0 ? 1 : Decay.Gone(t / tau)) / n.R;
         return (1 + (tau == 0 ? -g * NoCoil(g, n.B).Integral(t) : Coil(tau, g, n.B).Integral(t))) / n.R;
     }
 
@@ -79,17 +79,7 @@ internal static class ImpulseArea
     {
         // A pole is no larger than this (Cauchy), and no smaller than its reciprocal with the coefficients turned round.
         double high = 1 + (Math.Max(1, Math.Max(1 + (tau * b), tau + b + g)) / tau), low = 1 / (1 + Math.Max(tau, Math.Max(1 + (tau * b), tau + b + g)));
-        for (var i = 0; i < 200 && high / low > 1 + 1e-15; i++)
-        {
-            var middle = Math.Sqrt(low * high);
-            if (middle <= low || middle >= high)
-                break;
-            if (Denominator(middle, tau, g, b) > 0)
-                low = middle;
-            else
-                high = middle;
-        }
-
+        (low, high) = Halving.NarrowedByRatio(z => Denominator(z, tau, g, b) > 0, low, high);
         return Polish(Math.Sqrt(low * high), tau, g, b);
     }
 

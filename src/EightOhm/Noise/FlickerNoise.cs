@@ -28,6 +28,38 @@ public static partial class FlickerNoise
         return e_w * Sqrt(B_e);
     }
 
+    /// <summary>The density at a frequency: e_w·√(1 + f_c/f).</summary>
+    /// <param name="e_w">The density far above the corner; 0 V/√Hz or more.</param>
+    /// <param name="f_c">The corner, where the 1/f part equals the white one; 0 Hz (white only) or more.</param>
+    /// <param name="f">The frequency; greater than 0 Hz.</param>
+    /// <returns>The density, rms, in V/√Hz.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "e_n")]
+    [RecordName("flicker-noise.density")]
+    public static VoltageNoiseDensity Density(VoltageNoiseDensity e_w, Frequency f_c, Frequency f)
+    {
+        Guard.NotNegative(e_w);
+        Guard.NotNegative(f_c);
+        Guard.Positive(f);
+        return Sqrt(1 + f_c / f) * e_w;
+    }
+
+    /// <summary>The density of a current at a frequency: i_w·√(1 + f_c/f).</summary>
+    /// <param name="i_w">The density far above the corner; 0 A/√Hz or more.</param>
+    /// <param name="f_c">The corner, where the 1/f part equals the white one; 0 Hz (white only) or more.</param>
+    /// <param name="f">The frequency; greater than 0 Hz.</param>
+    /// <returns>The density, rms, in A/√Hz.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 7", Symbol = "i_n")]
+    [RecordName("flicker-noise.current-density")]
+    public static CurrentNoiseDensity CurrentDensity(CurrentNoiseDensity i_w, Frequency f_c, Frequency f)
+    {
+        Guard.NotNegative(i_w);
+        Guard.NotNegative(f_c);
+        Guard.Positive(f);
+        return Sqrt(1 + f_c / f) * i_w;
+    }
+
     /// <summary>The corner from two densities of a datasheet: (e_1² − e_2²)/(e_2²/f_1 − e_1²/f_2).</summary>
     /// <remarks>Squares, not the densities themselves: the two kinds of noise add in power. Where e_2 is read far above the corner it is (e_1²/e_2² − 1)·f_1.</remarks>
     /// <param name="e_1">Density at f_1; greater than e_2.</param>

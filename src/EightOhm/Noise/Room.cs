@@ -1,1 +1,1 @@
-[assembly: EightOhm.Room("Noise", "thermal, shot and flicker noise, bandwidths, weighting, budgets")]
+[assembly: EightOhm.Room("Noise", "thermal, shot and flicker noise, pairs and mirrors, bandwidths, weighting, budgets over frequency")]

@@ -15,7 +15,8 @@ internal interface ICurve
 internal readonly record struct Top(double Low, double High, double At, double Value);
 
 /// <summary>Golden section: the top of a curve within an interval that holds one; it takes a corner as well as a curve.</summary>
-/// <remarks>A smooth top is flat: its place is known to half the digits of its value. For the least of a curve, search its negative.</remarks>
+/// <remarks>A smooth top is flat: its place is known to half the digits of its value. For the least of a curve, search its negative.
+/// MathNet.Numerics has one (<c>GoldenSectionMinimizer</c>), which looks outside the interval where the top is at an end, refuses there, and allocates at each look.</remarks>
 internal static class GoldenSection
 {
     private const double Part = 0.6180339887498949;

@@ -1,6 +1,8 @@
 namespace EightOhm.Numerics;
 
 /// <summary>Straight lines between points: the one linear interpolation.</summary>
+/// <remarks><c>LinearSpline</c> of MathNet.Numerics computes and keeps slopes of all its lines, and gives a point that stands in the table by them;
+/// here nothing is allocated, spans do, and a point of the table comes out to the last bit.</remarks>
 internal static class Interpolation
 {
     /// <summary>The value at a place between the first and the last point; no allocation.</summary>

@@ -29,6 +29,24 @@ internal static class Scan
         return top.Value > best + (Tie * Math.Abs(best)) ? (top.At, top.Value) : (at, best);
     }
 
+    /// <summary>The first step of a range, upwards, at whose end a curve is above zero: a bracket for a root search. Null where it is at none.</summary>
+    /// <param name="value">The curve; at or below zero where the range begins.</param>
+    /// <param name="from">Where the range begins.</param>
+    /// <param name="to">Where it ends; a range of no length has no step.</param>
+    /// <param name="steps">How many steps; 1 or more. A crossing and its return within one are not seen.</param>
+    /// <param name="first">The first step looked at, from 1.</param>
+    public static (double Low, double High)? FirstAbove(Func<double, double> value, double from, double to, int steps, int first = 1)
+    {
+        for (var i = first; i <= steps; i++)
+        {
+            var (low, high) = (from + ((to - from) * (i - 1) / steps), from + ((to - from) * i / steps));
+            if (high > low && value(high) > 0)
+                return (low, high);
+        }
+
+        return null;
+    }
+
     /// <summary>The least of a periodic curve: looks at equal distances over one period, then on either side of the best at ever halved distances.</summary>
     /// <remarks>For a curve whose every value is costly: a few more looks than a golden section, but none twice and no bracket to keep.</remarks>
     /// <param name="value">The curve.</param>

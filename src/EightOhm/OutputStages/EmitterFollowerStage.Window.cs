@@ -1,4 +1,5 @@
 using EightOhm.Explaining;
+using EightOhm.Numerics;
 using EightOhm.Quantities;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
@@ -31,22 +32,9 @@ public sealed partial record EmitterFollowerStage
         while (Over(bottom) <= 0 && bottom > middle - 12)
             bottom -= 0.5;
         var least = Over(bottom) <= 0 ? bottom : Root(Over, bottom, Math.Min(bottom + 0.5, middle));
-        var above = FirstAbove(Over, middle, top);
+        // The distortion may fall again in class A: the first crossing upwards counts.
+        double? above = Scan.FirstAbove(Over, middle, top, 24) is var (a, b) ? Root(Over, a, b) : null;
         return new(ElectricCurrent.FromAmperes(Math.Exp(least)), best.IdleCurrent, above is { } u ? ElectricCurrent.FromAmperes(Math.Exp(u)) : null, promise, best.StaticThd, best.HighestIdle);
-    }
-
-    // The distortion may fall again in class A: the first crossing upwards counts.
-    private static double? FirstAbove(Func<double, double> over, double from, double to)
-    {
-        const int Steps = 24;
-        for (var i = 1; i <= Steps; i++)
-        {
-            var (a, b) = (from + ((to - from) * (i - 1) / Steps), from + ((to - from) * i / Steps));
-            if (b > a && over(b) > 0)
-                return Root(over, a, b);
-        }
-
-        return null;
     }
 
     private static double Root(Func<double, double> over, double low, double high)

@@ -101,7 +101,7 @@ public static partial class DcDetector
         {
             steps++;
             var u = Math.Exp(logarithm);
-            var passed = u < 1e-4 ? u * u * ((1 / 2.0) - (u / 3) + (u * u / 8)) : -Exponential.Expm1(-u) - (u * Math.Exp(-u));
+            var passed = u < 1e-4 ? u * u * ((1 / 2.0) - (u / 3) + (u * u / 8)) : Decay.Gone(u) - (u * Math.Exp(-u));
             return Math.Log(passed / target);
         }
 

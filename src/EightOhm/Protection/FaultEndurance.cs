@@ -1,4 +1,5 @@
 using EightOhm.Explaining;
+using EightOhm.Numerics;
 using EightOhm.Quantities;
 using EightOhm.SafeAreas;
 using EightOhm.Thermal;
@@ -90,13 +91,6 @@ public sealed record FaultEndurance
             return 0;
         if (allowed(pulses[0]))
             return pulses[0];
-        double low = Math.Log(pulses[^1]), high = Math.Log(pulses[0]);
-        for (var i = 0; i < 60 && high - low > 1e-12; i++)
-        {
-            var middle = (low + high) / 2;
-            (low, high) = allowed(Math.Exp(middle)) ? (middle, high) : (low, middle);
-        }
-
-        return Math.Exp(low);
+        return Math.Exp(Halving.Narrowed(logarithm => allowed(Math.Exp(logarithm)), Math.Log(pulses[^1]), Math.Log(pulses[0]), 60, 1e-12).Low);
     }
 }

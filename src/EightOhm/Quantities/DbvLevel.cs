@@ -6,7 +6,7 @@ namespace EightOhm.Quantities;
 /// <summary>A voltage level: decibels over 1 V, rms.</summary>
 /// <param name="Decibels">Decibels over 1 V; finite.</param>
 [JsonConverter(typeof(QuantityJsonConverter))]
-public readonly record struct DbvLevel(double Decibels) : ILevel<DbvLevel>
+public readonly partial record struct DbvLevel(double Decibels) : ILevel<DbvLevel>
 {
     /// <inheritdoc/>
     public static string Symbol => "dBV";
@@ -14,37 +14,13 @@ public readonly record struct DbvLevel(double Decibels) : ILevel<DbvLevel>
     /// <summary>The reference, 1 V.</summary>
     public static ElectricPotential Reference => ElectricPotential.FromVolts(1);
 
-    /// <inheritdoc/>
-    public double Decibels { get; } = Guard.Finite(Decibels);
-
     /// <summary>The voltage behind the level, rms.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The level is outside −400 to 400 dB.</exception>
     public ElectricPotential Voltage => ElectricPotential.FromVolts(Decibel.Ratio(Decibels, 20, 400));
-
-    /// <inheritdoc/>
-    public static DbvLevel FromDecibels(double decibels) => new(decibels);
 
     /// <summary>The level of a voltage.</summary>
     /// <param name="V_rms">Voltage, rms; greater than 0 V.</param>
     /// <returns>The level, in dBV.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
     public static DbvLevel Of(ElectricPotential V_rms) => new(Decibel.Of(Guard.Positive(V_rms, hint: "Silence has no level in decibels.").Volts, 20));
-
-    /// <summary>Whether one level is lower than another.</summary>
-    public static bool operator <(DbvLevel a, DbvLevel b) => a.Decibels < b.Decibels;
-
-    /// <summary>Whether one level is higher than another.</summary>
-    public static bool operator >(DbvLevel a, DbvLevel b) => a.Decibels > b.Decibels;
-
-    /// <summary>Whether one level is at most another.</summary>
-    public static bool operator <=(DbvLevel a, DbvLevel b) => a.Decibels <= b.Decibels;
-
-    /// <summary>Whether one level is at least another.</summary>
-    public static bool operator >=(DbvLevel a, DbvLevel b) => a.Decibels >= b.Decibels;
-
-    /// <inheritdoc/>
-    public int CompareTo(DbvLevel other) => Decibels.CompareTo(other.Decibels);
-
-    /// <summary>The level with its reference: 4 dBV.</summary>
-    public override string ToString() => QuantityFormat.Short(this);
 }

@@ -6,7 +6,7 @@ namespace EightOhm.Quantities;
 /// <summary>A power level: decibels over 1 W, average power.</summary>
 /// <param name="Decibels">Decibels over 1 W; finite.</param>
 [JsonConverter(typeof(QuantityJsonConverter))]
-public readonly record struct DbwLevel(double Decibels) : ILevel<DbwLevel>
+public readonly partial record struct DbwLevel(double Decibels) : ILevel<DbwLevel>
 {
     /// <inheritdoc/>
     public static string Symbol => "dBW";
@@ -14,37 +14,13 @@ public readonly record struct DbwLevel(double Decibels) : ILevel<DbwLevel>
     /// <summary>The reference, 1 W.</summary>
     public static Power Reference => Power.FromWatts(1);
 
-    /// <inheritdoc/>
-    public double Decibels { get; } = Guard.Finite(Decibels);
-
     /// <summary>The power behind the level.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The level is outside −120 to 120 dB.</exception>
     public Power Power => Power.FromWatts(Decibel.Ratio(Decibels, 10, 120));
-
-    /// <inheritdoc/>
-    public static DbwLevel FromDecibels(double decibels) => new(decibels);
 
     /// <summary>The level of a power.</summary>
     /// <param name="P">Average power; greater than 0 W.</param>
     /// <returns>The level, in dBW.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The power is not positive.</exception>
     public static DbwLevel Of(Power P) => new(Decibel.Of((double)Guard.Positive(P, hint: "No power has no level in decibels.").Watts, 10));
-
-    /// <summary>Whether one level is lower than another.</summary>
-    public static bool operator <(DbwLevel a, DbwLevel b) => a.Decibels < b.Decibels;
-
-    /// <summary>Whether one level is higher than another.</summary>
-    public static bool operator >(DbwLevel a, DbwLevel b) => a.Decibels > b.Decibels;
-
-    /// <summary>Whether one level is at most another.</summary>
-    public static bool operator <=(DbwLevel a, DbwLevel b) => a.Decibels <= b.Decibels;
-
-    /// <summary>Whether one level is at least another.</summary>
-    public static bool operator >=(DbwLevel a, DbwLevel b) => a.Decibels >= b.Decibels;
-
-    /// <inheritdoc/>
-    public int CompareTo(DbwLevel other) => Decibels.CompareTo(other.Decibels);
-
-    /// <summary>The level with its reference: 4 dBW.</summary>
-    public override string ToString() => QuantityFormat.Short(this);
 }

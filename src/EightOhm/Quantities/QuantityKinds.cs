@@ -29,7 +29,7 @@ public static class QuantityKinds
     [
         Kind<ElectricPotential>("V", -12, 3, v => v.Volts, x => ElectricPotential.FromVolts(x)),
         Kind<ElectricCurrent>("A", -15, 3, v => v.Amperes, x => ElectricCurrent.FromAmperes(x)),
-        Kind<ElectricResistance>("Ω", -6, 9, v => v.Ohms, x => ElectricResistance.FromOhms(x), ("ohms", 1), ("ohm", 1), ("Ohm", 1), ("\u2126", 1), ("R", 1)) with { NeverNegative = true },
+        Kind<ElectricResistance>("Ω", -6, 9, v => v.Ohms, x => ElectricResistance.FromOhms(x), ("ohms", 1), ("Ohms", 1), ("ohm", 1), ("Ohm", 1), ("\u2126", 1), ("R", 1)) with { NeverNegative = true },
         Kind<Power>("W", -15, 6, v => (double)v.Watts, x => Power.FromWatts(x)) with { NeverNegative = true },
         Kind<ElectricCapacitance>("F", -15, 0, v => v.Farads, x => ElectricCapacitance.FromFarads(x)) with { NeverNegative = true },
         Kind<ElectricInductance>("H", -12, 0, v => v.Henries, x => ElectricInductance.FromHenries(x)) with { NeverNegative = true },
@@ -46,7 +46,7 @@ public static class QuantityKinds
         Kind<ElectricApparentPower>("VA", 0, 3, v => v.Voltamperes, x => ElectricApparentPower.FromVoltamperes(x)) with { NeverNegative = true },
         Kind<Temperature>("°C", 0, 0, v => v.Kelvins - Constants.ZeroCelsius, x => Temperature.FromKelvins(x + Constants.ZeroCelsius), ("degC", 1), ("C", 1)) with { NeverNegative = true, Style = FormatStyle.Celsius },
         Kind<TemperatureDelta>("K", -3, 0, v => v.Kelvins, x => TemperatureDelta.FromKelvins(x)),
-        Kind<ElectricPotentialChangeRate>("V/s", 0, 0, v => v.VoltsPerSeconds, x => ElectricPotentialChangeRate.FromVoltsPerSeconds(x), ("V/µs", 1e6), ("V/us", 1e6)) with { Spoken = (1e6, "V/µs") },
+        Kind<ElectricPotentialChangeRate>("V/s", 0, 0, v => v.VoltsPerSeconds, x => ElectricPotentialChangeRate.FromVoltsPerSeconds(x), ("mV/µs", 1e3), ("mV/us", 1e3), ("V/µs", 1e6), ("V/us", 1e6), ("V/ms", 1e3)) with { Spoken = (1e6, "V/µs") },
         Kind<VoltageDrift>("V/K", -6, 0, v => v.Si, VoltageDrift.FromSi),
         Kind<ThermalResistance>("K/W", 0, 0, v => v.Si, ThermalResistance.FromSi, ("mK/W", 1e-3), ("°C/W", 1), ("degC/W", 1)) with { NeverNegative = true },
         Kind<ThermalConductivity>("W/(m·K)", 0, 0, v => v.WattsPerMeterKelvin, x => ThermalConductivity.FromWattsPerMeterKelvin(x), ("W/m/K", 1), ("W/mK", 1)) with { NeverNegative = true },

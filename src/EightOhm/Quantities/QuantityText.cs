@@ -7,7 +7,7 @@ namespace EightOhm.Quantities;
 /// <summary>Reads quantities as people type them: "4.7 kΩ", "47k", "4k7", "1 uF", "100 W", "3.3 nV/√Hz", "27 dB", "25 °C".</summary>
 public static partial class QuantityText
 {
-    private const string PrefixLetters = "yzafpnuµμmkKMGT";
+    private const string PrefixLetters = "yzafpnuµmkKMGT";
     private const string Superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
     /// <summary>Reads a quantity of a type known beforehand; the unit may then be shortened to its prefix ("47k", "4k7"), and left out of a gain or a number.</summary>
@@ -90,7 +90,7 @@ public static partial class QuantityText
         return null;
     }
 
-    // "47k", "4.7k", "4k7", "4R7", "100n" and bare numbers, where the kind says the unit.
+    // "47k", "4.7k", "4k7", "4R7", "R47", "100n" and bare numbers, where the kind says the unit.
     private static object? ReadShort(string text, QuantityKind kind)
     {
         if (kind.Style is not (FormatStyle.Engineering or FormatStyle.Gain or FormatStyle.Number))
@@ -102,10 +102,11 @@ public static partial class QuantityText
         if (InfixForm().Match(Clean(text)) is not { Success: true } match)
             return null;
         var letter = match.Groups["letter"].Value[0];
-        if (letter == 'R' && kind.Symbol != "Ω")
+        var isOhm = letter is 'R' or 'r';
+        if (isOhm && kind.Symbol != "Ω")
             return null;
         var number = double.Parse($"{match.Groups["whole"].Value}.{match.Groups["rest"].Value}0", CultureInfo.InvariantCulture);
-        return Make(kind, number, 1, letter == 'R' ? 0 : Power(letter));
+        return Make(kind, number, 1, isOhm ? 0 : Power(letter));
     }
 
     // Null where the number does not fit the kind: too large for it, or broken where whole ones count.
@@ -129,7 +130,7 @@ public static partial class QuantityText
         'f' => -15,
         'p' => -12,
         'n' => -9,
-        'u' or 'µ' or 'μ' => -6,
+        'u' or 'µ' => -6,
         'm' => -3,
         'k' or 'K' => 3,
         'M' => 6,
@@ -146,7 +147,8 @@ public static partial class QuantityText
     }
 
     private static string Clean(string text) =>
-        PowerOfTen().Replace(text.Trim().Replace('−', '-').Replace('\u00a0', ' ').Replace('\u202f', ' '), m => "e" + string.Concat(m.Groups["exponent"].Value.Select(Plain)));
+        // The Greek letter is often typed for the micro sign, and looks the same.
+        PowerOfTen().Replace(text.Trim().Replace('−', '-').Replace('μ', 'µ').Replace('\u00a0', ' ').Replace('\u202f', ' '), m => "e" + string.Concat(m.Groups["exponent"].Value.Select(Plain)));
 
     private static char Plain(char raised) => raised == '⁻' ? '-' : (char)('0' + Superscripts.IndexOf(raised, StringComparison.Ordinal));
 
@@ -166,13 +168,14 @@ public static partial class QuantityText
         return $"\"{text}\" is not a value of {kind.Name}. Write for example {example}.{comma}";
     }
 
-    [GeneratedRegex(@"^(?<number>[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?)\s*(?<unit>[^\d\s,].*)?$")]
+    // Latin digits alone: others are read by no parser of numbers.
+    [GeneratedRegex(@"^(?<number>[+-]?([0-9]+(\.[0-9]*)?|\.[0-9]+)([eE][+-]?[0-9]+)?)\s*(?<unit>[^\d\s,].*)?$")]
     private static partial Regex NumberForm();
 
     // As the house writes it: 1.381×10⁻²³.
     [GeneratedRegex("×10(?<exponent>⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]+)")]
     private static partial Regex PowerOfTen();
 
-    [GeneratedRegex(@"^(?<whole>[+-]?\d+)(?<letter>[fpnuµμmkKMGTR])(?<rest>\d*)$|^(?<whole>[+-]?\d+)\.(?<rest>\d+)(?<letter>[fpnuµμmkKMGTR])$")]
+    [GeneratedRegex(@"^(?<whole>[+-]?[0-9]+)(?<letter>[fpnuµmkKMGTRr])(?<rest>[0-9]*)$|^(?<whole>[+-]?[0-9]+)\.(?<rest>[0-9]+)(?<letter>[fpnuµmkKMGTRr])$|^(?<whole>[+-]?)(?<letter>[Rr])(?<rest>[0-9]+)$")]
     private static partial Regex InfixForm();
 }

@@ -1,4 +1,5 @@
 using EightOhm.Devices;
+using EightOhm.Numerics;
 using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
@@ -109,13 +110,7 @@ internal sealed class SizedOutputs
         var (low, high) = (table.Last(p => p.Gain >= floor).Current.Amperes, table[^1].Current.Amperes);
         if (low >= high)
             return card.MaxCollectorCurrent;
-        for (var i = 0; i < 40; i++)
-        {
-            var mid = (low + high) / 2;
-            (low, high) = card.GainAt(mid.A) >= floor ? (mid, high) : (low, mid);
-        }
-
-        return PreferredValues.Down(low, 2).A;
+        return PreferredValues.Down(Halving.Narrowed(i => card.GainAt(i.A) >= floor, low, high, 40).Low, 2).A;
     }
 
     private void Judge(OutputRating[] ratings)

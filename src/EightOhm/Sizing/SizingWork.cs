@@ -76,6 +76,7 @@ internal sealed partial class SizingWork
         TellRelay();
         TellDetector();
         TellFrontEnd();
+        TellInputStage();
         return new(targets, choices, parts, [.. missing.Items]);
     }
 

@@ -27,6 +27,21 @@ public static partial class RailFilter
         return Gain.FromRatio(Sqrt(1 + u * u));
     }
 
+    /// <summary>Where it begins to filter: 1/(2·π·R·C).</summary>
+    /// <param name="R">Filter resistor; greater than 0 Ω.</param>
+    /// <param name="C">Filter capacitor; greater than 0 F.</param>
+    /// <returns>The corner, in Hz.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
+    /// <example><code>RailFilter.Corner(22.Ohm, 1000.uF)   // 7.234 Hz</code></example>
+    [Formula("J. Fiore, Op Amps and Linear Integrated Circuits, ch. 1: first-order low pass", Symbol = "f_f")]
+    [RecordName("rail-filter.corner")]
+    public static Frequency Corner(ElectricResistance R, ElectricCapacitance C)
+    {
+        Guard.Positive(R);
+        Guard.Positive(C);
+        return 1 / (2 * pi * (R * C));
+    }
+
     /// <summary>What it costs of the swing: I·R.</summary>
     /// <param name="I">Current of the front end and second stage through it, mean; 0 A or more.</param>
     /// <param name="R">Filter resistor; 0 Ω or more.</param>

@@ -1,4 +1,5 @@
 using EightOhm.Explaining;
+using EightOhm.Numerics;
 using EightOhm.Quantities;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
@@ -47,14 +48,8 @@ public static class SoftStartDesign
             throw new ShortfallException("The surge at the bypass", settled.BypassPeak - most, $"it is {QuantityFormat.Short(settled.BypassPeak)} however long one waits, {QuantityFormat.Short(most)} are allowed", "Take a smaller limiter, or keep the idle current off until the bypass.");
         var half = 0.5 / on.Mains.Hertz;
         bool Enough(int halves) => SoftStart.Of(on.With(on.Limiter, Duration.FromSeconds(halves * half))).BypassPeak <= most;
-        var (low, high) = (0, settled.HalfCycleRails.Count);
-        while (high - low > 1)
-        {
-            var middle = (low + high) / 2;
-            (low, high) = Enough(middle) ? (low, middle) : (middle, high);
-        }
-
-        return Duration.FromSeconds(high * half);
+        var tooSoon = Halving.Last(halves => !Enough(halves), 0, settled.HalfCycleRails.Count);
+        return Duration.FromSeconds((tooSoon + 1) * half);
     }
 
     /// <summary>The resistors that keep both surges within a peak: the first at switch-on, and the second at a bypass after settling.</summary>

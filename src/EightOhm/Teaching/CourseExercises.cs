@@ -9,6 +9,7 @@ internal static class CourseExercises
     [
         Chapter00.Of, Chapter01.Of, Chapter02.Of, Chapter03.Of, Chapter04.Of,
         Chapter05.Of, Chapter06.Of, Chapter07.Of, Chapter08.Of, Chapter09.Of,
+        Chapter10.Of, Chapter11.Of, Chapter12.Of, Chapter13.Of, Chapter14.Of,
     ];
 
     public static IEnumerable<ExerciseDefinition> All => Chapters.SelectMany(c => c.Exercises);

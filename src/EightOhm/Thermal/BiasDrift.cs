@@ -1,4 +1,5 @@
 using EightOhm.Explaining;
+using EightOhm.Numerics;
 using EightOhm.Quantities;
 using UnitsNet;
 using static EightOhm.Quantities.Maths;
@@ -110,11 +111,11 @@ public static partial class BiasDrift
     internal static double Solve(double d, double i, double r, double vt, out int steps)
     {
         // For d > 0 the root is below what the junction alone and the resistance alone would take; for d < 0 below 0. The function is convex.
-        var u = d <= 0 ? 0 : r > 0 ? Math.Min(d / vt, Math.Log(1 + (d / (r * i)))) : d / vt;
+        var u = d <= 0 ? 0 : r > 0 ? Math.Min(d / vt, Exponential.Log1p(d / (r * i))) : d / vt;
         for (steps = 1; steps <= 100; steps++)
         {
             var e = Math.Exp(u);
-            var off = (vt * u) + (r * i * (e - 1)) - d;
+            var off = (vt * u) + (r * i * Exponential.Expm1(u)) - d;
             var step = off / (vt + (r * i * e));
             u -= step;
             if (Math.Abs(step) <= 1e-14 * (1 + Math.Abs(u)))

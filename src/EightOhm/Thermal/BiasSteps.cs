@@ -1,4 +1,5 @@
 using EightOhm.Devices;
+using EightOhm.Numerics;
 using EightOhm.Quantities;
 using UnitsNet;
 

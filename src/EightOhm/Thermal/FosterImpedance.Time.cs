@@ -1,4 +1,5 @@
 using EightOhm.Explaining;
+using EightOhm.Numerics;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -23,7 +24,7 @@ public sealed partial class FosterImpedance
         {
             var (t, z) = (Math.Exp(u), 0.0);
             for (var i = 0; i < _r.Length; i++)
-                z -= _r[i] * Numerics.Exponential.Expm1(-t / _tau[i]);
+                z += _r[i] * Decay.Gone(t / _tau[i]);
             return (z / allowed) - 1;
         }
 

@@ -1,3 +1,5 @@
+using EightOhm.Numerics;
+
 namespace EightOhm.Thermal;
 
 /// <summary>A network's modes stepped through time: exact for heat that is constant between the instants of its steps.</summary>

@@ -1,4 +1,5 @@
 using System.Runtime.Intrinsics;
+using EightOhm.Numerics;
 using EightOhm.Quantities;
 using UnitsNet;
 

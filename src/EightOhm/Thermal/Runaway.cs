@@ -1,5 +1,6 @@
 using EightOhm.Devices;
 using EightOhm.Explaining;
+using EightOhm.Numerics;
 using EightOhm.Quantities;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
@@ -185,21 +186,31 @@ public static partial class Runaway
         double Spare(double u)
         {
             looks++;
-            var more = i * Math.Exp(u) - i;
+            var more = i * Exponential.Expm1(u);
             return (perKelvin * (T_q.Kelvins + (warms * more)) * u) + (r * more) - (fall * warms * more);
         }
 
         // From the idle current, where nothing is spare and the slope is upwards, to the end of silicon: the first place where nothing is spare again.
-        var end = Math.Log(1 + ((Destroyed - T_q).Kelvins / warms / i));
-        for (var k = 2; k <= Looks; k++)
-            if (Spare(end * k / Looks) < 0 && Brent.TryFindRoot(Spare, end * (k - 1) / Looks, end * k / Looks, 1e-14, 200, out var u))
+        var end = Exponential.Log1p((Destroyed - T_q).Kelvins / warms / i);
+        ElectricCurrent? found = null;
+        if (Scan.FirstAbove(u => -Spare(u), 0, end, Looks, first: 2) is var (low, high))
+        {
+            double root;
+            // With a loop gain of almost one it runs away nearer to idle than the first look; of one to the last digit, at idle.
+            for (; !Brent.TryFindRoot(Spare, low, high, 1e-14, 200, out root); (low, high) = (low / 2, low))
             {
-                steps = looks;
-                return ElectricCurrent.FromAmperes(i * Math.Exp(u));
+                if (low < 1e-12)
+                {
+                    root = 0;
+                    break;
+                }
             }
 
+            found = ElectricCurrent.FromAmperes(i * Math.Exp(root));
+        }
+
         steps = looks;
-        return null;
+        return found;
     }
 
     /// <summary>The thermal resistance below which a stage whose heat and current are known over temperature does not run away: ΔT/(ΔI·∂P/∂I).</summary>

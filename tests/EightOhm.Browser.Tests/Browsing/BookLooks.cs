@@ -4,7 +4,7 @@ using Microsoft.Playwright;
 
 namespace EightOhm.Browser.Tests.Browsing;
 
-/// <summary>The pages of the book, each opened once and looked at by day and by night, on a desk and on a telephone.</summary>
+/// <summary>The pages of the book, each opened once and looked at by day and by night, on a desk and on a telephone, and on paper.</summary>
 internal static class BookLooks
 {
     private static readonly SideBySide<IReadOnlyList<string>> Looks = new();
@@ -12,11 +12,15 @@ internal static class BookLooks
 
     /// <summary>The pages.</summary>
     public static IReadOnlyList<string> Pages { get; } =
-        [.. Clone.Chapters.Select(c => Path.ChangeExtension(c, "html")).Prepend("index.html").Append("symbols.html").Append("glossary.html")];
+        [.. Clone.Chapters.Select(Page).Prepend("index.html").Append("symbols.html").Append("glossary.html")];
+
+    // The first of each folder and the pages of the whole show every part that the pages share: the head, the contents, the turns.
+    private static readonly HashSet<string> Patterns =
+        [.. Pages.Except(Clone.Chapters.Select(Page)), .. Clone.Chapters.GroupBy(Clone.FolderOf).Select(folder => Page(folder.First()))];
 
     /// <summary>What is wrong with a page in any look, a sentence each.</summary>
     public static Task<IReadOnlyList<string>> Of(ChromiumFixture chromium, string file) =>
-        Looks.Of(file, Pages.Select(IReadOnlyList<string> (page) => [page]), page => Faults(chromium, page));
+        Looks.Of(file, Pages, page => Faults(chromium, page));
 
     /// <summary>What is wrong with a page as it is open now.</summary>
     public static async Task<IReadOnlyList<string>> Faults(WatchedPage page)
@@ -48,25 +52,47 @@ internal static class BookLooks
             foreach (var scheme in new[] { ColorScheme.Light, ColorScheme.Dark })
             {
                 await page.Page.EmulateMediaAsync(new() { ColorScheme = scheme });
-                faults.AddRange((await Faults(page)).Concat(await Colours(page, scheme)).Select(fault => $"{scheme}, {width} px: {fault}"));
                 // A telephone by day and a desk by night show every rule of the style at least once.
-                if ((width == ChromiumFixture.Wide) == (scheme == ColorScheme.Dark))
+                var both = (width == ChromiumFixture.Wide) == (scheme == ColorScheme.Dark);
+                var seen = (await Faults(page)).Concat(await Ink(page, scheme)).Concat(both || Patterns.Contains(file) ? await Barriers(page) : []);
+                faults.AddRange(seen.Select(fault => $"{scheme}, {width} px: {fault}"));
+                if (both)
                     await page.Photograph($"book-{LiveRun.Picture(file)}-{scheme}-{width}");
             }
         }
 
+        if (Clone.Chapters.Select(Page).Contains(file))
+            faults.AddRange((await OnPaper(page)).Select(fault => $"on paper: {fault}"));
         return faults;
     }
 
-    private static async Task<IEnumerable<string>> Colours(WatchedPage page, ColorScheme scheme)
+    private static string Page(string chapter) => Path.ChangeExtension(chapter, "html");
+
+    // On paper what overflows its box is lost, and a control is no use.
+    private static async Task<IEnumerable<string>> OnPaper(WatchedPage page)
+    {
+        await page.Page.SetViewportSizeAsync(700, 900);
+        await page.Page.EmulateMediaAsync(new() { Media = Media.Print, ColorScheme = ColorScheme.Light });
+        var cut = await page.Page.EvaluateAsync<string[]>(
+            "() => [...document.querySelectorAll('pre')].filter(e => e.getBoundingClientRect().width > 0 && e.scrollWidth > e.clientWidth + 1).map(e => 'cut: ' + e.innerText.slice(0, 80))");
+        var controls = await page.Page.Locator(".top:visible, .turns:visible, .contents:visible, summary:visible, .table-file:visible").CountAsync();
+        return controls == 0 ? cut : cut.Append($"{controls} controls are printed");
+    }
+
+    private static async Task<IEnumerable<string>> Ink(WatchedPage page, ColorScheme scheme)
     {
         var ink = await page.Page.EvaluateAsync<int>("getComputedStyle(document.body).color.match(/\\d+/g).slice(0, 3).reduce((sum, c) => sum + +c, 0)");
+        return scheme == ColorScheme.Dark == ink > 3 * 128 ? [] : [$"ink of {ink}"];
+    }
+
+    // What keeps somebody out, as axe judges it. Style sheets and media are not fetched for it: the pages have them within, and no sound.
+    private static async Task<IEnumerable<string>> Barriers(WatchedPage page)
+    {
         // Through the debugger: the page itself forbids scripts that are not its own.
         if (!await page.Page.EvaluateAsync<bool>("'axe' in window"))
             await page.Page.EvaluateAsync(Axe);
-        var barriers = await page.Page.EvaluateAsync<string[]>(
-            "async () => (await axe.run(document, { resultTypes: ['violations'] })).violations.filter(v => v.impact === 'serious' || v.impact === 'critical')" +
+        return await page.Page.EvaluateAsync<string[]>(
+            "async () => (await axe.run(document, { resultTypes: ['violations'], preload: false })).violations.filter(v => v.impact === 'serious' || v.impact === 'critical')" +
             ".map(v => v.id + ': ' + v.help + ' at ' + v.nodes.slice(0, 3).map(n => n.target.join(' ')).join('; '))");
-        return scheme == ColorScheme.Dark == ink > 3 * 128 ? barriers : barriers.Append($"ink of {ink}");
     }
 }

@@ -47,7 +47,6 @@ public sealed class ChromiumFixture : IAsyncLifetime
             ColorScheme = scheme,
             ViewportSize = new() { Width = width, Height = 900 },
             Locale = "en-GB",
-            AcceptDownloads = false,
             ServiceWorkers = ServiceWorkerPolicy.Block,
         });
         // Other test projects share the processors: slow is not wrong.

@@ -46,9 +46,6 @@ internal sealed partial class JupyterPage(WatchedPage watched) : IAsyncDisposabl
         await Page.WaitForTimeoutAsync(1_500);
     }
 
-    /// <summary>The notebook with its outputs, as it would be saved.</summary>
-    public async Task<NotebookFile> Content(string name) => NotebookFile.Parse(name, await Page.EvaluateAsync<string>("() => JSON.stringify(Jupyter.notebook.toJSON())"));
-
     public Task<bool> IsTrusted() => Page.EvaluateAsync<bool>("() => Jupyter.notebook.trusted");
 
     /// <summary>The errors that cells show.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using EightOhm.Browser.Tests.Hosting;
 
 namespace EightOhm.Browser.Tests.Browsing;
@@ -7,10 +8,18 @@ namespace EightOhm.Browser.Tests.Browsing;
 /// <param name="Outputs">The outputs as the page shows them.</param>
 /// <param name="BadFormulas">Formulas that could not be set.</param>
 /// <param name="Complaints">What went wrong or went elsewhere.</param>
-/// <param name="Content">The notebook with its outputs, as it would be saved.</param>
-internal sealed record LiveRun(IReadOnlyList<string> CellErrors, IReadOnlyList<ShownOutput> Outputs, int BadFormulas, IReadOnlyList<string> Complaints, NotebookFile Content)
+/// <param name="ProbeRan">Whether the script of the probe ran.</param>
+internal sealed record LiveRun(IReadOnlyList<string> CellErrors, IReadOnlyList<ShownOutput> Outputs, int BadFormulas, IReadOnlyList<string> Complaints, bool ProbeRan)
 {
-    public static async Task<LiveRun> Of(ChromiumFixture chromium, JupyterFixture jupyter, string notebook)
+    private static readonly ConcurrentDictionary<string, Task<LiveRun>> Runs = new(StringComparer.Ordinal);
+
+    /// <summary>Runs a notebook, once for all tests that ask.</summary>
+    public static Task<LiveRun> Of(ChromiumFixture chromium, JupyterFixture jupyter, string notebook) => Runs.GetOrAdd(notebook, _ => Run(chromium, jupyter, notebook));
+
+    /// <summary>The name of a notebook's picture.</summary>
+    public static string Picture(string notebook) => Path.ChangeExtension(notebook, null).Replace('/', '-');
+
+    private static async Task<LiveRun> Run(ChromiumFixture chromium, JupyterFixture jupyter, string notebook)
     {
         await using var page = await JupyterPage.Open(chromium, jupyter, JupyterFixture.Live, notebook);
         await page.RunAll();
@@ -20,9 +29,6 @@ internal sealed record LiveRun(IReadOnlyList<string> CellErrors, IReadOnlyList<S
             await ShownOutput.On(page),
             await page.Page.Locator(".merror, .MathJax_Error").CountAsync(),
             [.. page.Complaints],
-            await page.Content(notebook));
+            await page.Page.EvaluateAsync<bool>("() => window.probeRan === true"));
     }
-
-    /// <summary>The name of a notebook's picture.</summary>
-    public static string Picture(string notebook) => Path.ChangeExtension(notebook, null).Replace('/', '-');
 }

@@ -8,12 +8,8 @@ namespace EightOhm.Browser.Tests.Browsing;
 /// <param name="Complaints">What went wrong or went elsewhere.</param>
 internal sealed record UntrustedLook(bool IsTrusted, IReadOnlyList<ShownOutput> Outputs, IReadOnlyList<string> Complaints)
 {
-    private static readonly SideBySide<UntrustedLook> Looks = new();
-
-    public static Task<UntrustedLook> Of(ChromiumFixture chromium, JupyterFixture jupyter, string notebook) =>
-        Looks.Of(notebook, Clone.Chapters.Append(NotebookNames.Probe).Select(IReadOnlyList<string> (name) => [name]), name => Look(chromium, jupyter, name));
-
-    private static async Task<UntrustedLook> Look(ChromiumFixture chromium, JupyterFixture jupyter, string notebook)
+    /// <summary>Opens a notebook of the copy that is never run.</summary>
+    public static async Task<UntrustedLook> Of(ChromiumFixture chromium, JupyterFixture jupyter, string notebook)
     {
         await using var page = await JupyterPage.Open(chromium, jupyter, JupyterFixture.Fresh, notebook, runs: false);
         await page.Settle();

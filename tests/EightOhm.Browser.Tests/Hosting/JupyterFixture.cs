@@ -16,8 +16,8 @@ namespace EightOhm.Browser.Tests.Hosting;
 /// </remarks>
 public sealed class JupyterFixture : IAsyncLifetime, IDisposable
 {
-    /// <summary>Copies of notebooks/: run live in the page, and never run.</summary>
-    internal const string Live = "live", Fresh = "fresh";
+    /// <summary>Copies of notebooks/: run in the kernel, run live in a page, and never run.</summary>
+    internal const string Run = "run", Live = "live", Fresh = "fresh";
 
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(5);
 
@@ -35,6 +35,9 @@ public sealed class JupyterFixture : IAsyncLifetime, IDisposable
 
     /// <summary>A file of an unpacked package of this very version, put there before packing.</summary>
     internal string StaleCopy => Path.Combine(burrow.Packages, "eightohm.notebook", Clone.Version, "stale");
+
+    /// <summary>What the server and its kernels have for an environment.</summary>
+    internal IReadOnlyDictionary<string, string?> Environment => burrow.Environment;
 
     /// <summary>The folder of a copy of the notebooks.</summary>
     internal string FolderOf(string copy) => burrow.Below(copy);
@@ -54,7 +57,7 @@ public sealed class JupyterFixture : IAsyncLifetime, IDisposable
         if (!Needs.HasJupyter)
             return;
         Folders.Copy(Path.Combine(Clone.Root, ".config"), burrow.Below(".config"));
-        foreach (var copy in new[] { Live, Fresh })
+        foreach (var copy in new[] { Run, Live, Fresh })
         {
             Folders.Copy(Clone.Notebooks, burrow.Below(copy));
             Folders.Copy(Clone.Fixtures, burrow.Below(copy));

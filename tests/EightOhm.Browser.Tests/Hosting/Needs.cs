@@ -7,6 +7,9 @@ internal static class Needs
 
     public static string? JupyterPath { get; } = OnPath("jupyter");
 
+    /// <summary>The Python that Jupyter itself runs on: its first line names it.</summary>
+    public static string? Python { get; } = JupyterPath is { } jupyter && File.ReadLines(jupyter).First() is { } first && first.StartsWith("#!", StringComparison.Ordinal) ? first[2..].Trim() : OnPath("python3");
+
     public static string? ChromiumPath { get; } = OnPath("chromium") ?? OnPath("chromium-browser") ?? OnPath("google-chrome");
 
     public static bool HasJupyter => JupyterPath is not null && OnPath("jupyter-notebook") is not null && OnPath("jupyter-nbconvert") is not null;

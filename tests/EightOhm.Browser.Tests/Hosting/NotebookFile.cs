@@ -46,7 +46,7 @@ internal sealed partial record NotebookFile(string Name, IReadOnlyList<CodeCell>
         return Parse(Path.GetFileName(path), File.ReadAllText(path));
     }
 
-    public static NotebookFile Parse(string name, string json)
+    private static NotebookFile Parse(string name, string json)
     {
         using var document = JsonDocument.Parse(json);
         var cells = document.RootElement.GetProperty("cells").EnumerateArray()

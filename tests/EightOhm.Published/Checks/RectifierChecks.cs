@@ -57,7 +57,7 @@ public class RectifierChecks
             .SteadyState(r["R_L"] > 0 ? RailCurrent.Resistive(r["R_L"].Ohm) : RailCurrent.Constant(r["I"].A));
 
     private static SteadySupply Exponential(ReferenceRow r) =>
-        new RectifierSupply(r["emf"].V, r["f"].Hz, r["R_s"].Ohm, new ExponentialDiode(ElectricCurrent.FromAmperes(r["I_s"]), r["n"], r["t_C"].degC, (int)r["series"]), ElectricCapacitance.FromFarads(r["C"]))
+        new RectifierSupply(r["emf"].V, r["f"].Hz, r["R_s"].Ohm, new ExponentialDiode(ElectricCurrent.FromAmperes(r["I_s"]), r["n"], r["t_C"].degC, (int)r["series"]), ElectricCapacitance.FromFarads(r["C"])) { CapacitorEsr = r["esr"].Ohm }
             .SteadyState(RailCurrent.Constant(r["I"].A));
 
     private static DualSteadySupply Two(ReferenceRow r)

@@ -9,7 +9,7 @@ internal sealed class Covered : ExpressionVisitor
 {
     private readonly SortedSet<string> _names = new(StringComparer.Ordinal);
 
-    /// <summary>The formulas and solvers that an expression calls itself, by name.</summary>
+    /// <summary>The formulas and solvers that an expression calls itself, by name; a solver without a balance to show counts too, as what is put to the test.</summary>
     public static IReadOnlyList<string> By(LambdaExpression expression)
     {
         var visitor = new Covered();
@@ -39,7 +39,7 @@ internal sealed class Covered : ExpressionVisitor
 
     private void Note(MemberInfo member)
     {
-        if (Is(member))
+        if (Is(member) || member.IsDefined(typeof(WorkedAttribute)))
             _names.Add(Name(member));
     }
 

@@ -23,6 +23,24 @@ public class ExponentialTests
     [Fact]
     public void The_framework_s_own_lose_them() => Assert.Equal((0, 0), (double.ExpM1(1e-17), double.LogP1(1e-17)));
 
+    // 1 − (1 − e^(−x))/x from mpmath 1.3.0, 50 digits: where the subtraction loses digits, where the series ends, and beyond.
+    [Theory]
+    [InlineData(1e-17, 1e-17, 5e-18)]
+    [InlineData(1e-5, 9.99995000016666625e-06, 4.99998333337499992e-06)]
+    [InlineData(0.0099, 0.00985115631704284844, 0.00493370534920722788)]
+    [InlineData(0.0101, 0.0100491662841226987, 0.0050330411759704291)]
+    [InlineData(2, 0.864664716763387308, 0.567667641618306346)]
+    public void What_is_gone_after_a_step_and_the_weight_of_a_ramp(double x, double gone, double ramp)
+    {
+        Assert.Equal(gone, Decay.Gone(x), 2e-15 * gone);
+        Assert.Equal(ramp, Decay.Ramp(x), 1e-12 * ramp);
+    }
+
+    [Fact]
+    public void The_current_into_a_coil_begins_as_its_inductance_says() =>
+        // V·t/L of 1 mH after 1e-20 s: 1 − e^(−t·R/L) subtracted would be nothing.
+        Assert.Equal(1e-17, EightOhm.Loads.ImpulseArea.StepPerVolt(new EightOhm.Loads.SeriesNetwork(8, 1e-3, 1, 1, 0), 1e-20), 1e-30);
+
     [Fact]
     public void The_ends()
     {

@@ -58,6 +58,40 @@ public class SearchTests
         Assert.Equal((0.0, 5.0), Scan.Highest(_ => 5, 3, 0, 10, 1e-9));
     }
 
+    [Fact]
+    public void The_first_step_that_ends_above_zero_is_the_bracket()
+    {
+        Assert.Equal((2.0, 3.0), Scan.FirstAbove(x => (x - 2.5) * (6.5 - x), 0, 10, 10));
+        Assert.Equal((0.0, 1.0), Scan.FirstAbove(x => x, 0, 10, 10));
+        Assert.Equal((1.0, 2.0), Scan.FirstAbove(x => x, 0, 10, 10, first: 2));
+        Assert.Null(Scan.FirstAbove(x => x - 10, 0, 10, 10));
+        Assert.Null(Scan.FirstAbove(_ => 1, 3, 3, 10));
+    }
+
+    [Fact]
+    public void Halving_finds_how_far_something_holds() =>
+        Gen.Select(Gen.Double[-5, 5], Gen.Double[1e-3, 4], Gen.Int[-50, 50]).Sample((place, reach, whole) =>
+        {
+            var (low, high) = Halving.Narrowed(x => x <= place, place - reach, place + (reach / 3), 100, 1e-12);
+            Assert.InRange(place, low, high);
+            Assert.True(high - low <= 1e-12);
+            Assert.Equal(whole, Halving.Last(n => n <= whole, whole - 17, whole + 40));
+        });
+
+    [Fact]
+    public void Halving_stops_after_its_steps() => Assert.Equal((0.25, 0.5), Halving.Narrowed(x => x < 0.3, 0, 1, 2));
+
+    [Theory]
+    [InlineData(3e-300)]
+    [InlineData(0.7)]
+    [InlineData(4e305)]
+    public void Halving_by_ratio_crosses_all_decades(double place)
+    {
+        var (low, high) = Halving.NarrowedByRatio(x => x <= place, 1e-308, 1e307);
+        Assert.Equal(place, low, 2e-15 * place);
+        Assert.Equal(place, high, 2e-15 * place);
+    }
+
     private struct Counted : ICurve
     {
         public int Looks;

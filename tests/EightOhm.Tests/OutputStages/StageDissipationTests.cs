@@ -34,6 +34,16 @@ public class StageDissipationTests
     }
 
     [Fact]
+    public void Efficiency_is_what_the_load_takes_of_the_supply()
+    {
+        var half = Biased.At(20.V, 8.Ohm, 0.deg);
+        Assert.InRange(half.Efficiency.DecimalFractions, 0.2, 0.5);
+        Assert.Equal(W(half.LoadPower) / W(half.SupplyPower), half.Efficiency.DecimalFractions, 1e-12);
+        Assert.Equal(0, Biased.At(0.V, 8.Ohm, 0.deg).Efficiency.DecimalFractions);
+        Assert.Equal(0, ClassBOnly.At(0.V, 8.Ohm, 0.deg).Efficiency.DecimalFractions);
+    }
+
+    [Fact]
     public void Idle_current_adds_a_watt_to_the_worst_and_not_its_own_heat()
     {
         var worst = W(Biased.Maximum(4.Ohm).Total);

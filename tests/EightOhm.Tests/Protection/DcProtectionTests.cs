@@ -25,6 +25,14 @@ public class DcProtectionTests
     }
 
     [Fact]
+    public void Near_the_threshold_the_beginning_of_a_note_asks_hardly_more_than_the_note()
+    {
+        // At 9 V of 10 V, ωτ = 0.484: what is left of the beginning after half a period is e^(−6.5).
+        var lasting = DcDetector.OnePoleTau(10.V, 10.Hz, 9.V);
+        Assert.InRange(DcDetectorFromRest.LeastTau(10.V, 10.Hz, 9.V, 1) / lasting, 1, 1.1);
+    }
+
+    [Fact]
     public void The_energy_is_that_of_both_boxes_in_parallel()
     {
         var coil = LoudspeakerFault.VoiceCoil(4.Ohm, 72.5.percent);

@@ -20,6 +20,12 @@ public class QuantityTextTests
     [InlineData("4R7", 4.7)]
     [InlineData("0R22", 0.22)]
     [InlineData("47R", 47)]
+    [InlineData("4r7", 4.7)]
+    [InlineData("R47", 0.47)]
+    [InlineData("r1", 0.1)]
+    [InlineData("10 Ohms", 10)]
+    [InlineData("10 kOhms", 10_000)]
+    [InlineData("47 \u03bcΩ", 47e-6)]
     [InlineData("1M", 1e6)]
     [InlineData("10 mΩ", 0.01)]
     [InlineData("1 ohm", 1)]
@@ -39,7 +45,7 @@ public class QuantityTextTests
     public static TheoryData<string, object> Others => new()
     {
         { "100 W", 100.W }, { "1 uF", 1.uF }, { "3.3 nV/√Hz", 3.3.nV_rtHz }, { "3.3 nV/rtHz", 3.3.nV_rtHz }, { "3.3 nV/sqrt(Hz)", 3.3.nV_rtHz },
-        { "40 V/µs", 40.V_per_us }, { "40 V/us", 40.V_per_us }, { "25 °C", 25.degC }, { "25 degC", 25.degC }, { "0.5 K/W", 0.5.K_per_W }, { "0.5 °C/W", 0.5.K_per_W },
+        { "40 V/µs", 40.V_per_us }, { "40 V/us", 40.V_per_us }, { "40 V/\u03bcs", 40.V_per_us }, { "40 mV/µs", 0.04.V_per_us }, { "40 mV/us", 0.04.V_per_us }, { "40 mV/\u03bcs", 0.04.V_per_us }, { "7 \u03bcF", 7.uF }, { "25 °C", 25.degC }, { "25 degC", 25.degC }, { "0.5 K/W", 0.5.K_per_W }, { "0.5 °C/W", 0.5.K_per_W },
         { "27 dB", 27.dB }, { "10 ppm", 10.ppm }, { "0.1 %", 0.1.percent }, { "20 kHz", 20.kHz }, { "1.2 V", 1.2.V }, { "10 K", 10.K }, { "4 mS", 4.mS }, { "5 mm", 5.mm }, { "5 ms", 5.ms },
     };
 

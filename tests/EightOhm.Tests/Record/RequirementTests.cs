@@ -94,6 +94,17 @@ public sealed class RequirementTests : IDisposable
     }
 
     [Fact]
+    public void A_label_names_what_has_no_value_yet()
+    {
+        var record = _folder.Open();
+        record.Target("f_max", 20.kHz);
+        record.Require("charge limit, {k_Q} times {f_max}", "f_Q").AtLeast((double k_Q, Frequency f_max) => k_Q * f_max);
+        Assert.Equal("charge limit, k_Q times 20 kHz", record.Compliance()[0].Label);
+        record.Choose("k_Q", 3.0);
+        Assert.Equal("charge limit, 3 times 20 kHz", record.Compliance()[0].Label);
+    }
+
+    [Fact]
     public void A_limit_is_an_entry_so_that_moving_it_moves_the_sheet()
     {
         var record = _folder.Open();

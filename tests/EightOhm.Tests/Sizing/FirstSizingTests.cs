@@ -18,7 +18,7 @@ public class FirstSizingTests
     {
         Assert.Empty(Mono.Value.Missing);
         Assert.Empty(Stereo.Value.Missing);
-        string[] roles = ["bridge", "reservoir", "transformer", "output npn", "output pnp", "driver npn", "driver pnp", "sink", "relay"];
+        string[] roles = ["bridge", "reservoir", "transformer", "output npn", "output pnp", "driver npn", "driver pnp", "sink", "relay", "input npn", "mirror pnp"];
         Assert.All(roles, role => Assert.Contains(Mono.Value.Parts, p => p.Role == role));
     }
 

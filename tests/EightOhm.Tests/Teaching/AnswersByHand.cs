@@ -58,5 +58,14 @@ internal sealed record ByHand(object Right, object Wrong, string Says, object Ot
         ["09-limit-at-the-rail"] = new(2560.mA, 1.70.A, "That is a sense junction at 85 °C", 4.62.A, "The branch of R_3 is forgotten"),
         ["09-detector-tau"] = new(979.ms, 15.9.ms, "That puts the corner at 10 Hz", 692.ms, "That takes the rms voltage"),
         ["09-trip-time"] = new(0.0139.s, 226.us, "So quick is a corner at 10 Hz", 22.1.ms, "That is two poles"),
+        ["10-transconductance"] = new(0.0167.S, 8.35.mS, "That is one half alone", 77.8.mS, "That leaves out the resistors in the emitters"),
+        ["10-base-current"] = new(66000.uV, 132.mV, "Each transistor carries half", 19.8.V, "That is the collector current"),
+        ["10-slew-at-crossover"] = new(ElectricPotentialChangeRate.FromVoltsPerSeconds(36.1e6), 7.75.V_per_us, "That is the slew rate without the resistors", 18.05.V_per_us, "With a mirror the whole tail current"),
+        ["10-third-harmonic"] = new(0.000516.percent, 1316.ppm, "That is the distortion of the hyperbolic tangent", 0.215.ppm, "It stands at the summing node"),
+        ["10-servo-authority"] = new(0.1137.V, 2.64.V, "That is what it moves at the output", 227.mV, "One way, not both"),
+        ["13-base-current"] = new(1462.fA_rtHz, 2.07.pA_rtHz, "r_π is a slope", 25.3.pA_rtHz, "That is the noise of the collector current"),
+        ["13-bare-mirror"] = new(2140.0.pV_rtHz, 3.03.nV_rtHz, "That takes r_e for a resistor", 1.515.nV_rtHz, "That is one of its two transistors"),
+        ["13-best-current"] = new(617.uA, 445.uA, "That is for a single transistor", 1.234.mA, "That is the tail current"),
+        ["13-low-end"] = new(1620.0.pV_rtHz, 1.277.nV_rtHz, "That takes the capacitor for a short", 3.61.nV_rtHz, "A capacitor is silent"),
     };
 }

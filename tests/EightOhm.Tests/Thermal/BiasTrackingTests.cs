@@ -69,6 +69,23 @@ public class BiasTrackingTests
         Assert.Contains("Runs away", runs.ToString(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(1e-3)]
+    [InlineData(1e-4)]
+    [InlineData(1e-6)]
+    public void With_a_loop_gain_of_almost_one_it_runs_away_just_above_idle(double spare)
+    {
+        var V_T = Junction.ThermalVoltage(55.degC);
+        ThermalResistance theta = 1.K_per_W * ((1 - spare) / Runaway.LoopGain(Rail, 1.K_per_W, 2.1.mV_per_K, 0.2725.Ohm, 0.Ohm, V_T, Idle));
+        var back = Runaway.RunawayThresholdCurrent(Rail, theta, 2.1.mV_per_K, 0.2725.Ohm, 55.degC, Idle);
+        Assert.InRange(back / Idle, 1, 1 + (20 * spare));
+        var there = Runaway.Threshold(Rail, theta, 2.1.mV_per_K, 0.2725.Ohm, 55.degC, Idle, 150.degC);
+        Assert.Equal(back, there.Current);
+        Assert.Equal(55 + (theta.Si * Rail.Volts * (back - Idle).Amperes), there.JunctionThere!.Value.DegreesCelsius, 1e-9);
+        var balance = Runaway.Resting(back, Rail, theta, 2.1.mV_per_K, 0.2725.Ohm, 55.degC, Idle);
+        Assert.Equal(balance.Left.Volts, balance.Right.Volts, 1e-12);
+    }
+
     [Fact]
     public void A_spreader_later_than_the_allowed_lag_leaves_no_resting_place()
     {

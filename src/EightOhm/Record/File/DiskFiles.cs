@@ -15,12 +15,7 @@ internal class DiskFiles : IFileLayer
         }
     }
 
-    public virtual void Write(string path, byte[] bytes)
-    {
-        using var stream = new FileStream(path, FileMode.Create, FileAccess.Write, FileShare.None);
-        stream.Write(bytes);
-        stream.Flush(flushToDisk: true);
-    }
+    public virtual void Write(string path, byte[] bytes) => OrdinaryFile.Write(path, bytes);
 
     public virtual void Rename(string from, string to) => File.Move(from, to, overwrite: true);
 

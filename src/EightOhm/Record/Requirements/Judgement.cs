@@ -143,11 +143,11 @@ internal sealed partial class Judgement(RecordContent content, Evaluation evalua
         string End(LimitNode node, Side? side) => node.Origin is null || !named ? Text(side?.Value) : $"{Text(side?.Value)} ({node.Origin})";
     }
 
-    // "clip power into {R_L}" → "clip power into 8 Ω"; a name that is not there stays as it is.
+    // "clip power into {R_L}" → "clip power into 8 Ω"; of a name without a value the name itself: "clip power into R_L".
     private string Label(string label) => Placeholder().Replace(label, m =>
         content.Find(m.Groups["name"].Value) is { } slot && evaluation.Of(slot.Name).Value is { } value
             ? value is PartFile part ? part.Device : QuantityFormat.Short(value)
-            : m.Value);
+            : m.Groups["name"].Value);
 
     [GeneratedRegex(@"\{(?<name>[\p{L}_][\p{L}\p{Nd}_]*)\}")]
     private static partial Regex Placeholder();

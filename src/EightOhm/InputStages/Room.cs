@@ -1,0 +1,1 @@
+[assembly: EightOhm.Room("InputStages", "input network, pair, mirrors and current sources, offset, servo")]

@@ -1,0 +1,1 @@
+[assembly: EightOhm.Room("OutputNetworks", "coil, Zobel network, output impedance, capacitive loads")]

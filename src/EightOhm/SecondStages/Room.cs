@@ -1,0 +1,1 @@
+[assembly: EightOhm.Room("SecondStages", "the second voltage stage: current, dissipation, errors, recovery")]

@@ -1,0 +1,29 @@
+using EightOhm.Devices;
+using EightOhm.Quantities;
+using UnitsNet;
+
+namespace EightOhm.Sizing;
+
+/// <content>The transistors of the input stage.</content>
+internal sealed partial class SizingWork
+{
+    // Base current makes offset and noise, so gain counts; the rail of the front end is all that they must bear.
+    private void TellInputStage()
+    {
+        var half = (TailAmperes / 2).A;
+        foreach (var (role, polarity) in new[] { ("input npn", Polarity.Npn), ("mirror pnp", Polarity.Pnp) })
+        {
+            var fit = set.Of<Transistor>().Where(t => t.Polarity == polarity && half >= t.GainTable[0].Current && half <= t.GainTable[^1].Current);
+            var bears = fit.Where(t => basis.VoltageUse.DecimalFractions * t.MaxCollectorEmitterVoltage.Volts >= (supply?.NoLoad.Volts ?? 0)).ToList();
+            var among = bears.Count > 0 ? bears : [.. fit];
+            if (among.Count == 0)
+                among = [.. set.Of<Transistor>().Where(t => t.Polarity == polarity)];
+            Take(role, among.MaxBy(t => GainThere(t, half))!, bears.Count > 0
+                ? "the highest current gain of the set at half the tail current, with enough voltage for one rail"
+                : "the highest current gain of the set; none bears the rail");
+        }
+    }
+
+    // Outside its table a card promises nothing.
+    private static double GainThere(Transistor t, ElectricCurrent at) => at >= t.GainTable[0].Current && at <= t.GainTable[^1].Current ? t.GainAt(at) : 0;
+}

@@ -1,0 +1,57 @@
+using EightOhm.Quantities;
+using EightOhm.SecondStages;
+
+namespace EightOhm.Tests.SecondStages;
+
+public class SecondStageTests
+{
+    private static readonly SecondStage Bare = new() { Current = 10.mA, RestVoltage = 46.V, OutputCapacitance = 4.pF, CurrentGain = 100, EarlyVoltage = 100.V };
+
+    [Fact]
+    public void The_two_errors_of_a_bare_stage()
+    {
+        var at20 = Bare.Errors(20.kHz, 40.V, (1.0 / 60).S, 23.6.ratio);
+        Assert.Equal(81, at20.Harmonics[0].FromCapacitance.PartsPerMillion, 0.5);
+        Assert.Equal(29, at20.Harmonics[1].FromCapacitance.PartsPerMillion, 0.5);
+        Assert.Equal(98, at20.Harmonics[0].FromEarlyEffect.PartsPerMillion, 0.5);
+        // The capacitance's error goes with frequency, the Early effect's does not.
+        var at1 = Bare.Errors(1.kHz, 40.V, (1.0 / 60).S, 23.6.ratio);
+        Assert.Equal(at20.Harmonics[0].FromCapacitance.PartsPerMillion / 20, at1.Harmonics[0].FromCapacitance.PartsPerMillion, 1e-6);
+        Assert.Equal(at20.Harmonics[0].FromEarlyEffect.PartsPerMillion, at1.Harmonics[0].FromEarlyEffect.PartsPerMillion, 1e-6);
+    }
+
+    [Fact]
+    public void A_follower_divides_by_its_gain_and_one_and_a_cascode_removes()
+    {
+        var bare = Bare.Errors(20.kHz, 40.V, 16.mS, 23.6.ratio).Total;
+        var followed = (Bare with { FollowerGain = 80 }).Errors(20.kHz, 40.V, 16.mS, 23.6.ratio).Total;
+        Assert.Equal(81, bare / followed, 1e-6);
+        Assert.Equal(0, (Bare with { IsCascoded = true }).Errors(20.kHz, 40.V, 16.mS, 23.6.ratio).Total.PartsPerMillion);
+        Assert.Equal(1.72, (Bare with { FollowerGain = 80, IsCascoded = true }).SwingCost(22.Ohm).Volts, 1e-12);
+        Assert.Equal(0.72, (Bare with { FollowerGain = 80 }).SwingCost(22.Ohm).Volts, 1e-12);
+    }
+
+    [Fact]
+    public void Push_pull_cancels_even_harmonics()
+    {
+        var errors = (Bare with { IsPushPull = true }).Errors(20.kHz, 40.V, 16.mS, 23.6.ratio);
+        Assert.All(errors.Harmonics.Where(h => h.Number % 2 == 0), h => Assert.True(h.Together.PartsPerMillion < 1e-6));
+        Assert.True(errors.Harmonics[1].Together.PartsPerMillion > 10);
+    }
+
+    [Fact]
+    public void A_fault_without_a_limit_is_many_times_the_limited_one()
+    {
+        Assert.Equal(0.56, (double)StageHeat.Idle(56.V, 10.mA).Watts, 1e-12);
+        Assert.Equal(1.65, (double)StageHeat.LimitedFault(56.V, 0.65.V, 22.Ohm).Watts, 0.01);
+        Assert.Equal(22.4, (double)StageHeat.UnlimitedFault(56.V, 4.mA, 100).Watts, 1e-9);
+    }
+
+    [Fact]
+    public void What_no_stage_does_is_refused_in_words()
+    {
+        Assert.Contains("must be below the voltage at rest", Assert.Throws<RefusedValueException>(() => Bare.Errors(20.kHz, 46.V, 16.mS, 23.6.ratio)).Message, StringComparison.Ordinal);
+        Assert.Contains("nothing is left to slew with", Assert.Throws<RefusedValueException>(() => StageCurrent.SlewRate(1.mA, 1.mA, 100.pF, 10.pF)).Message, StringComparison.Ordinal);
+        Assert.Contains("does not saturate", Assert.Throws<RefusedValueException>(() => Recovery.Time(1.us, 0.1.mA, 0.2.mA)).Message, StringComparison.Ordinal);
+    }
+}

@@ -1,3 +1,4 @@
+using EightOhm.Circuits;
 using EightOhm.Devices;
 using EightOhm.Loads;
 using EightOhm.OutputStages;
@@ -14,7 +15,7 @@ namespace EightOhm.Display.Tests.Shown;
 /// <summary>Results that no random draw makes: they come out of solvers, belong to one another, or need figures that fit.</summary>
 internal static class HandMade
 {
-    public static IEnumerable<object> All => [.. OfSupply(), .. OfHeat(), .. OfStage(), .. OfLoads(), .. OfSheets(), .. OfDevices(), FaultTable.Empty.When("dc at the output", "detector opens the relay", 22.ms, "mains off")];
+    public static IEnumerable<object> All => [.. OfSupply(), .. OfHeat(), .. OfStage(), .. OfLoads(), .. OfSheets(), .. OfDevices(), .. OfCircuits(), FaultTable.Empty.When("dc at the output", "detector opens the relay", 22.ms, "mains off")];
 
     private static IEnumerable<object> OfSupply()
     {
@@ -25,6 +26,24 @@ internal static class HandMade
         var budget = SwingBudget.For(40.V, 5.A).LessEmitterResistors(0.22.Ohm, 3).Less("drive", 4.4.V, 3.9.V, "stated");
         return [steady, both, both.Positive, steady.OverOneCycle(101), steady.BesideTextbook(), steady.BesideTextbook().Rows[0],
             mains, mains.Rows[0], mains.Rows[0].High, dual.ClipsAt(budget, 2, 50.mA, 1.kHz)];
+    }
+
+    // A stage with feedback, and one whose devices find their currents.
+    private static IEnumerable<object> OfCircuits()
+    {
+        var c = new Circuit();
+        c.Rail("V+", 15.V);
+        c.VoltageSource("V1", "in");
+        var r = c.Resistor("RB", "in", "b", 10.kOhm);
+        c.Resistor("RF", "out", "b", 100.kOhm);
+        c.Resistor("R2", "b", "0", 22.kOhm);
+        c.Npn("Q1", "out", "b", "0", new BipolarModel { CollectorCapacitance = 3.pF, TransitionFrequency = 100.MHz });
+        c.Resistor("RC", "V+", "out", 4.7.kOhm);
+        c.Diode("D1", "out", "0");
+        var point = c.OperatingPoint();
+        var loop = c.ReturnRatio("Q1");
+        return [c, r, r.Terminals[0], point, point.Devices[0], loop, new LoopCrossing(1.MHz, 60.deg, null), c.Noise("out", "in"), c.Sensitivities("in", "out", 1.kHz)[0],
+            c.SupplyRejection("out", "in")[0], c.Poles()[0], new FetModel(4.mS), new OpAmpModel(100.dB, 8.MHz), new DiodeModel(), new BipolarModel()];
     }
 
     private static IEnumerable<object> OfHeat()

@@ -136,7 +136,7 @@ public class CourseExerciseTests
     [Fact]
     public void A_chapter_has_a_ramp_of_four_or_more()
     {
-        Assert.Equal(["00", "01", "02", "03", "04", "05", "06", "07", "08", "09"], CourseExercises.Chapters.Select(c => c.Number));
+        Assert.Equal(["00", "01", "02", "03", "04", "05", "06", "07", "08", "09", "11", "12", "14"], CourseExercises.Chapters.Select(c => c.Number));
         Assert.All(CourseExercises.Chapters, c =>
         {
             Assert.True(c.Exercises.Count >= 4);

@@ -24,12 +24,28 @@ internal sealed partial class SizingWork
         else
             Miss("The sensitivity is more than rated power needs: the amplifier would have to attenuate.");
         TellSlewRate(gain);
+        TellCoil();
         var corner = FilterRatio * targets.Highest.Hertz;
         Choose("C_in", ElectricCapacitance.FromFarads(ESeries.E12.AtMost(1 / (2 * Math.PI * InputOhms * corner))), "as low a corner as leaves the highest frequency alone: less noise, less of what a cable picks up");
         // An amplifier of another level has another gain: half to twice what it needs is still a line-level amplifier's.
         Choose("A_lo", Gain.FromRatio(PreferredValues.Down(gain * 0.8, 2)), "a fifth below what rated power needs at the sensitivity");
         Choose("A_hi", Gain.FromRatio(PreferredValues.Up(gain * 1.25, 2)), "a quarter above it");
     }
+
+    // The reactance of the output coil at the highest frequency is a small part of the load, whatever the load: its damping factor stays.
+    private void TellCoil()
+    {
+        var most = targets.Load.Ohms / CoilDamping / (2 * Math.PI * targets.Highest.Hertz);
+        var turns = MostTurns;
+        while (turns > LeastTurns && OutputNetworks.AirCoil.Inductance(turns, CoilDiameter, turns * CoilPitch).Henries > most)
+            turns--;
+        Choose("n_coil", turns, "as many turns as the damping factor at the highest frequency allows");
+    }
+
+    // Of the design's former and wire: mean diameter, and from turn to turn. A winding as flat as the least of them is still in reach of its formula.
+    private static readonly Length CoilDiameter = Length.FromMillimeters(11.3125), CoilPitch = Length.FromMillimeters(1.3125);
+    private const int MostTurns = 14, LeastTurns = 5;
+    private const double CoilDamping = 45;
 
     // As fast as the signal asks, and as fast as the loop must be for the stage's distortion at the highest frequency.
     private void TellSlewRate(double gain)

@@ -1,7 +1,10 @@
 using System.Reflection;
+using EightOhm.Feedback;
+using EightOhm.OutputNetworks;
 using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
+using EightOhm.SecondStages;
 using EightOhm.Thermal;
 using UnitsNet;
 
@@ -102,6 +105,9 @@ internal static class Inputs
         [typeof(PlateFinSink)] = r => new PlateFinSink { Width = Decades(r, 0.1, 0.4).m, Height = Decades(r, 0.05, 0.2).m, FinLength = 40.mm, Thickness = 2.mm, Fins = r.Next(6, 16), Emissivity = r.NextDouble() },
         [typeof(FosterImpedance)] = r => new FosterImpedance([.. Enumerable.Range(0, r.Next(1, 6)).Select(_ => new FosterTerm(Decades(r, 0.01, 1).K_per_W, Decades(r, 1e-3, 10).s))]),
         [typeof(SpreaderSplit)] = r => new SpreaderSplit(Decades(r, 2, 5).V, Decades(r, 0.5, 0.8).V, Decades(r, 1, 3).mV_per_K, r.Next(1, 3)),
+        [typeof(MillerAmplifier)] = r => new MillerAmplifier { FirstTransconductance = Decades(r, 1e-3, 0.1).S, SecondTransconductance = Decades(r, 1e-3, 0.1).S, Capacitor = Decades(r, 20, 500).pF, SecondCapacitor = r.Next(2) == 0 ? null : Decades(r, 0.2, 5).nF, IsOutputInclusive = r.Next(2) == 0, Followers = TransferFunction.Pole(Decades(r, 1, 100).MHz), Feedback = TransferFunction.Constant(Decades(r, 0.01, 1)) },
+        [typeof(SecondStage)] = r => new SecondStage { Current = Decades(r, 1, 50).mA, RestVoltage = Decades(r, 10, 100).V, OutputCapacitance = Decades(r, 1, 20).pF, CurrentGain = Decades(r, 20, 400), EarlyVoltage = Decades(r, 20, 300).V, FollowerGain = r.Next(2) == 0 ? null : 100, IsCascoded = r.Next(2) == 0, IsPushPull = r.Next(2) == 0 },
+        [typeof(OutputNetwork)] = r => new OutputNetwork { Inductance = Decades(r, 0.1, 10).uH, DampingResistor = Decades(r, 1, 20).Ohm, OpenLoopResistance = Decades(r, 0.01, 1).Ohm, Loop = r.Next(2) == 0 ? null : TransferFunction.Integrator(Decades(r, 0.1, 2).MHz) * TransferFunction.Pole(8.MHz) },
         [typeof(OutputRating)] = r => new OutputRating(Decades(r, 0.1, 1000).W, Decades(r, 1, 100).Ohm),
     };
 

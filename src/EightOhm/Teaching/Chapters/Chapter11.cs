@@ -93,7 +93,7 @@ internal static class Chapter11
 
     private static Exercise Stage(Numbers n)
     {
-        var SR = n.Pick(40.V_per_us, 30.V_per_us);
+        var SR = n.Pick(40.V_per_us, 38.V_per_us, 36.V_per_us);
         var V = 56.V;
         var (C, C_s, V_BE) = (120.pF, 20.pF, 0.65.V);
         return Exercise.Choose<ElectricCurrent, ElectricResistance>(

@@ -61,7 +61,8 @@ internal static class Chapter12
             .Hints(
                 "An integrator alone leaves 90°. What do pole and delay take at the crossover?",
                 "The pole takes arctan(f/f_p), the delay 360°·f·t.",
-                $"The crossover is a little below {f_u}, because the pole lowers the gain there too.");
+                $"The crossover is a little below {f_u}, because the pole lowers the gain there too.")
+            .Step($"The crossover is {LoopStability.Of(one * pole * delay).Crossover!.Value:4}; there the pole takes {-pole.Phase(LoopStability.Of(one * pole * delay).Crossover!.Value):3} and the delay {-delay.Phase(LoopStability.Of(one * pole * delay).Crossover!.Value):3} from the integrator's 90°.");
     }
 
     private static Exercise InnerLoop(Numbers n)
@@ -92,7 +93,7 @@ internal static class Chapter12
 
     private static Exercise TwoPoleGain(Numbers n)
     {
-        var (R, C_1, C_2) = (n.Pick(1.kOhm, 1.2.kOhm), 100.pF, 1.nF);
+        var (R, C_1, C_2) = (n.Pick(1.kOhm, 1.2.kOhm, 1.5.kOhm), 100.pF, 1.nF);
         var f = 20.kHz;
         var f_z = TwoPole.ZeroFrequency(R, C_1, C_2);
         return Exercise.Ask($"Its zero is at {f_z:4}. How much more loop gain is there at {f} than with the one capacitor that it amounts to far above the zero?", () => TwoPole.MoreGain(f_z, f))
@@ -107,7 +108,7 @@ internal static class Chapter12
     private static Exercise Compensation(Numbers n)
     {
         var G = 23.6.ratio;
-        var I_tail = n.Pick(4.mA, 5.mA);
+        var I_tail = n.Pick(4.mA, 4.2.mA, 4.4.mA);
         var r_e = 2 * 25.7.mV / I_tail;
         return Exercise.Choose<ElectricCapacitance, ElectricResistance>(
             $"Choose the capacitor C and the degeneration R (in each emitter) of a pair with a mirror and a tail of {I_tail}; the gain is {G.Ratio:3}, r_e {r_e:3}. The crossover must lie between 0.8 and 1.3 MHz, the slew rate be 30 V/µs at least, and both degenerations together make no more noise than 120 Ω would.",

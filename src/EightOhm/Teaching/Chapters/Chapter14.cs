@@ -87,7 +87,7 @@ internal static class Chapter14
     private static Exercise Network(Numbers n)
     {
         var (f, R_L) = (20.kHz, 4.Ohm);
-        var C = n.Pick(2.2.uF, 1.5.uF);
+        var C = n.Pick(2.2.uF, 1.5.uF, 2.uF);
         return Exercise.Choose<ElectricInductance, ElectricResistance>(
             $"Choose a coil L and the resistor R across it. The level into {R_L} may fall by 0.05 dB at {f}, a damping factor of 40 (of 8 Ω) must be left there, and with {C} beside 8 Ω the peak at the terminals, of a perfect amplifier, may not pass 12 dB. Below 0.5 µH the followers are no longer kept off such a load.",
             "L",

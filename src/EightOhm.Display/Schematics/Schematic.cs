@@ -52,7 +52,7 @@ public sealed class Schematic
     internal string Html()
     {
         if (!IsPlanned)
-            return $"<pre>{WebUtility.HtmlEncode(ToString())}</pre>";
+            return $"<pre class=\"eo-words\">{WebUtility.HtmlEncode(ToString())}</pre>";
         var (svg, width, height, narrow) = picture.Value;
         // A page without the source for telephones, as some hosts leave it, still has the picture.
         var (open, close) = narrow is null ? ("", "") : ($"<picture><source media=\"(max-width:479px)\" srcset=\"{Address(narrow)}\">", "</picture>");

@@ -1,12 +1,14 @@
 using EightOhm.Circuits;
 using EightOhm.Devices;
 using EightOhm.Loads;
+using EightOhm.Noise;
 using EightOhm.OutputStages;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
 using EightOhm.Sizing;
 using EightOhm.Supply;
+using EightOhm.SupplyPaths;
 using EightOhm.Tests.Docs;
 using EightOhm.Thermal;
 
@@ -15,7 +17,7 @@ namespace EightOhm.Display.Tests.Shown;
 /// <summary>Results that no random draw makes: they come out of solvers, belong to one another, or need figures that fit.</summary>
 internal static class HandMade
 {
-    public static IEnumerable<object> All => [.. OfSupply(), .. OfHeat(), .. OfStage(), .. OfLoads(), .. OfSheets(), .. OfDevices(), .. OfCircuits(), FaultTable.Empty.When("dc at the output", "detector opens the relay", 22.ms, "mains off")];
+    public static IEnumerable<object> All => [.. OfSupply(), .. OfHeat(), .. OfStage(), .. OfLoads(), .. OfSheets(), .. OfDevices(), .. OfCircuits(), .. OfNoise(), FaultTable.Empty.When("dc at the output", "detector opens the relay", 22.ms, "mains off")];
 
     private static IEnumerable<object> OfSupply()
     {
@@ -44,6 +46,13 @@ internal static class HandMade
         var loop = c.ReturnRatio("Q1");
         return [c, r, r.Terminals[0], point, point.Devices[0], loop, new LoopCrossing(1.MHz, 60.deg, null), c.Noise("out", "in"), c.Sensitivities("in", "out", 1.kHz)[0],
             c.SupplyRejection("out", "in")[0], c.Poles()[0], new FetModel(4.mS), new OpAmpModel(100.dB, 8.MHz), new DiodeModel(), new BipolarModel()];
+    }
+
+    private static IEnumerable<object> OfNoise()
+    {
+        var spectrum = new NoiseSpectrum([new("resistor", 4.nV_rtHz), new("flicker", f => VoltageNoiseDensity.FromSi(1e-8 / Math.Sqrt(f.Hertz)))]);
+        var rail = new RectifierSupply(35.V, 50.Hz, 0.5.Ohm, 1.6.V, 10.mF).SteadyState(RailCurrent.Constant(1.A));
+        return [spectrum.Sources[0], spectrum.Over(20.Hz, 20.kHz), spectrum.Over(20.Hz, 20.kHz).Largest, HumSpectrum.Of(rail, 50.Hz, _ => 80.dB)];
     }
 
     private static IEnumerable<object> OfHeat()

@@ -24,7 +24,7 @@ public sealed partial class TransferFunction
     /// <param name="f_p">Its corner; greater than 0 Hz.</param>
     /// <returns>A transfer function of order 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The corner is not positive.</exception>
-    /// <example><code>TransferFunction.Pole(8.MHz)   // poles 8 MHz</code></example>
+    /// <example><code>TransferFunction.Pole(8.MHz)</code></example>
     public static TransferFunction Pole(Frequency f_p)
     {
         var w = Radians(f_p);

@@ -14,7 +14,7 @@ public sealed partial class TransferFunction
     /// <returns>The magnitude, 0 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is negative.</exception>
     /// <exception cref="InvalidOperationException">There is a pole at exactly that frequency.</exception>
-    /// <example><code>TransferFunction.Pole(1.kHz).Magnitude(1.kHz)   // −3.01 dB</code></example>
+    /// <example><code>TransferFunction.Pole(1.kHz).Magnitude(1.kHz)   // 0.7071</code></example>
     [Worked("the product of the distances to the zeros over that to the poles, in the s plane")]
     public Gain Magnitude(Frequency f) => Gain.FromRatio(Value(f).Magnitude);
 

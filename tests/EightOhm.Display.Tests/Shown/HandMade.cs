@@ -1,11 +1,13 @@
 using EightOhm.Devices;
 using EightOhm.Loads;
+using EightOhm.Noise;
 using EightOhm.OutputStages;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
 using EightOhm.Sizing;
 using EightOhm.Supply;
+using EightOhm.SupplyPaths;
 using EightOhm.Tests.Docs;
 using EightOhm.Thermal;
 
@@ -14,7 +16,7 @@ namespace EightOhm.Display.Tests.Shown;
 /// <summary>Results that no random draw makes: they come out of solvers, belong to one another, or need figures that fit.</summary>
 internal static class HandMade
 {
-    public static IEnumerable<object> All => [.. OfSupply(), .. OfHeat(), .. OfStage(), .. OfLoads(), .. OfSheets(), .. OfDevices(), FaultTable.Empty.When("dc at the output", "detector opens the relay", 22.ms, "mains off")];
+    public static IEnumerable<object> All => [.. OfSupply(), .. OfHeat(), .. OfStage(), .. OfLoads(), .. OfSheets(), .. OfDevices(), .. OfNoise(), FaultTable.Empty.When("dc at the output", "detector opens the relay", 22.ms, "mains off")];
 
     private static IEnumerable<object> OfSupply()
     {
@@ -25,6 +27,12 @@ internal static class HandMade
         var budget = SwingBudget.For(40.V, 5.A).LessEmitterResistors(0.22.Ohm, 3).Less("drive", 4.4.V, 3.9.V, "stated");
         return [steady, both, both.Positive, steady.OverOneCycle(101), steady.BesideTextbook(), steady.BesideTextbook().Rows[0],
             mains, mains.Rows[0], mains.Rows[0].High, dual.ClipsAt(budget, 2, 50.mA, 1.kHz)];
+    }
+
+    private static IEnumerable<object> OfNoise()
+    {
+        var spectrum = new NoiseSpectrum([new("white", 3.nV_rtHz), new("divider", 1.nV_rtHz)]);
+        return [spectrum, spectrum.Over(20.Hz, 20.kHz, weighting: NoiseWeighting.A), HumSpectrum.OfSawtooth(1.V, 50.Hz, f => RailRejection.OfMillerRail(f, 1.MHz))];
     }
 
     private static IEnumerable<object> OfHeat()

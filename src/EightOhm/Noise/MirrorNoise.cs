@@ -7,8 +7,8 @@ using static EightOhm.Quantities.Maths;
 namespace EightOhm.Noise;
 
 /// <summary>The noise of current sources and of the mirror that loads a pair.</summary>
-/// <remarks>A transistor without an emitter resistor is not quiet: the shot noise of its collector remains. A small resistor adds as much as it takes away, so
-/// that the noise over the resistor begins with a slope of zero: it pays only when it is several times r_e.</remarks>
+/// <remarks>A transistor without an emitter resistor is not quiet: the shot noise of its collector remains. Without base resistance
+/// a small resistor adds as much as it takes away, so that the noise over the resistor begins with a slope of zero: it pays only when it is several times r_e.</remarks>
 public static partial class MirrorNoise
 {
     private const string Source = "P. R. Gray, P. J. Hurst, S. H. Lewis & R. G. Meyer, Analysis and Design of Analog Integrated Circuits, ch. 11";

@@ -34,4 +34,18 @@ public sealed partial record Annotations
                 .ToDictionary(g => g.Key, g => Ratio.FromDecimalFractions(Math.Min(1, g.Sum(c => budget.ShareOf(c.Name).DecimalFractions)))),
         };
     }
+
+    /// <summary>How much a gain hangs on each element: of a device, which has several values, the strongest.</summary>
+    /// <param name="sensitivities">What <see cref="Circuit.Sensitivities"/> found; finite values.</param>
+    /// <returns>Beside each element its sensitivity, relative change over relative change, with a bar in proportion to the strongest.</returns>
+    /// <example><code>c.Draw(annotate: Annotations.Of(c.Sensitivities("in", "out", 20.kHz)))</code></example>
+    public static Annotations Of(IReadOnlyList<Sensitivity> sensitivities)
+    {
+        ArgumentNullException.ThrowIfNull(sensitivities);
+        return new()
+        {
+            // "Q1 I_C" is of Q1.
+            Sensitivities = sensitivities.GroupBy(s => s.Name.Split(' ')[0]).ToDictionary(g => g.Key, g => g.MaxBy(s => Math.Abs(s.Magnitude))!),
+        };
+    }
 }

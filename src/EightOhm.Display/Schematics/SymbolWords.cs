@@ -28,7 +28,7 @@ internal static class SymbolWords
         if (SchematicWords.Value(element, notes) is { Length: > 0 } value && symbol.Symbol.NameRoom is null)
             lines.Add(new(value, LabelRole.Value));
         lines.AddRange(notes.Beside(name).Where(n => lines.All(l => l.Text != n)).Select(n => new LabelLine(n, LabelRole.Note)).ToArray());
-        return Lines(lines, notes.Shares.TryGetValue(name, out var share) ? share.DecimalFractions : null);
+        return Lines(lines, notes.Bar(name));
     }
 
     private static LabelBlock Lines(IReadOnlyList<LabelLine> lines, double? share) => new(lines) { Share = share };

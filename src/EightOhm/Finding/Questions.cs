@@ -58,6 +58,16 @@ public static class Questions
         ("how much hum does the supply's ripple leave at the output", ["RailRejection.OfMillerRail", "RailFilter.Rejection"]),
         ("how large a decoupling capacitor", ["Decoupling.CapacitorForStep", "Decoupling.Damping"]),
         ("what is the total harmonic distortion of these harmonics", ["HarmonicDistortion.OfRatios", "HarmonicDistortion.OfDecibels"]),
+        ("where does the loop cross over, and what slew rate goes with it", ["MillerLoop.Crossover", "SlewRate.OfCrossover"]),
+        ("what capacitor for the compensation", ["MillerLoop.CapacitorFor", "SlewRate.Available"]),
+        ("what does two-pole compensation give", ["TwoPole.MoreGain", "TwoPole.ZeroFrequency"]),
+        ("what phase margin belongs to an overshoot", ["SecondOrder.PhaseMargin", "SecondOrder.DampingOf"]),
+        ("how much standing current for the second stage", ["StageCurrent.Needed"]),
+        ("what does the second stage dissipate in a fault", ["StageHeat.LimitedFault", "StageHeat.UnlimitedFault"]),
+        ("how long does the second stage stick after clipping", ["Recovery.Time"]),
+        ("what inductance has an output coil", ["AirCoil.Inductance"]),
+        ("what does the Zobel resistor dissipate", ["Zobel.Dissipation"]),
+        ("what damping factor does an output coil leave", ["DampedCoil.DampingFactor"]),
     ];
 
     /// <summary>The questions that a function answers.</summary>

@@ -19,7 +19,7 @@ public static partial class DcServo
     /// <param name="R_inj">From the servo to the inverting input; greater than 0 Ω.</param>
     /// <returns>The closed-loop gain in the audio band.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
-    /// <example><code>DcServo.GainBeside(2.26.kOhm, 100.Ohm, 10.kOhm)   // 23.83</code></example>
+    /// <example><code>DcServo.GainBeside(2.26.kOhm, 100.Ohm, 10.kOhm)   // 23.826</code></example>
     [Formula("Sedra & Smith, Microelectronic Circuits, 5th ed., ch. 2", Symbol = "G")]
     [RecordName("dc-servo.gain-beside")]
     public static Gain GainBeside(ElectricResistance R_f, ElectricResistance R_g, ElectricResistance R_inj)

@@ -51,7 +51,7 @@ public static partial class FeedbackCapacitor
     /// <param name="C_g">The capacitor; greater than 0 F.</param>
     /// <returns>Across the capacitor, in the measure (rms or peak) of the output, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    /// <example><code>FeedbackCapacitor.Across(20.Hz, 28.28.V, 2.26.kOhm, 100.Ohm, 1000.uF)   // 95.31 mV</code></example>
+    /// <example><code>FeedbackCapacitor.Across(20.Hz, 28.28.V, 2.26.kOhm, 100.Ohm, 1000.uF)   // 95.36 mV</code></example>
     [Formula(Source, Symbol = "V_C")]
     [RecordName("feedback-capacitor.across")]
     public static ElectricPotential Across(Frequency f, ElectricPotential V_out, ElectricResistance R_f, ElectricResistance R_g, ElectricCapacitance C_g)

@@ -20,7 +20,7 @@ public static partial class InputNetwork
     /// <param name="R_b">Bias resistor; greater than 0 Ω.</param>
     /// <returns>The gain of the network in mid-band, below one.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    /// <example><code>InputNetwork.Level(150.Ohm, 2.2.nF, 10.uF, 10.kOhm)   // −0.1294 dB</code></example>
+    /// <example><code>InputNetwork.Level(150.Ohm, 2.2.nF, 10.uF, 10.kOhm)   // 0.9852</code></example>
     [Formula(Source, Symbol = "H_0")]
     [RecordName("input-network.level")]
     public static Gain Level(ElectricResistance R_1, ElectricCapacitance C_in, ElectricCapacitance C_c, ElectricResistance R_b)
@@ -60,7 +60,7 @@ public static partial class InputNetwork
     /// <param name="R_b">Bias resistor; greater than 0 Ω.</param>
     /// <returns>The corner, in Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    /// <example><code>InputNetwork.HighCorner(150.Ohm, 2.2.nF, 10.uF, 10.kOhm)   // 489.6 kHz</code></example>
+    /// <example><code>InputNetwork.HighCorner(150.Ohm, 2.2.nF, 10.uF, 10.kOhm)   // 489.5 kHz</code></example>
     [Formula(Source, Symbol = "f_H")]
     [RecordName("input-network.high-corner")]
     public static Frequency HighCorner(ElectricResistance R_1, ElectricCapacitance C_in, ElectricCapacitance C_c, ElectricResistance R_b)

@@ -43,7 +43,7 @@ public static partial class PairDistortion
     /// <param name="V_p">Peak of the output (not rms); greater than 0 V.</param>
     /// <returns>The third harmonic over the fundamental, as a fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The pair cannot give the current, or an input is out of range.</exception>
-    /// <example><code>PairDistortion.ThirdHarmonic(25.69.mV, 12.566.percent, 0.percent, 23.6.ratio, 40.V)   // 5.072 ppm</code></example>
+    /// <example><code>PairDistortion.ThirdHarmonic(25.69.mV, 12.566.percent, 0.percent, 23.6.ratio, 40.V)   // 5.073 ppm</code></example>
     [Formula(Source, Symbol = "H_3")]
     [RecordName("pair-distortion.third-harmonic")]
     public static Ratio ThirdHarmonic(ElectricPotential V_T, Ratio u, Ratio delta, Gain G, ElectricPotential V_p)

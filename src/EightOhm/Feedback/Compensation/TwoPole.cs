@@ -52,7 +52,7 @@ public static partial class TwoPole
     /// <param name="f">The frequency; greater than 0 Hz.</param>
     /// <returns>The ratio of the two loop gains, 1 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
-    /// <example><code>TwoPole.MoreGain(144.7.kHz, 20.kHz)   // 17.27 dB</code></example>
+    /// <example><code>TwoPole.MoreGain(144.7.kHz, 20.kHz)   // 7.304</code></example>
     [Formula(Source, Symbol = "k_T")]
     [RecordName("two-pole.more-gain")]
     public static Gain MoreGain(Frequency f_z, Frequency f)

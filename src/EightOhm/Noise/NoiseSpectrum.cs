@@ -93,6 +93,9 @@ public sealed class NoiseSpectrum
         return new([.. sources.Select(s => new NoiseVoltage(s.Name, ElectricPotential.FromVolts(Math.Sqrt(Power(s)))))]) { From = f_L, To = f_H, Weighting = weighting };
     }
 
+    /// <inheritdoc/>
+    public override string ToString() => $"noise of {string.Join(", ", sources.Select(s => s.Name))}; At a frequency it is a budget, Over a band a voltage";
+
     private static void CheckBand(Frequency f_L, Frequency f_H)
     {
         Guard.Between(f_L, Frequency.FromHertz(1e-9), Frequency.FromHertz(1e12), hint: "1/f noise down to 0 Hz has no end: take one over the time you listen, for example 0.01.Hz for 100 s.");

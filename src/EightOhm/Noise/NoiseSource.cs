@@ -33,6 +33,9 @@ public sealed class NoiseSource
     /// <summary>What makes the noise.</summary>
     public string Name { get; }
 
+    /// <inheritdoc/>
+    public override string ToString() => $"source of noise: {Name}";
+
     /// <summary>Its density at a frequency.</summary>
     /// <param name="f">Greater than 0 Hz.</param>
     internal NoiseContribution At(Frequency f) => new(Name, density(f));

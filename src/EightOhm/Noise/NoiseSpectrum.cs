@@ -93,8 +93,8 @@ public sealed class NoiseSpectrum
         return new([.. sources.Select(s => new NoiseVoltage(s.Name, ElectricPotential.FromVolts(Math.Sqrt(Power(s)))))]) { From = f_L, To = f_H, Weighting = weighting };
     }
 
-    /// <summary>"noise of 3 sources: …".</summary>
-    public override string ToString() => $"noise of {sources.Length} source{(sources.Length == 1 ? "" : "s")}: {string.Join(", ", sources.Select(s => s.Name))}";
+    /// <inheritdoc/>
+    public override string ToString() => $"noise of {string.Join(", ", sources.Select(s => s.Name))}; At a frequency it is a budget, Over a band a voltage";
 
     private static void CheckBand(Frequency f_L, Frequency f_H)
     {

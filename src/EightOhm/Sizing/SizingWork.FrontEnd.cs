@@ -9,7 +9,9 @@ namespace EightOhm.Sizing;
 internal sealed partial class SizingWork
 {
     // Feedback's lower arm with the servo in parallel, as the design has it.
-    private const double LowerArm = 100, ServoArm = 10_000;
+    private const double LowerArm = 49.9, ServoArm = 4_990;
+    // What the bias resistor takes, halfway between the terminals (100 Ω) and the rated source (150 Ω): both are within the tolerance then.
+    private const double InputLoss = 125.0 / 10_000;
     private const double SlewMargin = 6;
 
     // Source and series resistor of the input filter, and its corner over the highest frequency: a fortieth of a decibel there.
@@ -20,7 +22,7 @@ internal sealed partial class SizingWork
         var gain = targets.Rated.RmsVoltage / targets.Sensitivity;
         var low = 1 / ((1 / LowerArm) + (1 / ServoArm));
         if (gain > 1)
-            Choose("R_f", ESeries.E192.Nearest(low * (gain - 1)).Ohm, "feedback for rated power at the sensitivity");
+            Choose("R_f", ESeries.E192.Nearest(low * ((gain * (1 + InputLoss)) - 1)).Ohm, "feedback for rated power at the sensitivity, the loss of the input network made up for");
         else
             Miss("The sensitivity is more than rated power needs: the amplifier would have to attenuate.");
         TellSlewRate(gain);

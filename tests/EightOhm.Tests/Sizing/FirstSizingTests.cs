@@ -60,8 +60,8 @@ public class FirstSizingTests
     [Fact]
     public void Gain_and_slew_rate_follow_from_power_and_sensitivity()
     {
-        // √(60·4)/0.775 is 19.99; 100 Ω with 10 kΩ across it is 99.01 Ω: 1880 Ω, within the half step of 192 a decade.
-        Assert.Equal(1880, ((ElectricResistance)Choice(Mono.Value, "R_f")).Ohms, 1880 * 0.006);
+        // √(60·4)/0.775 is 19.99, and 20.24 with the 1.25 % that the input network takes; 49.9 Ω with 4.99 kΩ across it is 49.41 Ω: 950.5 Ω, within the half step of 192 a decade.
+        Assert.Equal(950.5, ((ElectricResistance)Choice(Mono.Value, "R_f")).Ohms, 950.5 * 0.006);
         // Six times 2π·20 kHz·√(2·60·4) V is 16.5 V/µs; the loop's speed may ask for more, but not for a unity-gain frequency past 2.5 MHz.
         Assert.InRange(((ElectricPotentialChangeRate)Choice(Mono.Value, "SR")).VoltsPerMicroseconds, 16.6, 80);
     }

@@ -40,8 +40,5 @@ public sealed class NoiseSource
     /// <param name="f">Greater than 0 Hz.</param>
     internal NoiseContribution At(Frequency f) => new(Name, density(f));
 
-    /// <summary>Its name: the density hangs on the frequency.</summary>
-    public override string ToString() => Name;
-
     private static Func<Frequency, VoltageNoiseDensity> Constant(NoiseContribution white) => _ => white.Density;
 }

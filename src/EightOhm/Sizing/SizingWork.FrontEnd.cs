@@ -10,6 +10,8 @@ internal sealed partial class SizingWork
 {
     // Feedback's lower arm with the servo in parallel, as the design has it.
     private const double LowerArm = 49.9, ServoArm = 4_990;
+    // Heat that the design allows each of the feedback resistors.
+    private const double FeedbackWatts = 0.5;
     // What the bias resistor takes, halfway between the terminals (100 Ω) and the rated source (150 Ω): both are within the tolerance then.
     private const double InputLoss = 125.0 / 10_000;
     private const double SlewMargin = 6;
@@ -22,7 +24,12 @@ internal sealed partial class SizingWork
         var gain = targets.Rated.RmsVoltage / targets.Sensitivity;
         var low = 1 / ((1 / LowerArm) + (1 / ServoArm));
         if (gain > 1)
-            Choose("R_f", ESeries.E192.Nearest(low * ((gain * (1 + InputLoss)) - 1)).Ohm, "feedback for rated power at the sensitivity, the loss of the input network made up for");
+        {
+            var feedback = ESeries.E192.Nearest(low * ((gain * (1 + InputLoss)) - 1));
+            Choose("R_f", feedback.Ohm, "feedback for rated power at the sensitivity, the loss of the input network made up for");
+            var volts = targets.Rated.RmsVoltage.Volts;
+            Choose("n_f", (int)Math.Ceiling(volts * volts / feedback / FeedbackWatts), "as many as share the heat of a lasting sine at rated power");
+        }
         else
             Miss("The sensitivity is more than rated power needs: the amplifier would have to attenuate.");
         TellSlewRate(gain);

@@ -234,17 +234,32 @@ def harmonic(function, n):
 
 def summing_node():
     rows, single = [], []
-    for c0, v0, rest, swing, f, current, h, va, g1, gain, follower, both in [
-        (4e-12, 10, 46, 40, 2e4, 10e-3, 100, 100, 1 / 60, 23.6, 0, 0),
-        (4e-12, 10, 56, 40, 1e3, 6e-3, 150, 60, 1 / 114, 20.0, 0, 0),
-        (8e-12, 5, 70, 60, 2e4, 15e-3, 80, 150, 1 / 40, 30.0, 120, 0),
-        (3e-12, 10, 46, 42, 2e4, 8e-3, 120, 100, 1 / 60, 23.6, 0, 1),
+    for c0, v0, rest, swing, f, current, h, va, g1, gain, follower, both, coc, hc, g2, cin in [
+        (4e-12, 10, 46, 40, 2e4, 10e-3, 100, 100, 1 / 60, 23.6, 0, 0, 0, 0, 0, 0),
+        (4e-12, 10, 56, 40, 1e3, 6e-3, 150, 60, 1 / 114, 20.0, 0, 0, 0, 0, 0, 0),
+        (8e-12, 5, 70, 60, 2e4, 15e-3, 80, 150, 1 / 40, 30.0, 120, 0, 0, 0, 0, 0),
+        (3e-12, 10, 46, 42, 2e4, 8e-3, 120, 100, 1 / 60, 23.6, 0, 1, 0, 0, 0, 0),
+        # Cascoded: alone, with a follower (where the capacitance at the input decides), and slow (where the base current does).
+        (4e-12, 10, 46, 40, 2e4, 10e-3, 100, 100, 1 / 60, 23.6, 0, 0, 3e-12, 150, 0.04, 140e-12),
+        (3.5e-12, 10, 50, 40, 2e4, 10e-3, 100, 100, 1 / 60.7, 23.6, 100, 0, 3.5e-12, 100, 0.0404, 380e-12),
+        (5e-12, 10, 50, 40, 1e2, 10e-3, 100, 80, 1 / 60, 23.6, 60, 0, 4e-12, 120, 0.03, 110e-12),
     ]:
         def cap(v):
-            return c0 * ((v + 0.75) / (v0 + 0.75)) ** -0.33
+            return (coc or c0) * ((v + 0.75) / (v0 + 0.75)) ** -0.33
 
         def base(v):
-            return current / h / (1 + v / va)
+            return current / (hc or h) / (1 + v / va)
+
+        def asked(current_in):
+            """What the first stage gives for it: in time, the base of the transistor below moves by i/g2, into its conductance and capacitance."""
+            if not g2:
+                return lambda x: current_in(x) / (follower + 1)
+            step = 1e-3
+
+            def moving(x):
+                slope = (8 * (current_in(x + step) - current_in(x - step)) - current_in(x + 2 * step) + current_in(x - 2 * step)) / (12 * step)
+                return current_in(x) / (h * (follower + 1)) + slope * 2 * pi * f * cin / g2
+            return moving
 
         def capacitive(x):
             v = rest - swing * numpy.sin(x)
@@ -254,14 +269,15 @@ def summing_node():
         def early(x):
             v = rest - swing * numpy.sin(x)
             return base(v) - (base(2 * rest - v) if both else 0)
-        scale = gain / g1 / swing / (follower + 1)
-        third = [scale * harmonic(function, 3) for function in (capacitive, early, lambda x: capacitive(x) + early(x))]
-        second = [1.0, 1.0, 1.0] if both else [scale * harmonic(function, 2) for function in (capacitive, early, lambda x: capacitive(x) + early(x))]
-        rows.append((c0, v0, rest, swing, f, current, h, va, g1, gain, follower, both, *second, *third))
-        if not both:
+        scale = gain / g1 / swing
+        causes = [asked(function) for function in (capacitive, early, lambda x: capacitive(x) + early(x))]
+        third = [scale * harmonic(function, 3) for function in causes]
+        second = [1.0, 1.0, 1.0] if both else [scale * harmonic(function, 2) for function in causes]
+        rows.append((c0, v0, rest, swing, f, current, h, va, g1, gain, follower, both, coc, hc, g2, cin, *second, *third))
+        if not both and not g2:
             for n in (1, 2, 3, 5):
                 single.append((n, current, h, va, rest, swing, g1, gain, harmonic(early, n), cap(rest), c0, v0, harmonic(early, n) / g1 * gain / swing))
-    write("summing-node.csv", ["C_0", "V_0", "V", "V_p", "f", "I", "h_FE", "V_A", "g_m1", "G", "h_f", "both", "C2", "A2", "d2", "C3", "A3", "d3"], rows,
+    write("summing-node.csv", ["C_0", "V_0", "V", "V_p", "f", "I", "h_FE", "V_A", "g_m1", "G", "h_f", "both", "C_obc", "h_FEc", "g_m2", "C_in", "C2", "A2", "d2", "C3", "A3", "d3"], rows,
           "Currents into the second stage's input over a sine of its output: harmonics by adaptive quadrature (1 stands where a push-pull stage has none)", SCRIPT)
     write("early-harmonics.csv", ["n", "I", "h_FE", "V_A", "V", "V_p", "g_m1", "G", "i_n", "C", "C_0", "V_0", "d"], single, "Harmonics of the base current by adaptive quadrature, the capacitance at rest", SCRIPT)
 

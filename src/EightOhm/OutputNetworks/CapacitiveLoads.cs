@@ -51,6 +51,11 @@ public sealed record CapacitiveLoads
         ? Highest!.Peak!.Value
         : throw new InvalidOperationException($"With {QuantityFormat.Short(Worst.Capacitance)} at its terminals the amplifier is unstable: there is no response to look for a peak in. More inductance, or a smaller resistor across the coil.");
 
+    /// <summary>The least phase margin over all of them; not that of <see cref="Worst"/>, which is the one with the highest |1/(1 + T)|.</summary>
+    /// <returns>The margin; 0° where the amplifier is unstable with one of them, none where the loop nowhere crosses.</returns>
+    [Worked("the least of the phase margins, one for each capacitor")]
+    public Angle? LeastPhaseMargin() => IsStable ? Loads.Where(l => l.PhaseMargin is not null).MinBy(l => l.PhaseMargin!.Value.Degrees)?.PhaseMargin : Angle.Zero;
+
     internal static CapacitiveLoads Of(OutputNetwork network, ElectricResistance? R_L, IReadOnlyList<ElectricCapacitance>? capacitors)
     {
         var list = capacitors ?? Sweep.Log(ElectricCapacitance.FromFarads(100e-12), ElectricCapacitance.FromFarads(2.2e-6), 11);

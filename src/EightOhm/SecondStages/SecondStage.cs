@@ -43,8 +43,9 @@ public sealed record SecondStage
     [Symbol("h_FEf")]
     public double? FollowerGain { get; init => field = value is { } h ? Guard.Positive(h, nameof(FollowerGain)) : null; }
 
-    /// <summary>Whether a cascode keeps the transistor's collector still. What its own collector does stays outside the input.</summary>
-    public bool IsCascoded { get; init; }
+    /// <summary>A cascode on the transistor's collector, with what its errors need to reach the input; none where there is none.</summary>
+    /// <remarks>The collector stands still then, and the currents that change with the output are the cascode's own. They flow through the transistor below all the same.</remarks>
+    public StageCascode? Cascode { get; init; }
 
     /// <summary>Whether a second such stage works against it from the other rail: even errors cancel, odd ones add.</summary>
     public bool IsPushPull { get; init; }
@@ -55,7 +56,7 @@ public sealed record SecondStage
     /// <returns>The voltage, in V: half a volt of the transistor (it must not saturate) and, cascoded, one more (common practice, no source).</returns>
     /// <exception cref="ArgumentOutOfRangeException">The resistor is negative.</exception>
     [Worked("the drop of the emitter resistor, 0.5 V of the transistor, 1 V of a cascode")]
-    public ElectricPotential SwingCost(ElectricResistance R_E) => (Current * Guard.NotNegative(R_E)) + ElectricPotential.FromVolts(IsCascoded ? 1.5 : 0.5);
+    public ElectricPotential SwingCost(ElectricResistance R_E) => (Current * Guard.NotNegative(R_E)) + ElectricPotential.FromVolts(Cascode is null ? 0.5 : 1.5);
 
     /// <summary>The errors at the summing node over a full swing of a sine.</summary>
     /// <param name="f">Frequency of the sine; greater than 0 Hz.</param>
@@ -64,6 +65,6 @@ public sealed record SecondStage
     /// <param name="G">Closed-loop gain; greater than 0.</param>
     /// <returns>Harmonics at the amplifier's output, of that output, whatever the loop gain.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    [Worked("the charge C(v) and the base current I/(h_FE·(1 + v/V_A)) over a sine of the output, 512 instants of a cycle, into harmonics; over g_m1, times G")]
+    [Worked("the charge C(v) and the base current I/(h_FE·(1 + v/V_A)) over a sine of the output, 512 instants of a cycle, into harmonics; behind a follower by its gain and one; of a cascode times |g_m2/(h_FE·(1 + h_f)) + jnωC|/g_m2; over g_m1, times G")]
     public SummingNodeErrors Errors(Frequency f, ElectricPotential V_p, ElectricConductance g_m1, Gain G) => SummingNodeErrors.Of(this, f, V_p, g_m1, G);
 }

@@ -8,7 +8,7 @@ namespace EightOhm.SecondStages;
 /// <summary>Errors of the second stage that the loop gain does not reduce: currents into its input that hang on its output voltage.</summary>
 /// <remarks>
 /// The first stage must find these currents, i = g_m1·v, and the voltage it needs for them stands at the amplifier's input. So it appears at the output times the
-/// closed-loop gain, however much loop gain there is. A follower in front divides the current by its gain; a cascode keeps the collector's voltage still and removes it. All at once, with the
+/// closed-loop gain, however much loop gain there is. A follower in front divides the current by its gain; a cascode keeps the collector's voltage still, and leaves of its own what its transistor below needs at its base. All at once, with the
 /// capacitance's own curve: <see cref="SecondStage.Errors"/>.
 /// </remarks>
 public static partial class SummingNode

@@ -38,33 +38,42 @@ public sealed record SummingNodeErrors
             Guard.Refuse(nameof(V_p), V_p, $"below the voltage at rest, {QuantityFormat.Short(stage.RestVoltage)}", "The collector would meet its base: less swing, or more rail.");
         // What the error is at the output for an ampere of it.
         var scale = Guard.Positive(G).Ratio / Guard.Positive(g_m1).Siemens / swing;
-        if (stage.IsCascoded)
-            scale = 0;
-        if (stage.FollowerGain is { } follower)
-            scale /= follower + 1;
+        var follower = (stage.FollowerGain ?? 0) + 1;
+        double capacitance = (stage.Cascode?.OutputCapacitance ?? stage.OutputCapacitance).Farads, gain = stage.Cascode?.CurrentGain ?? stage.CurrentGain;
         double[] capacitive = new double[Instants], early = new double[Instants];
         for (var i = 0; i < Instants; i++)
         {
             var (sin, cos) = Math.SinCos(2 * Math.PI * i / Instants);
-            capacitive[i] = Capacitance(stage, rest - (swing * sin)) * w * swing * cos;
-            early[i] = Base(stage, rest - (swing * sin));
+            capacitive[i] = Capacitance(stage, capacitance, rest - (swing * sin)) * w * swing * cos;
+            early[i] = Base(stage, gain, rest - (swing * sin));
             if (!stage.IsPushPull)
                 continue;
-            capacitive[i] += Capacitance(stage, rest + (swing * sin)) * w * swing * cos;
-            early[i] -= Base(stage, rest + (swing * sin));
+            capacitive[i] += Capacitance(stage, capacitance, rest + (swing * sin)) * w * swing * cos;
+            early[i] -= Base(stage, gain, rest + (swing * sin));
         }
 
         return new([.. Enumerable.Range(2, Highest - 1).Select(n =>
         {
-            Complex c = scale * Harmonic(capacitive, n), e = scale * Harmonic(early, n);
+            var reaches = scale * Reaching(stage.Cascode, stage.CurrentGain, follower, n * w);
+            Complex c = reaches * Harmonic(capacitive, n), e = reaches * Harmonic(early, n);
             return new SummingNodeHarmonic(n, Fraction(c), Fraction(e), Fraction(c + e));
         })]);
     }
 
-    private static double Capacitance(SecondStage stage, double v) =>
-        SummingNode.Capacitance(stage.OutputCapacitance, stage.CapacitanceVoltage, ElectricPotential.FromVolts(v), stage.BuiltInVoltage, stage.Grading).Farads;
+    // How much of an error current the first stage must give. Without a cascode it flows into the base, and a follower divides it. A cascode's flows in the
+    // collector below: that base must move by i/g_m2, and the input's admittance asks for a current with it.
+    private static Complex Reaching(StageCascode? cascode, double gain, double follower, double w)
+    {
+        if (cascode is null)
+            return 1 / follower;
+        var g = cascode.Transconductance.Siemens;
+        return new Complex(g / (gain * follower), w * cascode.InputCapacitance.Farads) / g;
+    }
 
-    private static double Base(SecondStage stage, double v) => stage.Current.Amperes / stage.CurrentGain / (1 + (v / stage.EarlyVoltage.Volts));
+    private static double Capacitance(SecondStage stage, double c, double v) =>
+        SummingNode.Capacitance(ElectricCapacitance.FromFarads(c), stage.CapacitanceVoltage, ElectricPotential.FromVolts(v), stage.BuiltInVoltage, stage.Grading).Farads;
+
+    private static double Base(SecondStage stage, double gain, double v) => stage.Current.Amperes / gain / (1 + (v / stage.EarlyVoltage.Volts));
 
     // The sum over equal instants of a smooth cycle converges faster than any power of their number.
     private static Complex Harmonic(double[] cycle, int n)

@@ -94,6 +94,15 @@ public class SecondStageChecks
             EarlyVoltage = r["V_A"].V,
             FollowerGain = r["h_f"] > 0 ? r["h_f"] : null,
             IsPushPull = r["both"] > 0,
+            Cascode = r["g_m2"] > 0
+                ? new()
+                {
+                    Transconductance = r["g_m2"].S,
+                    InputCapacitance = ElectricCapacitance.FromFarads(r["C_in"]),
+                    OutputCapacitance = ElectricCapacitance.FromFarads(r["C_obc"]),
+                    CurrentGain = r["h_FEc"],
+                }
+                : null,
         }.Errors(r["f"].Hz, r["V_p"].V, r["g_m1"].S, r["G"].ratio);
     }
 

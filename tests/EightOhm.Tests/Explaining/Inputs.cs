@@ -1,10 +1,12 @@
 using System.Reflection;
+using EightOhm.Devices;
 using EightOhm.Feedback;
 using EightOhm.OutputNetworks;
 using EightOhm.OutputStages;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
 using EightOhm.SecondStages;
+using EightOhm.Tests.Devices;
 using EightOhm.Thermal;
 using UnitsNet;
 
@@ -106,7 +108,8 @@ internal static class Inputs
         [typeof(FosterImpedance)] = r => new FosterImpedance([.. Enumerable.Range(0, r.Next(1, 6)).Select(_ => new FosterTerm(Decades(r, 0.01, 1).K_per_W, Decades(r, 1e-3, 10).s))]),
         [typeof(SpreaderSplit)] = r => new SpreaderSplit(Decades(r, 2, 5).V, Decades(r, 0.5, 0.8).V, Decades(r, 1, 3).mV_per_K, r.Next(1, 3)),
         [typeof(MillerAmplifier)] = r => new MillerAmplifier { FirstTransconductance = Decades(r, 1e-3, 0.1).S, SecondTransconductance = Decades(r, 1e-3, 0.1).S, Capacitor = Decades(r, 20, 500).pF, SecondCapacitor = r.Next(2) == 0 ? null : Decades(r, 0.2, 5).nF, IsOutputInclusive = r.Next(2) == 0, Followers = TransferFunction.Pole(Decades(r, 1, 100).MHz), Feedback = TransferFunction.Constant(Decades(r, 0.01, 1)) },
-        [typeof(SecondStage)] = r => new SecondStage { Current = Decades(r, 1, 50).mA, RestVoltage = Decades(r, 10, 100).V, OutputCapacitance = Decades(r, 1, 20).pF, CurrentGain = Decades(r, 20, 400), EarlyVoltage = Decades(r, 20, 300).V, FollowerGain = r.Next(2) == 0 ? null : 100, IsCascoded = r.Next(2) == 0, IsPushPull = r.Next(2) == 0 },
+        [typeof(AmplifierStages)] = r => new AmplifierStages { TailCurrent = Decades(r, 1, 10).mA, Degeneration = Decades(r, 10, 200).Ohm, Transistor = Transistor.Load(Cards.Output), Current = Decades(r, 0.2, 2).A, EmitterResistor = Decades(r, 0.1, 1).Ohm, Temperature = 45.degC, FollowerCurrent = r.Next(2) == 0 ? null : Decades(r, 50, 500).mA, IsCascoded = r.Next(2) == 0, Capacitor = Decades(r, 20, 500).pF, InputCapacitance = Decades(r, 0.01, 200).nF, OutputResistance = 200.kOhm, OutputCapacitance = Decades(r, 5, 50).pF, OutputPole = Decades(r, 1, 20).MHz, IdleCurrent = Decades(r, 20, 200).mA, DriverPole = Decades(r, 10, 100).MHz, Feedback = Decades(r, 0.01, 1) },
+        [typeof(SecondStage)] = r => new SecondStage { Current = Decades(r, 1, 50).mA, RestVoltage = Decades(r, 10, 100).V, OutputCapacitance = Decades(r, 1, 20).pF, CurrentGain = Decades(r, 20, 400), EarlyVoltage = Decades(r, 20, 300).V, FollowerGain = r.Next(2) == 0 ? null : 100, Cascode = r.Next(2) == 0 ? null : new() { Transconductance = Decades(r, 5, 100).mS, InputCapacitance = Decades(r, 50, 500).pF, OutputCapacitance = Decades(r, 1, 20).pF, CurrentGain = Decades(r, 20, 400) }, IsPushPull = r.Next(2) == 0 },
         [typeof(OutputNetwork)] = r => new OutputNetwork { Inductance = Decades(r, 0.1, 10).uH, DampingResistor = Decades(r, 1, 20).Ohm, OpenLoopResistance = Decades(r, 0.01, 1).Ohm, Loop = r.Next(2) == 0 ? null : TransferFunction.Integrator(Decades(r, 0.1, 2).MHz) * TransferFunction.Pole(8.MHz) },
         [typeof(OutputRating)] = r => new OutputRating(Decades(r, 0.1, 1000).W, Decades(r, 1, 100).Ohm),
     };

@@ -20,6 +20,11 @@ public sealed record MillerAmplifier
     [Symbol("g_m2")]
     public required ElectricConductance SecondTransconductance { get; init => field = Guard.Positive(value); }
 
+    /// <summary>What the second stage's own transistors lose on the way from its input to its collector current: a gain of one at 0 Hz with the poles of a follower, of the transistor and of
+    /// a cascode; ideal when not given.</summary>
+    /// <remarks>The inner loop crosses at tens of MHz. With an ideal second stage it has nothing there but capacitors, and a quarter turn of margin, whatever the amplifier.</remarks>
+    public TransferFunction SecondStagePoles { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = TransferFunction.Constant(1);
+
     /// <summary>The compensation capacitor; with <see cref="SecondCapacitor"/> the one at the second stage's output. Greater than 0 F.</summary>
     [Symbol("C")]
     public required ElectricCapacitance Capacitor { get; init => field = Guard.Positive(value); }

@@ -9,7 +9,8 @@ internal sealed record MillerNodes(TransferFunction OpenLoop, TransferFunction I
 {
     public static MillerNodes Of(MillerAmplifier a)
     {
-        double g1 = a.FirstTransconductance.Siemens, g2 = a.SecondTransconductance.Siemens;
+        var g1 = a.FirstTransconductance.Siemens;
+        var g2 = a.SecondTransconductance.Siemens * a.SecondStagePoles.WithoutDelay();
         var (y11, y22, minusY12) = Network(a);
         var input = Admittance(1 / a.InputResistance.Ohms, a.InputCapacitance.Farads) + y11;
         var output = Admittance(1 / a.OutputResistance.Ohms, a.OutputCapacitance.Farads);
@@ -23,7 +24,7 @@ internal sealed record MillerNodes(TransferFunction OpenLoop, TransferFunction I
         }
 
         output += y22;
-        var forward = Constant(g2) - minusY12;
+        var forward = g2 - minusY12;
         var both = back + minusY12;
         return new(
             g1 * forward * a.Followers / ((input * output) + (minusY12 * forward)),

@@ -12,42 +12,58 @@ internal static class SweepElimination<T>
     public static void Run(SweepOrder order, ref double places)
     {
         var rows = order.Rows;
-        foreach (var row in rows)
+        for (var i = 0; i < rows.Length; i++)
         {
-            var before = row.Before;
-            for (var t = 0; t < before.Length; t++)
+            // What two rows together need of registers the narrow ones have not.
+            if (T.Count == 8 && rows[i].IsTwin)
             {
-                var (lr, li) = Factor(ref places, row.First + t, rows[before[t]].Pivot);
-                var targets = row.Targets[t];
-                ref var u = ref At(ref places, rows[before[t]].Pivot + 1);
-                var count = rows[before[t]].After.Length;
-                if (!row.Pairs[t])
-                {
-                    One(ref places, lr, li, ref u, targets, count);
-                    continue;
-                }
-
-                // The first column of the one is the pivot of the next.
-                Less(ref At(ref places, row.First + t + 1), lr, li, ref u);
-                u = ref Unsafe.Add(ref u, 2 * T.Count);
-                var (kr, ki) = Factor(ref places, row.First + t + 1, rows[before[t + 1]].Pivot);
-                Two(ref places, lr, li, ref u, kr, ki, ref At(ref places, rows[before[t + 1]].Pivot + 1), row.Targets[t + 1], count - 1);
-                t++;
+                SweepTwins<T>.Run(rows, i, ref places);
+                i++;
             }
-
-            Invert(ref At(ref places, row.Pivot));
+            else
+            {
+                Row(rows, rows[i], 0, ref places);
+            }
         }
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static ref double At(ref double places, int slot) => ref Unsafe.Add(ref places, slot * 2 * T.Count);
+    /// <summary>A row takes up the rows before it, from one on, and its pivot is turned over.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static void Row(SweepRow[] rows, SweepRow row, int from, ref double places)
+    {
+        var before = row.Before;
+        for (var t = from; t < before.Length; t++)
+        {
+            var (lr, li) = Factor(ref places, row.First + t, rows[before[t]].Pivot);
+            var targets = row.Targets[t];
+            ref var u = ref At(ref places, rows[before[t]].Pivot + 1);
+            var count = rows[before[t]].After.Length;
+            if (!row.Pairs[t])
+            {
+                One(ref places, lr, li, ref u, targets, count);
+                continue;
+            }
+
+            // The first column of the one is the pivot of the next.
+            Less(ref At(ref places, row.First + t + 1), lr, li, ref u);
+            u = ref Unsafe.Add(ref u, 2 * T.Count);
+            var (kr, ki) = Factor(ref places, row.First + t + 1, rows[before[t + 1]].Pivot);
+            Two(ref places, lr, li, ref u, kr, ki, ref At(ref places, rows[before[t + 1]].Pivot + 1), row.Targets[t + 1], count - 1);
+            t++;
+        }
+
+        Invert(ref At(ref places, row.Pivot));
+    }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static ref double Imaginary(ref double real) => ref Unsafe.Add(ref real, T.Count);
+    public static ref double At(ref double places, int slot) => ref Unsafe.Add(ref places, slot * 2 * T.Count);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static ref double Imaginary(ref double real) => ref Unsafe.Add(ref real, T.Count);
 
     // The factor with its sign turned, ready to be added; it is kept with its own.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static (T R, T I) Factor(ref double places, int slot, int pivot)
+    public static (T R, T I) Factor(ref double places, int slot, int pivot)
     {
         ref var l = ref At(ref places, slot);
         ref var p = ref At(ref places, pivot);
@@ -59,7 +75,7 @@ internal static class SweepElimination<T>
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Invert(ref double p)
+    public static void Invert(ref double p)
     {
         T r = T.Load(ref p), m = T.Load(ref Imaginary(ref p));
         var inverse = T.All(1) / T.MultiplyAdd(r, r, m * m);
@@ -68,7 +84,7 @@ internal static class SweepElimination<T>
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Less(ref double t, T lr, T li, ref double u)
+    public static void Less(ref double t, T lr, T li, ref double u)
     {
         T ur = T.Load(ref u), ui = T.Load(ref Imaginary(ref u));
         T.MultiplyAdd(T.Negated(li), ui, T.MultiplyAdd(lr, ur, T.Load(ref t))).Store(ref t);
@@ -76,7 +92,7 @@ internal static class SweepElimination<T>
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void One(ref double places, T lr, T li, ref double u, int[] targets, int count)
+    public static void One(ref double places, T lr, T li, ref double u, int[] targets, int count)
     {
         var minus = T.Negated(li);
         var run = count > 1 && targets.Length == 1;

@@ -92,6 +92,17 @@ internal sealed class SweepOrder
                 Slot[(row * n) + PivotCol[k]] = Slots++;
             Rows[i] = new(first, before, after[i], [.. before.Select(k => Targets(row, after[k]))], [.. before.Select((k, t) => t + 1 < before.Length && IsPair(after, k, before[t + 1]))]);
         }
+
+        for (var i = 0; i + 1 < n; i++)
+            Rows[i].IsTwin = AreTwins(Rows[i], Rows[i + 1], i);
+    }
+
+    // Two rows can be done together where they take up the same rows, the second the first too, and all that changes stands one behind the other.
+    private static bool AreTwins(SweepRow first, SweepRow second, int i)
+    {
+        bool Runs(SweepRow row) => row.Targets.All(t => t.Length <= 1);
+        return first.Before.Length > 1 && second.Before.Length == first.Before.Length + 1 && second.Before[^1] == i && second.Before.AsSpan(0, first.Before.Length).SequenceEqual(first.Before)
+            && Runs(first) && Runs(second);
     }
 
     // Where a row takes up the entries of an earlier one; one number where they stand one behind the other.
@@ -160,6 +171,9 @@ internal sealed class SweepOrder
 /// <param name="Pairs">Whether a step and the next can be done at once.</param>
 internal sealed record SweepRow(int First, int[] Before, int[] After, int[][] Targets, bool[] Pairs)
 {
+    /// <summary>Whether it can be done together with the next row.</summary>
+    public bool IsTwin { get; set; }
+
     /// <summary>The slot of the pivot.</summary>
     public int Pivot => First + Before.Length;
 }

@@ -33,6 +33,34 @@ public class SweepTests
         }
     }
 
+    // Full matrices go through the kernels that take two steps and two rows at once.
+    [Theory]
+    [InlineData(3)]
+    [InlineData(4)]
+    [InlineData(9)]
+    [InlineData(24)]
+    public void Full_matrices_too(int n)
+    {
+        var random = new Random(n);
+        var system = new LinearSystem();
+        for (var i = 0; i < n; i++)
+            system.Unknown();
+        for (var i = 0; i < n; i++)
+            for (var j = 0; j < n; j++)
+                system.Add(i, j, (random.NextDouble() - 0.5 + (i == j ? n : 0)) * 1e-3, (random.NextDouble() - 0.5 + (i == j ? n : 0)) * 1e-10);
+        foreach (var wide in Widths())
+        {
+            var (forward, adjoint) = (new Taker(n), new Taker(n));
+            Assert.Equal(0, SweepSolver.Solve(system, Omegas, [(0, 1, 0)], [(n - 1, 1)], new Both(forward, adjoint), wide));
+            for (var i = 0; i < Omegas.Length; i += 7)
+            {
+                var (x, y) = SingleSolver.At(system, new Complex(0, Omegas[i]), [(0, 1, 0)], [(n - 1, 1)]);
+                Close(x, forward.Values[i], 1e-12);
+                Close(y, adjoint.Values[i], 1e-12);
+            }
+        }
+    }
+
     [Fact]
     public void Where_the_common_order_does_not_fit_a_frequency_is_done_alone()
     {

@@ -24,7 +24,7 @@ public class FrontEndNoiseChecks
 
     [Fact]
     public void The_source_at_which_two_amplifiers_are_even() =>
-        Check.Computed(Reference.Read("break-even.csv"), r => FieldEffectNoise.BreakEvenSource(Density(r["e_F"]), Density(r["e_B"]), CurrentNoiseDensity.FromSi(r["i_B"])), "R");
+        Check.Computed(Reference.Read("break-even.csv"), r => FieldEffectNoise.BreakEvenSource(Density(r["e_F"]), Density(r["e_B"]), CurrentNoiseDensity.FromSi(r["i_B"])), "R", Solved);
 
     [Fact]
     public void The_density_below_a_corner()

@@ -251,8 +251,8 @@ def noises():
         def power(r, e, i):
             n = Network(2)  # the source's resistor, then the voltage noise as that of a small quiet resistor, and the current noise behind it
             n.resistor(1, 0, r, 298.15)
-            n.resistor(1, 2, 1e-6)
-            n.noise += [(1, 2, (e / 1e-6) ** 2), (2, 0, i**2)]
+            n.resistor(1, 2, 1e-4)
+            n.noise += [(1, 2, (e / 1e-4) ** 2), (2, 0, i**2)]
             return n.density(1.0, 2) ** 2
         rows.append((e_f, e_b, i_b, root(lambda r: power(r, e_f, 0.0) / power(r, e_b, i_b) - 1, 1.0, 1e6)))
     write("break-even.csv", ["e_F", "e_B", "i_B", "R"], rows, "Source resistance at which two amplifiers' noise is the same, that of the source in both: root finding on the solved circuit", SCRIPT)

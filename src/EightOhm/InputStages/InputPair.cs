@@ -62,23 +62,8 @@ public static partial class InputPair
         return Ln((1 + a) / (1 - a)) * V_T + a.DecimalFractions * I_tail * R_deg;
     }
 
-    /// <summary>The slew rate with a mirror: I_tail/C_dom.</summary>
-    /// <param name="I_tail">Tail current; greater than 0 A.</param>
-    /// <param name="C_dom">Compensation capacitor; greater than 0 F.</param>
-    /// <returns>The slew rate, in V/s.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An input is not positive.</exception>
-    /// <example><code>InputPair.SlewRate(4.mA, 100.pF)   // 40 V/µs</code></example>
-    [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 6", Symbol = "SR")]
-    [RecordName("input-pair.slew-rate")]
-    public static ElectricPotentialChangeRate SlewRate(ElectricCurrent I_tail, ElectricCapacitance C_dom)
-    {
-        Guard.Positive(I_tail);
-        Guard.Positive(C_dom);
-        return I_tail / C_dom;
-    }
-
     /// <summary>The slew rate without a mirror, towards the side that is starved: I_tail/(2·C_dom).</summary>
-    /// <remarks>One half gives at most the tail current and at least nothing, around a load that takes half of it: half the slew either way.</remarks>
+    /// <remarks>With a mirror it is <see cref="EightOhm.Feedback.SlewRate.Available"/> of the whole tail current. One half gives at most the tail current and at least nothing, around a load that takes half of it: half the slew either way.</remarks>
     /// <param name="I_tail">Tail current; greater than 0 A.</param>
     /// <param name="C_dom">Compensation capacitor; greater than 0 F.</param>
     /// <returns>The slew rate, in V/s.</returns>

@@ -1,4 +1,5 @@
 using EightOhm.Devices;
+using EightOhm.Feedback;
 using EightOhm.InputStages;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
@@ -200,7 +201,7 @@ public class InputStageChecks
         }
 
         // Without degeneration slew rate and crossover are one: 7.62 V/µs for each megahertz.
-        Assert.Equal(7.620, InputPair.SlewRate(4.mA, InputPair.CapacitorFor(1.MHz, 1 / 23.6, V_T / 2.mA, 0.Ohm)).VoltsPerMicroseconds, 5e-4);
+        Assert.Equal(7.620, SlewRate.Available(4.mA, InputPair.CapacitorFor(1.MHz, 1 / 23.6, V_T / 2.mA, 0.Ohm)).VoltsPerMicroseconds, 5e-4);
     }
 
     [Fact]

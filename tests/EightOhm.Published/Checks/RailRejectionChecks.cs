@@ -64,4 +64,19 @@ public class RailRejectionChecks
         Check.Computed(reference, r => Decoupling.Damping(ElectricInductance.FromHenries(r["L"]), Farads(r["C"])) * Amperes(1), "swing", 1e-5);
         Check.Computed(reference, r => Decoupling.CapacitorForStep(Amperes(1), Volts(r["swing"]), ElectricInductance.FromHenries(r["L"])), "C", 1e-5);
     }
+
+    [Fact]
+    public void Leaks_into_a_pair_within_its_loop()
+    {
+        Check.Computed(Reference.Read("rail-leak.csv"), r => RailRejection.OfLeak(Ohms(r["R_o"]), Ohms(r["r_e"]), Ohms(r["R_deg"]), Gain.FromRatio(r["G"])), "rejection", 1e-5);
+        Check.Computed(
+            Reference.Read("rail-tail.csv"),
+            r => RailRejection.LeftByTail(Amperes(r["I_r"]), Ratio.FromDecimalFractions(r["s"]), Ratio.FromDecimalFractions(r["m"]), Ohms(r["r_e"]), Ohms(r["R_deg"]), Gain.FromRatio(r["G"])),
+            "left",
+            1e-5);
+    }
+
+    [Fact]
+    public void A_filter_s_corner_by_the_solved_circuit() =>
+        Check.Computed(Reference.Read("corners.csv"), r => RailFilter.Corner(Ohms(r["R"]), Farads(r["C"])), "behind");
 }

@@ -1,4 +1,5 @@
 using EightOhm.Devices;
+using EightOhm.Feedback;
 using EightOhm.InputStages;
 using EightOhm.Noise;
 using EightOhm.Quantities;
@@ -63,11 +64,11 @@ internal static class Chapter10
         var f_x = n.Pick(1.MHz, 1.2.MHz, 0.8.MHz);
         var G = n.Pick(24.0, 20.0, 28.0);
         var r_e = Junction.ThermalVoltage(25.degC) / (I_tail / 2);
-        return Exercise.Ask($"A pair with a mirror, {I_tail} of tail current and {R_deg} in each emitter (25 °C), charges the compensation capacitor of an amplifier with a gain of {G}. The loop gain is one at {f_x}. What is the slew rate?", () => InputPair.SlewRate(I_tail, InputPair.CapacitorFor(f_x, 1 / G, r_e, R_deg)))
-            .Slip(InputPair.SlewRate(I_tail, InputPair.CapacitorFor(f_x, 1 / G, r_e, 0.Ohm)), "That is the slew rate without the resistors in the emitters.")
+        return Exercise.Ask($"A pair with a mirror, {I_tail} of tail current and {R_deg} in each emitter (25 °C), charges the compensation capacitor of an amplifier with a gain of {G}. The loop gain is one at {f_x}. What is the slew rate?", () => SlewRate.Available(I_tail, InputPair.CapacitorFor(f_x, 1 / G, r_e, R_deg)))
+            .Slip(SlewRate.Available(I_tail, InputPair.CapacitorFor(f_x, 1 / G, r_e, 0.Ohm)), "That is the slew rate without the resistors in the emitters.")
             .Slip(InputPair.SlewRateOfHalf(I_tail, InputPair.CapacitorFor(f_x, 1 / G, r_e, R_deg)), "With a mirror the whole tail current reaches the capacitor.")
-            .Slip(InputPair.SlewRate(I_tail, InputPair.CapacitorFor(f_x, 1, r_e, R_deg)), "The loop gain has the divider in it: the capacitor is smaller by the gain.")
-            .Slip(InputPair.SlewRate(I_tail, InputPair.CapacitorFor(f_x, 1 / G, r_e, R_deg)) / (2 * pi), "A factor 2π is missing: the crossover is in hertz.")
+            .Slip(SlewRate.Available(I_tail, InputPair.CapacitorFor(f_x, 1, r_e, R_deg)), "The loop gain has the divider in it: the capacitor is smaller by the gain.")
+            .Slip(SlewRate.Available(I_tail, InputPair.CapacitorFor(f_x, 1 / G, r_e, R_deg)) / (2 * pi), "A factor 2π is missing: the crossover is in hertz.")
             .Hints(
                 "First the capacitor: transconductance over 2π times capacitance, divided by the gain, is the crossover.",
                 "The slew rate is tail current over capacitor.",
@@ -139,7 +140,7 @@ internal static class Chapter10
                 return
                 [
                     Criterion.AtMost("crossover", f_x, f_most, "The loop is too fast: a larger capacitor, or more resistance in the emitters."),
-                    Criterion.AtLeast("slew rate", InputPair.SlewRate(I_tail, C_dom), SR_least, "It slews: a smaller capacitor, and more resistance in the emitters to keep the crossover."),
+                    Criterion.AtLeast("slew rate", SlewRate.Available(I_tail, C_dom), SR_least, "It slews: a smaller capacitor, and more resistance in the emitters to keep the crossover."),
                     Criterion.AtMost("noise of the emitter resistors", PairNoise.OfBoth(R_deg, T), e_most, "The resistors in the emitters are too noisy: there is such a thing as too much degeneration."),
                 ];
             })

@@ -9,15 +9,15 @@ namespace EightOhm.Sizing;
 internal sealed partial class SizingWork
 {
     // Feedback's lower arm with the servo in parallel, as the design has it.
-    private const double LowerArm = 49.9, ServoArm = 4_990;
+    private const double LowerArm = 24.9, ServoArm = 2_490;
     // Heat that the design allows each of the feedback resistors.
     private const double FeedbackWatts = 0.5;
-    // What the bias resistor takes, halfway between the terminals (100 Ω) and the rated source (150 Ω): both are within the tolerance then.
-    private const double InputLoss = 125.0 / 10_000;
+    // What the bias resistor takes, halfway between the terminals (82 Ω) and the rated source (132 Ω): both are within the tolerance then.
+    private const double InputLoss = 107.0 / 10_000;
     private const double SlewMargin = 6;
 
     // Source and series resistor of the input filter, and its corner over the highest frequency: a fortieth of a decibel there.
-    private const double InputOhms = 150, FilterRatio = 15;
+    private const double InputOhms = 132, FilterRatio = 15;
 
     private void TellFrontEnd()
     {

@@ -60,10 +60,10 @@ public class FirstSizingTests
     [Fact]
     public void Gain_and_slew_rate_follow_from_power_and_sensitivity()
     {
-        // √(60·4)/0.775 is 19.99, and 20.24 with the 1.25 % that the input network takes; 49.9 Ω with 4.99 kΩ across it is 49.41 Ω: 950.5 Ω, within the half step of 192 a decade.
-        Assert.Equal(950.5, ((ElectricResistance)Choice(Mono.Value, "R_f")).Ohms, 950.5 * 0.006);
-        // √(60·4)² V² over 950 Ω is 253 mW: one bears it.
-        Assert.Equal(1, Choice(Mono.Value, "n_f"));
+        // √(60·4)/0.775 is 19.99, and 20.20 with the 1.07 % that the input network takes; 24.9 Ω with 2.49 kΩ across it is 24.65 Ω: 473.4 Ω, within the half step of 192 a decade.
+        Assert.Equal(473.4, ((ElectricResistance)Choice(Mono.Value, "R_f")).Ohms, 473.4 * 0.006);
+        // √(60·4)² V² over 475 Ω is 505 mW, more than one may bear.
+        Assert.Equal(2, Choice(Mono.Value, "n_f"));
         // Six times 2π·20 kHz·√(2·60·4) V is 16.5 V/µs; the loop's speed may ask for more, but not for a unity-gain frequency past 2.5 MHz.
         Assert.InRange(((ElectricPotentialChangeRate)Choice(Mono.Value, "SR")).VoltsPerMicroseconds, 16.6, 80);
     }

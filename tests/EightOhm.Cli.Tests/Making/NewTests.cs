@@ -29,7 +29,7 @@ public sealed class NewTests : IDisposable
         Assert.Equal("4", Code(inputs, "n")); // asked for: the sizing's own is left
         // What it is, and why, without a number.
         var because = inputs.First(i => i.Name == "R_f").Words!.Value.Text;
-        Assert.Matches("^feedback.*: feedback for rated power at the sensitivity$", because);
+        Assert.Matches("^feedback.*: feedback for rated power at the sensitivity, the loss of the input network made up for$", because);
         Assert.All(inputs.Where(i => i.IsPart), i => Assert.True(File.Exists(Path.Combine(folder, (string)i.Value)), (string)i.Value));
         Assert.Equal("Größe <1> & \"co\"", DesignRecord.Load(Path.Combine(folder, "record.json")).Name);
         // The name stands in the record and nowhere else; the design that was copied is nowhere.

@@ -53,7 +53,7 @@ public static partial class DampedCoil
     /// <param name="R">The resistor across it; greater than 0 Ω.</param>
     /// <returns>The gain of the divider, at most 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    /// <example><code>DampedCoil.Level(20.kHz, 4.Ohm, 1.uH, 10.Ohm)   // −0.00771 dB</code></example>
+    /// <example><code>DampedCoil.Level(20.kHz, 4.Ohm, 1.uH, 10.Ohm)   // 0.9991</code></example>
     [Formula(Source, Symbol = "A_L")]
     [RecordName("damped-coil.level")]
     public static Gain Level(Frequency f, ElectricResistance R_L, ElectricInductance L, ElectricResistance R)

@@ -21,7 +21,7 @@ public static partial class SummingNode
     /// <param name="m">Grading exponent, 0.33 of a graded junction, 0.5 of an abrupt one; 0 to 1.</param>
     /// <returns>The capacitance, in F.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    /// <example><code>SummingNode.Capacitance(4.pF, 10.V, 46.V, 0.75.V, 0.33)   // 2.465 pF</code></example>
+    /// <example><code>SummingNode.Capacitance(4.pF, 10.V, 46.V, 0.75.V, 0.33)   // 2.463 pF</code></example>
     [Formula("Gray, Hurst, Lewis & Meyer, Analysis and Design of Analog Integrated Circuits, 4th ed., ch. 1: depletion capacitance", Symbol = "C_cb")]
     [RecordName("summing-node.capacitance")]
     public static ElectricCapacitance Capacitance(ElectricCapacitance C_0, ElectricPotential V_0, ElectricPotential V, ElectricPotential psi, double m)
@@ -45,7 +45,7 @@ public static partial class SummingNode
     /// <param name="V_p">Peak of its swing (not rms); greater than 0 V.</param>
     /// <returns>The harmonic of the base current, peak, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    /// <example><code>SummingNode.EarlyHarmonic(2, 10.mA, 100, 100.V, 46.V, 40.V)   // 2.782 µA</code></example>
+    /// <example><code>SummingNode.EarlyHarmonic(2, 10.mA, 100, 100.V, 46.V, 40.V)   // 2.778 µA</code></example>
     [Formula("Gray, Hurst, Lewis & Meyer, Analysis and Design of Analog Integrated Circuits, 4th ed., ch. 1: Early effect; derived, the Fourier series of 1/(a − b·sin θ)", Symbol = "i_n")]
     [RecordName("summing-node.early-harmonic")]
     public static ElectricCurrent EarlyHarmonic(int n, ElectricCurrent I, double h_FE, ElectricPotential V_A, ElectricPotential V, ElectricPotential V_p)

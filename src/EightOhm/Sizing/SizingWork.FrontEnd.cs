@@ -17,15 +17,17 @@ internal sealed partial class SizingWork
     private const double SlewMargin = 6;
 
     // Source and series resistor of the input filter, and its corner over the highest frequency: a fortieth of a decibel there.
-    private const double InputOhms = 132, FilterRatio = 15;
+    private const double InputOhms = 132, FilterRatio = 16;
 
     private void TellFrontEnd()
     {
         var gain = targets.Rated.RmsVoltage / targets.Sensitivity;
-        var low = 1 / ((1 / LowerArm) + (1 / ServoArm));
         if (gain > 1)
         {
-            var feedback = ESeries.E192.Nearest(low * ((gain * (1 + InputLoss)) - 1));
+            // Of the lower arms about the design's, the one whose feedback resistor comes nearest to a made value: half a step of the series alone may be more than the sensitivity allows.
+            var (arm, feedback) = ESeries.E96.Values.Select(v => 10 * v).Where(r => Math.Abs((r / LowerArm) - 1) < 0.1).Select(r => (r, ESeries.E192.Nearest(Exact(r)))).MinBy(p => Math.Abs(Math.Log(p.Item2 / Exact(p.r))));
+            double Exact(double r) => 1 / ((1 / r) + (1 / ServoArm)) * ((gain * (1 + InputLoss)) - 1);
+            Choose("R_g", arm.Ohm, "with the feedback resistor, the gain nearest to what the sensitivity asks");
             Choose("R_f", feedback.Ohm, "feedback for rated power at the sensitivity, the loss of the input network made up for");
             var volts = targets.Rated.RmsVoltage.Volts;
             Choose("n_f", (int)Math.Ceiling(volts * volts / feedback / FeedbackWatts), "as many as share the heat of a lasting sine at rated power");

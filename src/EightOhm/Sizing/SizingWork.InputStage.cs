@@ -24,6 +24,19 @@ internal sealed partial class SizingWork
         }
     }
 
+    // Rail to rail at high mains is what it must bear; its collector capacitance is an error at the summing node.
+    private void TellSecondStage()
+    {
+        var fit = set.Of<Transistor>().Where(t => t.Polarity == Polarity.Pnp).ToList();
+        var bears = fit.Where(t => basis.VoltageUse.DecimalFractions * t.MaxCollectorEmitterVoltage.Volts >= (supply is null ? 0 : Between.Volts)).ToList();
+        if (bears.Count == 0)
+            Miss("No pnp of the set bears both rails at high mains: the second stage needs one that does, or a cascode that shares them.");
+        else
+            Take("second stage", bears.MinBy(Capacitance)!, "the least collector capacitance of the set, with enough voltage for both rails");
+    }
+
+    private static double Capacitance(Transistor t) => t.OutputCapacitance.Farads;
+
     // Outside its table a card promises nothing.
     private static double GainThere(Transistor t, ElectricCurrent at) => at >= t.GainTable[0].Current && at <= t.GainTable[^1].Current ? t.GainAt(at) : 0;
 }

@@ -77,6 +77,7 @@ internal sealed partial class SizingWork
         TellDetector();
         TellFrontEnd();
         TellInputStage();
+        TellSecondStage();
         return new(targets, choices, parts, [.. missing.Items]);
     }
 

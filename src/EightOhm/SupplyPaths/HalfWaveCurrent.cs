@@ -38,7 +38,7 @@ public static partial class HalfWaveCurrent
     /// <param name="L">Inductance of the loop; 0 H or more.</param>
     /// <returns>On the rail, in the current's measure, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is negative.</exception>
-    /// <example><code>HalfWaveCurrent.OnRail(1.061.A, 40.kHz, 20.mOhm, 0.25.uH)   // 69.95 mV</code></example>
+    /// <example><code>HalfWaveCurrent.OnRail(1.061.A, 40.kHz, 20.mOhm, 0.25.uH)   // 69.96 mV</code></example>
     [Formula("Bird, Electrical Circuit Theory and Technology, ch. 24: resistance and inductance in series", Symbol = "V_h")]
     [RecordName("half-wave-current.on-rail")]
     public static ElectricPotential OnRail(ElectricCurrent I, Frequency f, ElectricResistance R, ElectricInductance L)

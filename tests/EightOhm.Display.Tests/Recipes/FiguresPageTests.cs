@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Reflection;
-using System.Runtime.CompilerServices;
 using System.Text;
 using EightOhm.Display.Figures;
 
@@ -49,9 +48,9 @@ public class FiguresPageTests
     }
 
     // What stands after the arrow, without the indent of the class.
-    private static string Code(string name, [CallerFilePath] string here = "")
+    private static string Code(string name)
     {
-        var lines = File.ReadAllLines(Path.Combine(Path.GetDirectoryName(here)!, nameof(FigureRecipes) + ".cs"));
+        var lines = File.ReadAllLines(Path.Combine(Folder(), "..", "tests", "EightOhm.Display.Tests", "Recipes", nameof(FigureRecipes) + ".cs"));
         var first = Array.FindIndex(lines, l => l.Contains($" {name}() =>", StringComparison.Ordinal)) + 1;
         var last = Array.FindIndex(lines, first, l => l.EndsWith(';'));
         return string.Join('\n', lines[first..(last + 1)].Select(l => l[8..])).TrimEnd(';');

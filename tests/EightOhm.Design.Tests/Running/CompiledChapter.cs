@@ -21,13 +21,13 @@ internal sealed class CompiledChapter
     ];
 
     private readonly IReadOnlyList<Func<object?[], Task<object?>>> cells;
-    private readonly Lazy<IReadOnlyList<CellReading>> readings;
+    private readonly Lazy<CellGraph> graph;
 
     private CompiledChapter(ChapterText text, IReadOnlyList<Func<object?[], Task<object?>>> cells)
     {
         Text = text;
         this.cells = cells;
-        readings = new(() => CellGraph.Read(text.Cells, CellReferences.OfThisProcess(), NotebookExtension.Script).Cells);
+        graph = new(() => CellGraph.Read(text.Cells, CellReferences.OfThisProcess(), NotebookExtension.Script));
     }
 
     public ChapterText Text { get; }
@@ -81,16 +81,24 @@ internal sealed class CompiledChapter
     }
 
     /// <summary>What each cell hangs on, read from its text.</summary>
-    public IReadOnlyList<CellReading> Readings => readings.Value;
+    public IReadOnlyList<CellReading> Readings => graph.Value.Cells;
 
-    /// <summary>Runs all cells, in order, with variables of their own; each cell's changes to the record are written as one, with the sources that were read.</summary>
-    /// <param name="failed">Called when a cell threw; the next cell then runs all the same.</param>
+    /// <summary>Runs the cells, in order, with variables of their own; each cell's changes to the record are written as one, with the sources that were read.</summary>
+    /// <param name="failed">Called when a cell threw, and for each that needs what such a cell was to make: as in a run, it is not calculated. The others run all the same.</param>
     public async Task RunAsync(Action<int, Exception> failed)
     {
         var slots = new object?[cells.Count + 1];
         await cells[0](slots);
+        var lost = new HashSet<int>();
         for (var i = 1; i < cells.Count; i++)
         {
+            if (lost.Count > 0 && graph.Value.NeededBefore(i - 1).Any(lost.Contains))
+            {
+                lost.Add(i - 1);
+                failed(i - 1, new InvalidOperationException("It needs what a cell before it did not make."));
+                continue;
+            }
+
             CellSources.Current = new LiveSources.OfCell(Readings[i - 1]);
             try
             {
@@ -99,6 +107,7 @@ internal sealed class CompiledChapter
             }
             catch (Exception e)
             {
+                lost.Add(i - 1);
                 failed(i - 1, e);
             }
         }

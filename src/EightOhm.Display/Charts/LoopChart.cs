@@ -89,23 +89,27 @@ public static partial class Charts
         return Figure.Line("Output impedance by its parts", Axis.Log("frequency", "Hz"), Axis.Log("impedance", "Ω"), [.. lines]);
     }
 
-    /// <summary>How the closed loop's poles move with the capacitor at the terminals: those of the upper half-plane, and the edge of stability.</summary>
+    /// <summary>How the closed loop's poles move with the capacitor at the terminals: the least damping of them, and the edge of stability.</summary>
     /// <param name="loads">As <see cref="OutputNetwork.WithCapacitors"/> gives them; two or more capacitors.</param>
     /// <exception cref="ArgumentException">There are fewer than two capacitors.</exception>
-    public static Figure RootMovement(CapacitiveLoads loads)
+    public static Figure RootMovement(CapacitiveLoads loads) => RootMovement(("", loads));
+
+    /// <summary>The same of several networks or loads, side by side.</summary>
+    /// <param name="cases">Each with its name; each of two or more capacitors.</param>
+    /// <exception cref="ArgumentException">There is no case, or one with fewer than two capacitors.</exception>
+    public static Figure RootMovement(params IReadOnlyList<(string Name, CapacitiveLoads Loads)> cases)
     {
-        ArgumentNullException.ThrowIfNull(loads);
-        if (loads.Loads.Count < 2)
-            throw new ArgumentException("Give at least two capacitors: OutputNetwork.WithCapacitors takes them.", nameof(loads));
-        double[] c = [.. loads.Loads.Select(l => l.Capacitance.Farads)];
+        ArgumentNullException.ThrowIfNull(cases);
+        if (cases.Any(c => c.Loads.Loads.Count < 2))
+            throw new ArgumentException("Give at least two capacitors: OutputNetwork.WithCapacitors takes them.", nameof(cases));
         return Figure.Line(
             "Least damping of the closed loop's poles",
             Axis.Log("capacitor", "F"),
             new Axis("damping"),
-            new LineSeries("least of all poles", c, loads.Loads.Select(l => l.Poles.Min(p => p.Damping)))) with
+            [.. cases.Select(c => new LineSeries(c.Name, c.Loads.Loads.Select(l => l.Capacitance.Farads), c.Loads.Loads.Select(l => l.LeastDamping)))]) with
         {
             Limits = [Limit.Horizontal(0, "oscillates below")],
-            Marks = [new(loads.Worst.Capacitance.Farads, loads.Worst.Poles.Min(p => p.Damping), $"hardest on the loop: {QuantityFormat.Short(loads.Worst.Capacitance, 3)}")],
+            Marks = [.. cases.Select(c => c.Loads.Worst).Select(worst => new Mark(worst.Capacitance.Farads, worst.LeastDamping, $"hardest on the loop: {QuantityFormat.Short(worst.Capacitance, 3)}"))],
         };
     }
 

@@ -20,7 +20,12 @@ public sealed record CapacitiveLoad(
     [property: Symbol("M_s")] double? SensitivityPeak,
     [property: Symbol("A_pk")] Gain? Peak,
     [property: Symbol("f_pk")] Frequency? PeakFrequency,
-    IReadOnlyList<TransferRoot> Poles);
+    IReadOnlyList<TransferRoot> Poles)
+{
+    /// <summary>The least damping of its poles: below 0 it oscillates.</summary>
+    [Symbol("zeta_min")]
+    public double LeastDamping => Poles.Min(p => p.Damping);
+}
 
 /// <summary>The amplifier with capacitors of many sizes at its terminals.</summary>
 /// <remarks>Two things are seen, and only one is the loop's. The loop's margin falls where the capacitor loads the followers through the coil; the peak at the terminals is mostly that of

@@ -76,7 +76,7 @@ internal sealed class DcEquations
                 matrix[(node * Count) + node] += Hold.Conductance;
             foreach (var device in Devices)
                 device.Add(this);
-            var lu = new RealLu(matrix, Count);
+            var lu = new ScaledLu<double>(matrix, Count);
             if (lu.Singular)
                 return null;
             var next = new double[Count];

@@ -53,7 +53,7 @@ internal static class SingleSolver
     {
         var n = system.Count;
         var matrix = system.At(s);
-        var lu = new ComplexLu([.. matrix], n);
+        var lu = new ScaledLu<Complex>([.. matrix], n);
         if (lu.Singular)
             throw NoAnswer(s);
         Complex[] x = [], y = [];
@@ -79,7 +79,7 @@ internal static class SingleSolver
         return b;
     }
 
-    private static Complex[] Refined(ComplexLu lu, Complex[] a, LinearSystem system, Complex[] b, bool transposed, Complex s)
+    private static Complex[] Refined(ScaledLu<Complex> lu, Complex[] a, LinearSystem system, Complex[] b, bool transposed, Complex s)
     {
         var n = system.Count;
         var x = transposed ? lu.SolveTransposed(b) : lu.Solve(b);

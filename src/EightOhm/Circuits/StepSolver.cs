@@ -64,7 +64,7 @@ internal static class StepSolver
 
     private sealed class March(int n, double[] g, double[] c, double[] b, Kind[] kinds)
     {
-        private readonly Dictionary<int, RealLu> factored = [];
+        private readonly Dictionary<int, ScaledLu<double>> factored = [];
         private readonly double[] most = new double[n];
         private double now;
         private int exponent = -4;
@@ -168,7 +168,7 @@ internal static class StepSolver
         }
 
         // C/h·X_k + Σ a_kl·G·X_l, all three stages at once.
-        private RealLu Factor(double h)
+        private ScaledLu<double> Factor(double h)
         {
             var m = 3 * n;
             var a = new double[m * m];
@@ -184,7 +184,7 @@ internal static class StepSolver
                 }
             }
 
-            return new RealLu(a, m);
+            return new ScaledLu<double>(a, m);
         }
     }
 }

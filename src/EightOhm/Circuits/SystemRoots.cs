@@ -63,7 +63,7 @@ internal static class SystemRoots
         var a = new double[n * n];
         for (var i = 0; i < a.Length; i++)
             a[i] = g[i] + (shift * c[i]);
-        var lu = new RealLu(a, n);
+        var lu = new ScaledLu<double>(a, n);
         var m = Matrix<double>.Build.Dense(n, n);
         double[] column = new double[n];
         for (var j = 0; j < n && !lu.Singular; j++)
@@ -190,7 +190,7 @@ internal static class SystemRoots
             var a = new Complex[n * n];
             for (var i = 0; i < a.Length; i++)
                 a[i] = g[i] + (s * c[i]);
-            var lu = new ComplexLu(a, n);
+            var lu = new ScaledLu<Complex>(a, n);
             if (lu.Singular)
                 return double.NaN;
             var trace = Complex.Zero;

@@ -2,18 +2,24 @@ using System.Numerics;
 
 namespace EightOhm.Circuits;
 
-/// <summary>One complex matrix, factored with partial pivoting: for single frequencies, and where the common order of a sweep does not fit.</summary>
-internal sealed class ComplexLu
+/// <summary>A matrix, real or complex, factored with partial pivoting of scaled rows: rows of volts and of amperes are made comparable before the largest is chosen.</summary>
+/// <typeparam name="T"><see cref="double"/> or <see cref="Complex"/>.</typeparam>
+internal sealed class ScaledLu<T>
+    where T : unmanaged, INumberBase<T>
 {
+    // What is left of a row after cancelling to the last digits is nothing.
+    private const double Nothing = 1e-300;
+
+    private const int OnStack = 256;
+
     private readonly int n;
-    private readonly Complex[] lu;
+    private readonly T[] lu;
     private readonly int[] rows;
 
     /// <summary>Factors a matrix, row by row, which is overwritten.</summary>
-    public ComplexLu(Complex[] matrix, int n)
+    public ScaledLu(T[] matrix, int n)
     {
         (this.n, lu, rows) = (n, matrix, [.. Enumerable.Range(0, n)]);
-        // Rows of volts and of amperes are made comparable before the largest is chosen.
         var scale = new double[n];
         for (var i = 0; i < n; i++)
         {
@@ -30,45 +36,41 @@ internal sealed class ComplexLu
     /// <summary>Whether a pivot vanished: the equations have no one solution.</summary>
     public bool Singular { get; private set; }
 
-    /// <summary>The determinant's logarithm, its imaginary part the angle.</summary>
-    public Complex LogDeterminant
+    /// <summary>A·x = b; x may be b.</summary>
+    public void Solve(ReadOnlySpan<T> b, Span<T> x)
     {
-        get
-        {
-            var sum = Complex.Zero;
-            for (var k = 0; k < n; k++)
-                sum += Complex.Log(lu[(k * n) + k]);
-            return sum;
-        }
-    }
-
-    /// <summary>A·x = b.</summary>
-    public Complex[] Solve(ReadOnlySpan<Complex> b)
-    {
-        var x = new Complex[n];
+        var v = n <= OnStack ? stackalloc T[n] : new T[n];
         for (var i = 0; i < n; i++)
         {
             var sum = b[rows[i]];
             for (var j = 0; j < i; j++)
-                sum -= lu[(i * n) + j] * x[j];
-            x[i] = sum;
+                sum -= lu[(i * n) + j] * v[j];
+            v[i] = sum;
         }
 
         for (var i = n - 1; i >= 0; i--)
         {
-            var sum = x[i];
+            var sum = v[i];
             for (var j = i + 1; j < n; j++)
-                sum -= lu[(i * n) + j] * x[j];
-            x[i] = sum / lu[(i * n) + i];
+                sum -= lu[(i * n) + j] * v[j];
+            v[i] = sum / lu[(i * n) + i];
         }
 
+        v.CopyTo(x);
+    }
+
+    /// <summary>A·x = b.</summary>
+    public T[] Solve(ReadOnlySpan<T> b)
+    {
+        var x = new T[n];
+        Solve(b, x);
         return x;
     }
 
     /// <summary>Aᵀ·y = c.</summary>
-    public Complex[] SolveTransposed(ReadOnlySpan<Complex> c)
+    public T[] SolveTransposed(ReadOnlySpan<T> c)
     {
-        var w = new Complex[n];
+        var w = new T[n];
         for (var i = 0; i < n; i++)
         {
             var sum = c[i];
@@ -80,13 +82,14 @@ internal sealed class ComplexLu
         for (var i = n - 1; i >= 0; i--)
             for (var j = i + 1; j < n; j++)
                 w[i] -= lu[(j * n) + i] * w[j];
-        var y = new Complex[n];
+        var y = new T[n];
         for (var i = 0; i < n; i++)
             y[rows[i]] = w[i];
         return y;
     }
 
-    private static double Size(Complex z) => Math.Abs(z.Real) + Math.Abs(z.Imaginary);
+    // For a choice of pivots as good as the magnitude, and without its root.
+    private static double Size(T value) => value is Complex z ? Math.Abs(z.Real) + Math.Abs(z.Imaginary) : Math.Abs(double.CreateChecked(value));
 
     private void Eliminate(int k, double[] scale)
     {
@@ -99,7 +102,7 @@ internal sealed class ComplexLu
                 (best, most) = (i, size);
         }
 
-        if (!(most > 0) || !double.IsFinite(most))
+        if (!(most > Nothing) || !double.IsFinite(most))
         {
             Singular = true;
             return;
@@ -112,12 +115,11 @@ internal sealed class ComplexLu
                 (lu[(k * n) + j], lu[(best * n) + j]) = (lu[(best * n) + j], lu[(k * n) + j]);
         }
 
-        var inverse = 1 / lu[(k * n) + k];
         for (var i = k + 1; i < n; i++)
         {
-            if (lu[(i * n) + k] == Complex.Zero)
+            if (T.IsZero(lu[(i * n) + k]))
                 continue;
-            var factor = lu[(i * n) + k] *= inverse;
+            var factor = lu[(i * n) + k] /= lu[(k * n) + k];
             for (var j = k + 1; j < n; j++)
                 lu[(i * n) + j] -= factor * lu[(k * n) + j];
         }

@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace EightOhm.Display;
 
-/// <content>Loops over frequency and on the complex plane, and the output's impedance.</content>
+/// <content>Loops of transfer functions over frequency and on the complex plane, and the output's impedance.</content>
 public static partial class Charts
 {
     private const int PointsPerDecade = 40;
@@ -28,23 +28,13 @@ public static partial class Charts
         LineSeries[] Lines(Func<TransferFunction, Frequency, double> value) => [.. loops.Select(l => new LineSeries(l.Name, hertz, f.Select(x => value(l.Loop, x))))];
         var first = loops[0].Loop;
         var stability = LoopStability.Of(first);
-        var seen = stability.GainCrossings.Where(c => c.Frequency >= from && c.Frequency <= to).ToArray();
-        Limit[] vertical = at is { } mark ? [Limit.Vertical(mark.Hertz, QuantityFormat.Short(mark))] : [];
-        var magnitude = Figure.Line("Loop gain", Axis.Log("frequency", "Hz"), new Axis("magnitude", "dB"), Lines((t, x) => t.Magnitude(x).Decibels)) with
-        {
-            Subtitle = stability.IsStable ? null : "unstable: the margins say nothing",
-            Marks = [
-                .. seen.Select(c => new Mark(c.Frequency.Hertz, 0, $"crossover {QuantityFormat.Short(c.Frequency, 3)}")),
-                .. at is { } there ? [new Mark(there.Hertz, first.Magnitude(there).Decibels, $"{QuantityFormat.Short(first.Magnitude(there).Decibels, 3)} dB")] : Array.Empty<Mark>(),
-            ],
-            Limits = [Limit.Horizontal(0, "one"), .. vertical],
-        };
-        var phase = Figure.Line("Its phase", Axis.Log("frequency", "Hz"), new Axis("phase", "°"), Lines((t, x) => t.Phase(x).Degrees)) with
-        {
-            Spans = stability.IsStable ? [.. seen.Select(c => Span.Vertical(c.Frequency, first.Phase(c.Frequency) - c.PhaseMargin, first.Phase(c.Frequency), $"margin {QuantityFormat.Short(c.PhaseMargin, 3)}"))] : [],
-            Limits = [Limit.Horizontal(-180, "−180°"), .. vertical],
-        };
-        return new StackedFigures(magnitude, phase);
+        return LoopFigures(
+            "Loop gain",
+            Lines((t, x) => t.Magnitude(x).Decibels),
+            Lines((t, x) => t.Phase(x).Degrees),
+            stability.IsStable,
+            [.. stability.GainCrossings.Where(c => c.Frequency >= from && c.Frequency <= to).Select(c => (c.Frequency, first.Phase(c.Frequency), (Angle?)c.PhaseMargin))],
+            at is { } f_at ? (f_at, first.Magnitude(f_at)) : null);
     }
 
     /// <summary>A loop gain on the complex plane, with the point −1 and the circle of gain one.</summary>
@@ -57,18 +47,8 @@ public static partial class Charts
         if (crossings.Count == 0)
             throw new InvalidOperationException("This loop gain is nowhere one: there is nothing to see near −1.");
         // From where the gain is two or so; below that the curve leaves the picture.
-        var turn = Sweep.Log(crossings[0].Frequency / 2, crossings[^1].Frequency * 300, 60).Select(loop.Value).Where(z => z.Magnitude < 2.2).ToArray();
-        double[] around = Sweep.Linear(0, 2 * Math.PI, 121);
-        return Figure.Line(
-            "Loop gain on the complex plane",
-            new Axis("real part"),
-            new Axis("imaginary part"),
-            new LineSeries("T", turn.Select(z => z.Real), turn.Select(z => z.Imaginary)),
-            new LineSeries("gain of one", around.Select(Math.Cos), around.Select(Math.Sin))) with
-        {
-            HasEqualScales = true,
-            Marks = [new(-1, 0, "−1"), .. crossings.Select(c => Place(loop, c.Frequency))],
-        };
+        var turn = Sweep.Log(crossings[0].Frequency / 2, crossings[^1].Frequency * 300, 60).Select(loop.Value).Where(InPlane).ToArray();
+        return LoopPlane("Loop gain on the complex plane", turn, [.. crossings.Select(c => Place(loop.Value(c.Frequency), c.Frequency))]);
     }
 
     /// <summary>Output impedance over frequency: loop, coil and cable, and what it comes to at the loudspeaker.</summary>
@@ -111,11 +91,5 @@ public static partial class Charts
             Limits = [Limit.Horizontal(0, "oscillates below")],
             Marks = [.. cases.Select(c => c.Loads.Worst).Select(worst => new Mark(worst.Capacitance.Farads, worst.LeastDamping, $"hardest on the loop: {QuantityFormat.Short(worst.Capacitance, 3)}"))],
         };
-    }
-
-    private static Mark Place(TransferFunction loop, Frequency f)
-    {
-        var z = loop.Value(f);
-        return new(z.Real, z.Imaginary, QuantityFormat.Short(f, 3));
     }
 }

@@ -9,10 +9,7 @@ internal static class Palette
     public const string Font = "system-ui,-apple-system,'Segoe UI',Roboto,'Noto Sans','DejaVu Sans',sans-serif";
 
     /// <summary>How strongly what lies below a line is filled.</summary>
-    public const string AreaOpacity = "0.22";
-
-    /// <summary>The same, as the interactive picture takes it.</summary>
-    public const double AreaOpacityNumber = 0.22;
+    public const double AreaOpacity = 0.22;
 
     public static readonly (string Light, string Dark) Paper = ("#ffffff", "#15181c");
     public static readonly (string Light, string Dark) Ink = ("#1d2127", "#e6e8ea");

@@ -70,7 +70,7 @@ internal static class PlotlyFigure
         ("line", new { width = 0 }),
         ("fill", "toself"),
         ("fillcolor", Palette.Line(c.Style).Light),
-        ("opacity", Palette.AreaOpacityNumber),
+        ("opacity", Palette.AreaOpacity),
         ("hoverinfo", "skip"),
         ("showlegend", false)));
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Reflection;
 using System.Text;
 using EightOhm.Display.Figures;
+using EightOhm.Tests.Docs;
 
 namespace EightOhm.Display.Tests.Recipes;
 
@@ -50,7 +51,7 @@ public class FiguresPageTests
     // What stands after the arrow, without the indent of the class.
     private static string Code(string name)
     {
-        var lines = File.ReadAllLines(Path.Combine(Folder(), "..", "tests", "EightOhm.Display.Tests", "Recipes", nameof(FigureRecipes) + ".cs"));
+        var lines = File.ReadAllLines(Path.Combine(WrittenTable.Root(), "tests", "EightOhm.Display.Tests", "Recipes", nameof(FigureRecipes) + ".cs"));
         var first = Array.FindIndex(lines, l => l.Contains($" {name}() =>", StringComparison.Ordinal)) + 1;
         var last = Array.FindIndex(lines, first, l => l.EndsWith(';'));
         return string.Join('\n', lines[first..(last + 1)].Select(l => l[8..])).TrimEnd(';');
@@ -66,11 +67,5 @@ public class FiguresPageTests
 
     private static string Slug(string name, int place) => name.ToLowerInvariant() + (place == 0 ? "" : $"-{place + 1}");
 
-    private static string Folder()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "EightOhm.slnx")))
-            folder = folder.Parent;
-        return Path.Combine(folder?.FullName ?? throw new DirectoryNotFoundException("The tests must run from inside the repository."), "docs");
-    }
+    private static string Folder() => Path.Combine(WrittenTable.Root(), "docs");
 }

@@ -23,7 +23,7 @@ public sealed class DeviceSetTests : IDisposable
     {
         var set = DeviceSet.Shipped;
         Assert.Equal(
-            set.Of<Transistor>().Where(t => t.Polarity == Polarity.Npn).Select(t => t.Name.Replace("npn", "pnp", StringComparison.Ordinal)).Order(),
+            set.Of<Transistor>().Where(t => t.Polarity == Polarity.Npn).Select(t => t.Name.Replace("npn", "pnp", StringComparison.Ordinal).Replace("Npn", "Pnp", StringComparison.Ordinal)).Order(),
             set.Of<Transistor>().Where(t => t.Polarity == Polarity.Pnp).Select(t => t.Name).Order());
         Assert.Equal([60, 150, 250], set.Of<Transistor>().Where(t => t.Name.StartsWith("Output", StringComparison.Ordinal) && t.Polarity == Polarity.Npn).Select(t => (double)t.MaxPowerDissipation.Watts).Order());
         Assert.Equal((50, 2000), (set.Of<TransformerSize>().Min(s => s.Rating.Voltamperes), set.Of<TransformerSize>().Max(s => s.Rating.Voltamperes)));

@@ -60,9 +60,11 @@ public class FirstSizingTests
     [Fact]
     public void Gain_and_slew_rate_follow_from_power_and_sensitivity()
     {
-        // √(60·4)/0.775 is 19.99, and 20.20 with the 1.07 % that the input network takes; 24.9 Ω with 2.49 kΩ across it is 24.65 Ω: 473.4 Ω, within the half step of 192 a decade.
-        Assert.Equal(473.4, ((ElectricResistance)Choice(Mono.Value, "R_f")).Ohms, 473.4 * 0.006);
-        // √(60·4)² V² over 475 Ω is 505 mW, more than one may bear.
+        // √(60·4)/0.775 is 19.99, and 20.20 with the 1.07 % that the input network takes; the servo's 2.49 kΩ lie across the lower arm. Two preferred values meet it within a third of the half step of 192 a decade.
+        double Ohms(string name) => ((ElectricResistance)Choice(Mono.Value, name)).Ohms;
+        var arm = 1 / ((1 / Ohms("R_g")) + (1 / 2490.0));
+        Assert.InRange(1 + (Ohms("R_f") / arm), 20.20 * 0.996, 20.20 * 1.004);
+        // √(60·4)² V² over some 450 Ω is half a watt, more than one may bear.
         Assert.Equal(2, Choice(Mono.Value, "n_f"));
         // Six times 2π·20 kHz·√(2·60·4) V is 16.5 V/µs; the loop's speed may ask for more, but not for a unity-gain frequency past 2.5 MHz.
         Assert.InRange(((ElectricPotentialChangeRate)Choice(Mono.Value, "SR")).VoltsPerMicroseconds, 16.6, 80);

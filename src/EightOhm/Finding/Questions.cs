@@ -49,7 +49,7 @@ public static class Questions
         ("how large must the resistors of a current mirror be", ["MirrorNoise.ResistorFor", "MirrorNoise.AtInput"]),
         ("how small must the feedback resistor be for a noise target", ["NoiseTarget.ResistanceLeft", "NoiseTarget.LowerResistor"]),
         ("what are the corners of the input network", ["InputNetwork.HighCorner", "InputNetwork.LowCorner"]),
-        ("how much does degeneration reduce the capacitor", ["InputPair.CapacitorFor", "InputPair.Transconductance"]),
+        ("how much does degeneration reduce the capacitor", ["MillerLoop.CapacitorFor", "InputPair.Transconductance"]),
         ("how much distortion does the input pair make", ["PairDistortion.ThirdHarmonic", "PairDistortion.SecondHarmonic"]),
         ("what offset does the base current make", ["OffsetVoltage.FromBaseCurrents", "OffsetVoltage.FromOffsetCurrent"]),
         ("how far can a servo correct the offset", ["DcServo.Authority", "DcServo.OutputFor"]),

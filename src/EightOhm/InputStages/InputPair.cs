@@ -77,27 +77,6 @@ public static partial class InputPair
         return I_tail / (2 * C_dom);
     }
 
-    /// <summary>The capacitor that keeps the loop's crossover: B_fb/(2π·f_x·(r_e + R_deg)).</summary>
-    /// <remarks>The more degeneration, the smaller the capacitor at the same crossover, and the faster the same tail current charges it: that, not linearity, is what degeneration buys.</remarks>
-    /// <param name="f_x">The frequency at which the loop gain is one; greater than 0 Hz.</param>
-    /// <param name="B_fb">The fraction fed back; greater than 0, at most 1.</param>
-    /// <param name="r_e">Emitter resistance of one device; greater than 0 Ω.</param>
-    /// <param name="R_deg">Resistor in each emitter; 0 Ω or more.</param>
-    /// <returns>The compensation capacitor, in F.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    /// <example><code>InputPair.CapacitorFor(1.15.MHz, 0.04237, 12.85.Ohm, 47.Ohm)   // 97.98 pF</code></example>
-    [Formula("S. Franco, Design with Operational Amplifiers and Analog Integrated Circuits, 3rd ed., ch. 6: f_x = B_fb·G_m/(2π·C)", Symbol = "C_dom")]
-    [RecordName("input-pair.capacitor-for")]
-    public static ElectricCapacitance CapacitorFor(Frequency f_x, double B_fb, ElectricResistance r_e, ElectricResistance R_deg)
-    {
-        Guard.Positive(f_x);
-        Guard.Positive(B_fb);
-        Guard.Between(B_fb, 0, 1);
-        Guard.Positive(r_e);
-        Guard.NotNegative(R_deg);
-        return B_fb / (2 * pi) * (1 / ((r_e + R_deg) * f_x));
-    }
-
     /// <summary>Input resistance between the bases: 2·(h_FE + 1)·(r_e + R_deg).</summary>
     /// <param name="h_FE">Current gain; 1 or more.</param>
     /// <param name="r_e">Emitter resistance of one device; greater than 0 Ω.</param>

@@ -194,14 +194,14 @@ public class InputStageChecks
         var V_T = Junction.ThermalVoltage(25.degC);
         foreach (var (R_deg, C, ppm) in rows)
         {
-            var c = InputPair.CapacitorFor(1.15.MHz, 1 / 23.6, V_T / 2.mA, Ohms(R_deg));
+            var c = MillerLoop.CapacitorFor(InputPair.Transconductance(V_T / 2.mA, Ohms(R_deg)), 1.15.MHz, 23.6.ratio);
             Assert.Equal(C, c.Picofarads, 0.5);
             var h = PairDistortion.ThirdHarmonic(V_T, PairDistortion.Share(20.kHz, 40.V, c, 4.mA), Ratio.Zero, 23.6.ratio, 40.V).PartsPerMillion;
             Assert.Equal(ppm, h, 0.01 * ppm);
         }
 
         // Without degeneration slew rate and crossover are one: 7.62 V/µs for each megahertz.
-        Assert.Equal(7.620, SlewRate.Available(4.mA, InputPair.CapacitorFor(1.MHz, 1 / 23.6, V_T / 2.mA, 0.Ohm)).VoltsPerMicroseconds, 5e-4);
+        Assert.Equal(7.620, SlewRate.Available(4.mA, MillerLoop.CapacitorFor(InputPair.Transconductance(V_T / 2.mA, 0.Ohm), 1.MHz, 23.6.ratio)).VoltsPerMicroseconds, 5e-4);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using EightOhm.Feedback;
 using EightOhm.InputStages;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
@@ -28,7 +29,7 @@ public class PairCurrentChecks
 
     [Fact]
     public void The_capacitor_for_a_crossover() =>
-        Check.Computed(Reference.Read("pair-capacitor.csv"), r => InputPair.CapacitorFor(Cycles(r["f_x"]), r["B_fb"], Ohms(r["r_e"]), Ohms(r["R_deg"])), "C", 1e-6);
+        Check.Computed(Reference.Read("pair-capacitor.csv"), r => MillerLoop.CapacitorFor(InputPair.Transconductance(Ohms(r["r_e"]), Ohms(r["R_deg"])), Cycles(r["f_x"]), Gain.FromRatio(1 / r["B_fb"])), "C", 1e-6);
 
     [Fact]
     public void The_share_of_the_tail_current_that_a_sine_takes() =>

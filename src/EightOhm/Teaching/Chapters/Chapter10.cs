@@ -62,18 +62,19 @@ internal static class Chapter10
         var I_tail = n.Pick(4.mA, 3.mA, 5.mA);
         var R_deg = n.Pick(47.Ohm, 68.Ohm, 100.Ohm);
         var f_x = n.Pick(1.MHz, 1.2.MHz, 0.8.MHz);
-        var G = n.Pick(24.0, 20.0, 28.0);
+        var G = Gain.FromRatio(n.Pick(24.0, 20.0, 28.0));
         var r_e = Junction.ThermalVoltage(25.degC) / (I_tail / 2);
-        return Exercise.Ask($"A pair with a mirror, {I_tail} of tail current and {R_deg} in each emitter (25 °C), charges the compensation capacitor of an amplifier with a gain of {G}. The loop gain is one at {f_x}. What is the slew rate?", () => SlewRate.Available(I_tail, InputPair.CapacitorFor(f_x, 1 / G, r_e, R_deg)))
-            .Slip(SlewRate.Available(I_tail, InputPair.CapacitorFor(f_x, 1 / G, r_e, 0.Ohm)), "That is the slew rate without the resistors in the emitters.")
-            .Slip(InputPair.SlewRateOfHalf(I_tail, InputPair.CapacitorFor(f_x, 1 / G, r_e, R_deg)), "With a mirror the whole tail current reaches the capacitor.")
-            .Slip(SlewRate.Available(I_tail, InputPair.CapacitorFor(f_x, 1, r_e, R_deg)), "The loop gain has the divider in it: the capacitor is smaller by the gain.")
-            .Slip(SlewRate.Available(I_tail, InputPair.CapacitorFor(f_x, 1 / G, r_e, R_deg)) / (2 * pi), "A factor 2π is missing: the crossover is in hertz.")
+        ElectricConductance g_m = InputPair.Transconductance(r_e, R_deg), g_bare = InputPair.Transconductance(r_e, 0.Ohm);
+        return Exercise.Ask($"A pair with a mirror, {I_tail} of tail current and {R_deg} in each emitter (25 °C), charges the compensation capacitor of an amplifier with a gain of {G.Ratio}. The loop gain is one at {f_x}. What is the slew rate?", () => SlewRate.Available(I_tail, MillerLoop.CapacitorFor(g_m, f_x, G)))
+            .Slip(SlewRate.Available(I_tail, MillerLoop.CapacitorFor(g_bare, f_x, G)), "That is the slew rate without the resistors in the emitters.")
+            .Slip(InputPair.SlewRateOfHalf(I_tail, MillerLoop.CapacitorFor(g_m, f_x, G)), "With a mirror the whole tail current reaches the capacitor.")
+            .Slip(SlewRate.Available(I_tail, MillerLoop.CapacitorFor(g_m, f_x, 1.ratio)), "The loop gain has the divider in it: the capacitor is smaller by the gain.")
+            .Slip(SlewRate.Available(I_tail, MillerLoop.CapacitorFor(g_m, f_x, G)) / (2 * pi), "A factor 2π is missing: the crossover is in hertz.")
             .Hints(
                 "First the capacitor: transconductance over 2π times capacitance, divided by the gain, is the crossover.",
                 "The slew rate is tail current over capacitor.",
-                $"The capacitor is {InputPair.CapacitorFor(f_x, 1 / G, r_e, R_deg):3}.")
-            .Step(() => InputPair.CapacitorFor(f_x, 1 / G, r_e, R_deg));
+                $"The capacitor is {MillerLoop.CapacitorFor(g_m, f_x, G):3}.")
+            .Step(() => MillerLoop.CapacitorFor(g_m, f_x, G));
     }
 
     private static Exercise ThirdHarmonic(Numbers n)

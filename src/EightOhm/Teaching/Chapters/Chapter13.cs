@@ -114,7 +114,7 @@ internal static class Chapter13
                 [
                     Criterion.AtMost("noise", ThermalNoise.VoltageDensity(Parallel(R_f, R_g) + 2 * R_deg + r_e, T), e_most, "Fewer ohms: those of the divider count once, those in the emitters twice."),
                     Criterion.AtMost("dissipation of the upper resistor", V_f * V_f / R_f, P_most, "A larger divider: nearly the whole output stands across its upper resistor."),
-                    Criterion.AtLeast("slew rate", SlewRate.Available(I_tail, InputPair.CapacitorFor(f_x, 1 / G, r_e, R_deg)), SR_least, "More resistance in the emitters: it buys a smaller capacitor."),
+                    Criterion.AtLeast("slew rate", SlewRate.Available(I_tail, MillerLoop.CapacitorFor(InputPair.Transconductance(r_e, R_deg), f_x, Gain.FromRatio(G))), SR_least, "More resistance in the emitters: it buys a smaller capacitor."),
                 ];
             })
             .Hints(

@@ -1,8 +1,7 @@
-using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Runtime.Loader;
-using EightOhm.Display;
-using EightOhm.Notebook.Sources;
+using EightOhm.Cells;
+using EightOhm.Cells.Sources;
 using EightOhm.Record;
 using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
@@ -19,15 +18,11 @@ public static class NotebookExtension
     /// The same text is the package's extension.dib (a test compares).</remarks>
     public static string Script { get; } =
         $"""
-        {string.Join(' ', StandardUsings.All)}
+        {CellUsings.Script}
         EightOhm.Notebook.NotebookExtension.Load(Microsoft.DotNet.Interactive.KernelInvocationContext.Current.HandlingKernel.RootKernel);
         """;
 
     private static bool resolving;
-
-    /// <summary>The version of this build, as a notebook's package line names it.</summary>
-    public static string Version { get; } =
-        typeof(NotebookExtension).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
 
     /// <summary>Registers how everything of ours is shown, lets literals stand in shown expressions and quantities in texts, and greets in one line.</summary>
     /// <param name="kernel">The root kernel of the notebook.</param>
@@ -41,7 +36,7 @@ public static class NotebookExtension
             return;
         HostNoise.Hush(context);
         PlotlyInPage.Bring(context);
-        context.DisplayAs($"EightOhm {Version} is at hand: quantities, formulas, the record, charts.", "text/plain");
+        context.DisplayAs($"EightOhm {BuildVersion.Text} is at hand: quantities, formulas, the record, charts.", "text/plain");
     }
 
     private static void Attend(Kernel kernel)

@@ -42,7 +42,7 @@ public sealed class BadInputTests : IDisposable
 
     [Fact]
     public Task A_newer_package_than_this_tool_is_refused_with_both_versions() => RefusedAsync(
-        shop.Notebook("a", "#r \"nuget: EightOhm.Notebook, 99.1.0\""), [], "99.1.0", "this is eightohm " + EightOhm.Notebook.NotebookExtension.Version, "Update the tool");
+        shop.Notebook("a", "#r \"nuget: EightOhm.Notebook, 99.1.0\""), [], "99.1.0", "this is eightohm " + EightOhm.Cells.BuildVersion.Text, "Update the tool");
 
     [Theory]
     [InlineData("0")]

@@ -11,7 +11,7 @@ public sealed class Cells : IAsyncLifetime, IDisposable
     /// <summary>The tests that load the extension, one class after the other: formatters and the folder of records are one for the process.</summary>
     public const string Kernels = "kernels";
 
-    private static readonly string[] Assemblies = ["EightOhm", "EightOhm.Display", "EightOhm.Notebook", "UnitsNet", "MathNet.Numerics"];
+    private static readonly string[] Assemblies = ["EightOhm", "EightOhm.Display", "EightOhm.Cells", "EightOhm.Notebook", "UnitsNet", "MathNet.Numerics"];
 
     private readonly CSharpKernel _csharp = new();
     private readonly CompositeKernel _root;

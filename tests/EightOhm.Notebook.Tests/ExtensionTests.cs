@@ -15,7 +15,7 @@ public sealed partial class ExtensionTests(Cells cells) : IClassFixture<Cells>
         var shown = cells.Loaded.OfType<DisplayEvent>().SelectMany(e => e.FormattedValues).Where(f => f.Value.Length > 0).ToList();
         var greeting = Assert.Single(shown);
         Assert.DoesNotContain('\n', greeting.Value);
-        Assert.Contains(NotebookExtension.Version, greeting.Value, StringComparison.Ordinal);
+        Assert.Contains(EightOhm.Cells.BuildVersion.Text, greeting.Value, StringComparison.Ordinal);
     }
 
     [Fact]

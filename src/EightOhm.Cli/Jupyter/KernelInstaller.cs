@@ -1,5 +1,5 @@
 using EightOhm.Cli.Output;
-using EightOhm.Notebook;
+using EightOhm.Cells;
 using Spectre.Console;
 
 namespace EightOhm.Cli.Jupyter;
@@ -24,18 +24,18 @@ internal sealed class KernelInstaller(IAnsiConsole output)
             InPlace(Path.Combine(feed, Path.GetFileName(package)), File.ReadAllBytes(package));
         Write(kernels, KernelSpec.Text(program, feed, KernelProgram.Root()));
         Say($"The kernel .NET (C#) is in {Path.Combine(kernels, KernelFolders.Name)}.");
-        Say($"A notebook in any folder now begins with: #r \"nuget: EightOhm.Notebook, {NotebookExtension.Version}\"");
+        Say($"A notebook in any folder now begins with: #r \"nuget: EightOhm.Notebook, {BuildVersion.Text}\"");
         return ExitCode.Done;
     }
 
     private static string[] Packages(string? folder)
     {
         var from = folder ?? Path.Combine(AppContext.BaseDirectory, "feed");
-        var packages = Directory.Exists(from) ? Directory.GetFiles(from, $"EightOhm*.{NotebookExtension.Version}.nupkg") : [];
-        string[] needed = ["EightOhm", "EightOhm.Display", "EightOhm.Notebook"];
-        var missing = needed.Where(n => !packages.Any(p => Path.GetFileName(p) == $"{n}.{NotebookExtension.Version}.nupkg")).ToList();
+        var packages = Directory.Exists(from) ? Directory.GetFiles(from, $"EightOhm*.{BuildVersion.Text}.nupkg") : [];
+        string[] needed = ["EightOhm", "EightOhm.Display", "EightOhm.Cells", "EightOhm.Notebook"];
+        var missing = needed.Where(n => !packages.Any(p => Path.GetFileName(p) == $"{n}.{BuildVersion.Text}.nupkg")).ToList();
         return missing.Count == 0 ? packages : throw RunFailure.BadInput(
-            $"The folder '{from}' does not hold {string.Join(", ", missing)} {NotebookExtension.Version}. " +
+            $"The folder '{from}' does not hold {string.Join(", ", missing)} {BuildVersion.Text}. " +
             "Packages come with the tool EightOhm.Cli; in a clone make them with dotnet pack and say --feed artifacts/feed.");
     }
 

@@ -34,7 +34,7 @@ internal static class KernelSpec
             // The extension hears the signal; to the message of the other mode the host answers without stopping anything.
             ["interrupt_mode"] = "signal",
             ["env"] = environment,
-            ["metadata"] = new JsonObject { ["eightohm"] = EightOhm.Notebook.NotebookExtension.Version },
+            ["metadata"] = new JsonObject { ["eightohm"] = EightOhm.Cells.BuildVersion.Text },
         };
         return spec.ToJsonString(Indented) + "\n";
     }

@@ -1,7 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json.Nodes;
-using EightOhm.Notebook;
+using EightOhm.Cells;
 
 namespace EightOhm.Cli.Notebooks;
 
@@ -20,7 +20,7 @@ internal sealed record NotebookStamp(string Code, string Outputs, string Record)
     {
         var code = notebook.Cells.Where(c => c.IsCode).ToList();
         return new NotebookStamp(
-            Fingerprint([NotebookExtension.Version, .. code.Select(c => c.Source)]),
+            Fingerprint([BuildVersion.Text, .. code.Select(c => c.Source)]),
             Fingerprint(code.Select(c => c.Outputs.ToJsonString())),
             record);
     }

@@ -15,7 +15,7 @@ internal sealed class NotebookKernel : IDisposable
 {
     // What `#r "nuget: EightOhm.Notebook"` brings into a notebook elsewhere: our assemblies and what they stand on.
     private static readonly string[] Assemblies =
-        ["EightOhm", "EightOhm.Display", "EightOhm.Notebook", "UnitsNet", "MathNet.Numerics", "Plotly.NET", "FSharp.Core", "DynamicObj", "Giraffe.ViewEngine"];
+        ["EightOhm", "EightOhm.Display", "EightOhm.Cells", "EightOhm.Notebook", "UnitsNet", "MathNet.Numerics", "Plotly.NET", "FSharp.Core", "DynamicObj", "Giraffe.ViewEngine"];
 
     private readonly CompositeKernel root;
     private readonly CSharpKernel csharp;

@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using EightOhm.Cli.Notebooks;
-using EightOhm.Notebook;
+using EightOhm.Cells;
 
 namespace EightOhm.Cli.Running;
 
@@ -30,10 +30,10 @@ internal static partial class PackageDirectives
                         $"Allowed are {string.Join(", ", Ours)}; reference any other assembly by its file: #r \"folder/name.dll\".");
                 }
 
-                if (System.Version.TryParse(match.Groups["version"].Value, out var asked) && asked > System.Version.Parse(NotebookExtension.Version))
+                if (System.Version.TryParse(match.Groups["version"].Value, out var asked) && asked > System.Version.Parse(BuildVersion.Text))
                 {
                     throw RunFailure.BadInput(
-                        $"{notebook.FileLabel}, cell {cell.Number}, line {line}, asks for {match.Groups["package"].Value} {asked}; this is eightohm {NotebookExtension.Version}. " +
+                        $"{notebook.FileLabel}, cell {cell.Number}, line {line}, asks for {match.Groups["package"].Value} {asked}; this is eightohm {BuildVersion.Text}. " +
                         "Update the tool, or let the notebook ask for this version.");
                 }
             }

@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
 using EightOhm.Cli.Notebooks;
-using EightOhm.Notebook;
-using EightOhm.Notebook.Sources;
+using EightOhm.Cells;
+using EightOhm.Cells.Sources;
 
 namespace EightOhm.Cli.WhatIf;
 
@@ -23,7 +23,7 @@ internal sealed class NotebookGraphs
     private NotebookGraph Read(NotebookFile notebook)
     {
         var cells = notebook.Cells.Where(c => c.IsCode && !string.IsNullOrWhiteSpace(c.Source)).ToList();
-        return new NotebookGraph(cells, CellGraph.Read(cells.Select(c => c.Source), references.Value, NotebookExtension.Script));
+        return new NotebookGraph(cells, CellGraph.Read(cells.Select(c => c.Source), references.Value, CellUsings.Script));
     }
 }
 

@@ -1,6 +1,6 @@
 using EightOhm.Cli.Notebooks;
 using EightOhm.Cli.Running;
-using EightOhm.Notebook.Sources;
+using EightOhm.Cells.Sources;
 using EightOhm.Record;
 
 namespace EightOhm.Cli.WhatIf;

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Reflection;
 using System.Runtime.Loader;
-using EightOhm.Notebook;
-using EightOhm.Notebook.Sources;
+using EightOhm.Cells;
+using EightOhm.Cells.Sources;
 using EightOhm.Record;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -27,7 +27,7 @@ internal sealed class CompiledChapter
     {
         Text = text;
         this.cells = cells;
-        graph = new(() => CellGraph.Read(text.Cells, CellReferences.OfThisProcess(), NotebookExtension.Script));
+        graph = new(() => CellGraph.Read(text.Cells, CellReferences.OfThisProcess(), CellUsings.Script));
     }
 
     public ChapterText Text { get; }
@@ -38,7 +38,7 @@ internal sealed class CompiledChapter
     public static CompiledChapter Of(ChapterText text)
     {
         // The first line of the extension's script is its usings; the second loads it into a host, of which there is none here.
-        var usings = NotebookExtension.Script.Split('\n')[0]
+        var usings = CellUsings.Script.Split('\n')[0]
             + " using System; using System.Linq; using System.Collections.Generic; using System.Threading.Tasks;";
         CSharpCompilation? previous = null;
         var faults = new List<string>();

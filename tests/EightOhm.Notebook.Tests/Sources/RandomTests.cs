@@ -1,4 +1,4 @@
-using EightOhm.Notebook.Sources;
+using EightOhm.Cells.Sources;
 
 namespace EightOhm.Notebook.Tests.Sources;
 

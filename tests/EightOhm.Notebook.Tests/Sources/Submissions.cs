@@ -2,7 +2,7 @@ using System.Collections;
 using System.Globalization;
 using System.Reflection;
 using System.Runtime.Loader;
-using EightOhm.Notebook.Sources;
+using EightOhm.Cells.Sources;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 

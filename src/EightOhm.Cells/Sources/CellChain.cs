@@ -1,0 +1,40 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.Text;
+
+namespace EightOhm.Cells.Sources;
+
+/// <summary>Compiles the cells of a notebook one after the other, each seeing those before it, and runs none.</summary>
+internal sealed partial class CellChain(CellReferences references)
+{
+    private static readonly CSharpParseOptions Script = new(LanguageVersion.Latest, kind: SourceCodeKind.Script);
+    private CSharpCompilationOptions? _options;
+    private int _number;
+
+    /// <summary>The last cell that compiled.</summary>
+    public CSharpCompilation? Last { get; set; }
+
+    /// <summary>The text of a cell as the compiler takes it: lines for the kernel alone are blank, all others keep their numbers.</summary>
+    public static SyntaxTree Parse(string code) =>
+        CSharpSyntaxTree.ParseText(SourceText.From(KernelLine().Replace(LiteralLift.Rewrite(code), "")), Script);
+
+    /// <summary>Whether a cell has lines for another kernel, or brings code that is not in it.</summary>
+    public static bool IsForeign(string code) => OtherKernel().IsMatch(code);
+
+    /// <summary>Compiles the next cell; the chain stays as it is until <see cref="Last"/> is set.</summary>
+    public CSharpCompilation Compile(SyntaxTree tree)
+    {
+        // Private fields too: they say whether a type can change.
+        _options ??= new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, concurrentBuild: false, allowUnsafe: false, usings: references.Usings, metadataReferenceResolver: references.Resolver)
+            .WithMetadataImportOptions(MetadataImportOptions.All);
+        return CSharpCompilation.CreateScriptCompilation($"cell{(++_number).ToString(CultureInfo.InvariantCulture)}", tree, references.References, _options, Last, typeof(object));
+    }
+
+    [GeneratedRegex("^[ \\t]*(#r[ \\t]+\"nuget:.*|#i[ \\t].*|#!csharp[ \\t]*|#!time[ \\t]*)\\r?$", RegexOptions.Multiline)]
+    private static partial Regex KernelLine();
+
+    [GeneratedRegex("^[ \\t]*(#!(?!csharp[ \\t]*\\r?$|time[ \\t]*\\r?$)|#load[ \\t])", RegexOptions.Multiline)]
+    private static partial Regex OtherKernel();
+}

@@ -1,0 +1,53 @@
+using System.Collections.Frozen;
+using Microsoft.CodeAnalysis;
+
+namespace EightOhm.Cells.Sources;
+
+/// <summary>What cells are compiled against.</summary>
+/// <param name="References">The assemblies.</param>
+/// <param name="Usings">The namespaces that a cell sees without a using; in a static one its members too ("static X").</param>
+/// <param name="Rarely">Assemblies that cells seldom name: each one costs every cell time, so they are left out until a cell does not compile without them (<see cref="WithAll"/>).</param>
+/// <param name="Resolver">Finds the assemblies that a cell names itself; null when no cell may.</param>
+public sealed record CellReferences(IReadOnlyList<MetadataReference> References, IReadOnlyList<string> Usings, IReadOnlyList<MetadataReference>? Rarely = null, MetadataReferenceResolver? Resolver = null)
+{
+    private const string Kernel = "Microsoft.DotNet.Interactive";
+
+    // What the kernel itself brings in.
+    private static readonly string[] KernelUsings =
+        ["System", "System.IO", "System.Text", "System.Collections", "System.Collections.Generic", "System.Linq", "System.Threading.Tasks", Kernel, Kernel + ".Formatting"];
+
+    private static readonly string[] OurOwn = ["EightOhm", "UnitsNet", "Microsoft.DotNet.Interactive", "Plotly"];
+
+    private static readonly FrozenSet<string> Often = FrozenSet.Create(StringComparer.Ordinal,
+        "System.Private.CoreLib", "System.Runtime", "System.Collections", "System.Collections.Immutable", "System.Console", "System.Linq", "System.Linq.Expressions", "System.Memory", "System.Private.Uri",
+        "System.Runtime.Numerics", "System.Text.RegularExpressions", "System.Threading", "System.Threading.Tasks", "MathNet.Numerics", "Microsoft.AspNetCore.Html.Abstractions", "netstandard");
+
+    /// <summary>The same with what cells seldom name among the references; itself when there is nothing of that.</summary>
+    public CellReferences WithAll() => Rarely is { Count: > 0 } ? this with { References = [.. References, .. Rarely], Rarely = [] } : this;
+
+    /// <summary>All assemblies of this process's platform and application, and what a kernel brings in: for a host that holds EightOhm and the kernel.</summary>
+    /// <remarks>The assemblies that the process was started with, not those loaded: a reference assembly's types must be found where they lie.</remarks>
+    public static CellReferences OfThisProcess() =>
+        Sorted(((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator).Where(File.Exists).Select(path => MetadataReference.CreateFromFile(path)));
+
+    /// <summary>What <see cref="OfThisProcess"/> gives, and whatever else is loaded: for a kernel that was told to load EightOhm as a package.</summary>
+    public static CellReferences OfWhatIsLoaded()
+    {
+        var own = OfThisProcess();
+        var known = own.References.Concat(own.Rarely!).Select(r => Path.GetFileName(r.Display)).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var loaded = AppDomain.CurrentDomain.GetAssemblies()
+            .Where(a => !a.IsDynamic && a.Location.Length > 0 && known.Add(Path.GetFileName(a.Location)))
+            .Select(a => (MetadataReference)MetadataReference.CreateFromFile(a.Location));
+        return Sorted([.. own.References, .. own.Rarely!, .. loaded]);
+    }
+
+    private static CellReferences Sorted(IEnumerable<MetadataReference> all)
+    {
+        var often = all.ToLookup(r => IsOften(Path.GetFileNameWithoutExtension(r.Display!)));
+        // A host without the notebook kernel has none of its namespaces.
+        var usings = KernelUsings.Where(u => !u.StartsWith(Kernel, StringComparison.Ordinal) || often[true].Any(r => Path.GetFileNameWithoutExtension(r.Display!) == u));
+        return new([.. often[true]], [.. usings], [.. often[false]]);
+    }
+
+    private static bool IsOften(string name) => Often.Contains(name) || OurOwn.Any(o => name.StartsWith(o, StringComparison.Ordinal));
+}

@@ -12,14 +12,27 @@ namespace EightOhm.Cells.Editing;
 /// </remarks>
 public sealed class CellAssistant : IDisposable
 {
-    private readonly CellDesk _desk;
+    // Made when the first question comes, beside whoever asks.
+    private readonly Lazy<CellDesk> _desk;
 
     /// <summary>An assistant that has read no cell.</summary>
     /// <param name="references">What the cells are compiled against, such as <see cref="CellReferences.OfThisProcess"/>.</param>
     public CellAssistant(CellReferences references)
     {
         ArgumentNullException.ThrowIfNull(references);
-        _desk = new(references.WithAll());
+        // What cells seldom name too: a name that is there must not be called unknown.
+        _desk = new(() => new(references.WithAll()));
+    }
+
+    /// <summary>Reads the cells and the library beforehand, so that the first question is answered as quickly as the next.</summary>
+    /// <param name="before">Cells that questions will be asked behind, such as all of a chapter.</param>
+    /// <param name="ct">Stops it.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public async Task PrepareAsync(IReadOnlyList<string> before, CancellationToken ct = default)
+    {
+        await CompleteAsync(before, "1.", 2, ct).ConfigureAwait(false);
+        await CompleteAsync(before, "", 0, ct).ConfigureAwait(false);
+        await DiagnoseAsync(before, "Explain(() => 1.V)", ct).ConfigureAwait(false);
     }
 
     /// <summary>The names that may stand at the caret.</summary>
@@ -85,7 +98,11 @@ public sealed class CellAssistant : IDisposable
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _desk.Dispose();
+    public void Dispose()
+    {
+        if (_desk.IsValueCreated)
+            _desk.Value.Dispose();
+    }
 
     private Task<T> At<T>(IReadOnlyList<string> before, string text, int offset, T none, Func<Document, Task<T>> answer, CancellationToken ct)
     {
@@ -94,6 +111,6 @@ public sealed class CellAssistant : IDisposable
         if (offset < 0 || offset > text.Length)
             throw new ArgumentOutOfRangeException(nameof(offset), offset, $"The place must lie within the cell, 0 to {text.Length}; count letters from the cell's start.");
         // Away from the asking thread: the compiler works, it does not wait.
-        return Task.Run(() => CellChain.IsForeign(text) ? Task.FromResult(none) : answer(_desk.Document(before, text)), ct);
+        return Task.Run(async () => CellChain.IsForeign(text) ? none : await answer(await _desk.Value.DocumentAsync(before, text, ct).ConfigureAwait(false)).ConfigureAwait(false), ct);
     }
 }

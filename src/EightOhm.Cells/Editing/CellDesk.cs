@@ -1,4 +1,5 @@
-using System.Collections.Immutable;
+using System.Globalization;
+using System.Reflection;
 using EightOhm.Cells.Sources;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -20,7 +21,7 @@ internal sealed class CellDesk : IDisposable
     private readonly CSharpCompilationOptions _options;
     private readonly List<(string Text, ProjectId Project, DocumentId Document)> _chain = [];
     private Solution _solution;
-    private (string Text, int Before, Solution Solution, Document Document)? _hand;
+    private (string Text, ProjectId Before, Solution Laid, Document Document)? _hand;
 
     /// <summary>A desk without cells.</summary>
     /// <param name="references">What cells are compiled against.</param>
@@ -28,33 +29,39 @@ internal sealed class CellDesk : IDisposable
     {
         _references = DocumentedReferences.Of(references);
         _options = new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, usings: references.Usings, metadataReferenceResolver: references.Resolver);
-        _workspace = new(MefHostServices.Create(Services.Select(System.Reflection.Assembly.Load)));
+        _workspace = new(MefHostServices.Create(Services.Select(Assembly.Load)));
         _solution = _workspace.CurrentSolution;
         // What every cell sees without a using.
-        _solution = With(_solution, CellUsings.Script, null, out var project, out var document);
+        _solution = With(_solution, 0, CellUsings.Script, null, out var project, out var document);
         _chain.Add((CellUsings.Script, project, document));
     }
 
     /// <summary>The cell in hand as a document that stands on the cells before it.</summary>
     /// <param name="before">The texts of those, in order.</param>
     /// <param name="text">The text of the cell in hand; lines for a kernel alone are taken as blanks, all other letters keep their places.</param>
-    public Document Document(IReadOnlyList<string> before, string text)
+    /// <param name="ct">Stops it.</param>
+    public async Task<Document> DocumentAsync(IReadOnlyList<string> before, string text, CancellationToken ct)
     {
+        Solution laid;
+        ProjectId last;
         lock (_lock)
         {
             Lay(before);
-            if (_hand is { } hand && hand.Text == text && hand.Before == before.Count && hand.Solution == _solution)
+            (laid, last) = (_solution, _chain[before.Count].Project);
+            if (_hand is { } hand && hand.Text == text && hand.Before == last && hand.Laid == laid)
                 return hand.Document;
-            var solution = With(_solution, CellChain.Blanked(text), _chain[before.Count].Project, out _, out var id);
-            var document = solution.GetDocument(id)!;
-            _hand = (text, before.Count, _solution, document);
-            return document;
         }
+
+        // Here, not in the state with the cell in hand, which is another one with every letter: what is compiled now is kept for all that follow.
+        await laid.GetProject(last)!.GetCompilationAsync(ct).ConfigureAwait(false);
+        var document = With(laid, before.Count + 1, CellChain.Blanked(text), last, out _, out var id).GetDocument(id)!;
+        lock (_lock)
+            _hand = (text, last, laid, document);
+        return document;
     }
 
     /// <inheritdoc/>
     public void Dispose() => _workspace.Dispose();
-
 
     // As it is compiled: a cell with errors costs every later one time.
     private static string Earlier(string text) => CellChain.IsForeign(text) ? "" : CellChain.Blanked(LiteralLift.Rewrite(text));
@@ -74,17 +81,17 @@ internal sealed class CellDesk : IDisposable
             }
             else
             {
-                _solution = With(_solution, Earlier(before[i]), _chain[i].Project, out var project, out var document);
+                _solution = With(_solution, i + 1, Earlier(before[i]), _chain[i].Project, out var project, out var document);
                 _chain.Add((before[i], project, document));
             }
         }
     }
 
-    private Solution With(Solution solution, string text, ProjectId? before, out ProjectId project, out DocumentId document)
+    private Solution With(Solution solution, int position, string text, ProjectId? before, out ProjectId project, out DocumentId document)
     {
         project = ProjectId.CreateNewId();
         document = DocumentId.CreateNewId(project);
-        var name = $"cell{_chain.Count}";
+        var name = string.Create(CultureInfo.InvariantCulture, $"cell{position}");
         return solution
             .AddProject(ProjectInfo.Create(project, VersionStamp.Default, name, name, LanguageNames.CSharp, compilationOptions: _options, parseOptions: CellText.Script,
                 projectReferences: before is null ? [] : [new ProjectReference(before)], metadataReferences: _references, isSubmission: true))

@@ -1,10 +1,13 @@
 using System.Collections.Frozen;
 using System.Net;
+using EightOhm.Quantities;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.Completion;
 using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Microsoft.CodeAnalysis.Recommendations;
 using Microsoft.CodeAnalysis.Tags;
+using Microsoft.CodeAnalysis.Text;
 
 namespace EightOhm.Cells.Editing;
 
@@ -30,7 +33,7 @@ internal static class Completions
         if (found.ItemsList.Count == 0)
             return none;
         var text = await document.GetTextAsync(ct).ConfigureAwait(false);
-        var typed = text.ToString(Microsoft.CodeAnalysis.Text.TextSpan.FromBounds(found.Span.Start, Math.Max(found.Span.Start, offset)));
+        var typed = text.ToString(TextSpan.FromBounds(found.Span.Start, Math.Max(found.Span.Start, offset)));
         var symbols = await Symbols(document, offset, ct).ConfigureAwait(false);
         var ranked =
             from item in found.ItemsList
@@ -70,9 +73,23 @@ internal static class Completions
         var model = (await document.GetSemanticModelAsync(ct).ConfigureAwait(false))!;
         var root = (await document.GetSyntaxRootAsync(ct).ConfigureAwait(false))!;
         var all = await Recommender.GetRecommendedSymbolsAtPositionAsync(document, offset, cancellationToken: ct).ConfigureAwait(false);
-        return all.Select(s => (s.Name, Symbol: s))
+        return all.Concat(Initialised(model, root, offset)).Select(s => (s.Name, Symbol: s))
             .Concat(Signatures.ParametersAt(model, root, offset).Select(p => (Name: p.Name + ":", Symbol: (ISymbol)p)))
             .ToLookup(s => s.Name, s => s.Symbol, StringComparer.Ordinal);
+    }
+
+    // What may be set between the braces of new() { } and with { }.
+    private static IEnumerable<ISymbol> Initialised(SemanticModel model, SyntaxNode root, int offset)
+    {
+        if (offset == 0 || root.FindToken(offset - 1).Parent?.FirstAncestorOrSelf<InitializerExpressionSyntax>() is not { } braces || !braces.Span.Contains(offset - 1))
+            return [];
+        var type = braces.Parent switch
+        {
+            BaseObjectCreationExpressionSyntax made => model.GetTypeInfo(made).Type,
+            WithExpressionSyntax with => model.GetTypeInfo(with.Expression).Type,
+            _ => null,
+        };
+        return type is null ? [] : model.LookupSymbols(offset, type).Where(m => m is IPropertySymbol { SetMethod: not null } or IFieldSymbol);
     }
 
     private static async Task<string> Written(CompletionService service, Document document, CompletionItem item, ISymbol? symbol, CancellationToken ct)
@@ -90,11 +107,12 @@ internal static class Completions
 
     private static string Label(CompletionItem item) => IsArgument(item) ? item.DisplayText + ":" : item.DisplayText;
 
-    // The notebook's own, then the house's, then the quantities, then the rest.
+    // The notebook's own; the house's and the quantities it knows; others; the rest.
     private static int Origin(CompletionItem item, List<ISymbol> meant) => IsArgument(item) ? 0 : meant.Count == 0 ? 3 : meant.Min(Origin);
 
     private static int Origin(ISymbol symbol) =>
         ObjectMembers.Contains(symbol.Name) ? 3
+        : symbol is INamedTypeSymbol && QuantityKinds.Find(symbol.Name) is not null ? 1
         : !symbol.Locations.IsEmpty && symbol.Locations[0].IsInSource ? 0
         : symbol.ContainingAssembly?.Name is { } name ? name.StartsWith("EightOhm", StringComparison.Ordinal) ? 1 : name.StartsWith("UnitsNet", StringComparison.Ordinal) ? 2 : 3
         : symbol is INamespaceSymbol && symbol.ToDisplayString().StartsWith("EightOhm", StringComparison.Ordinal) ? 1 : 3;

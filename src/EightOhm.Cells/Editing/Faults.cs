@@ -7,6 +7,9 @@ namespace EightOhm.Cells.Editing;
 /// <summary>What the compiler has against a cell, at the places of the text as it is written.</summary>
 internal static class Faults
 {
+    // "string? s": a cell asks for no watch over nulls, and the mark does no harm.
+    private const string Annotation = "CS8632";
+
     /// <summary>The errors and warnings.</summary>
     /// <param name="document">The cell with its literals lifted, as it is compiled.</param>
     /// <param name="changes">What was changed for that.</param>
@@ -16,8 +19,9 @@ internal static class Faults
     {
         var model = (await document.GetSemanticModelAsync(ct).ConfigureAwait(false))!;
         var places = new TypedPlaces(changes);
-        return [.. model.GetDiagnostics(cancellationToken: ct)
-            .Where(d => d.Severity >= DiagnosticSeverity.Warning && !d.IsSuppressed && d.Location.IsInSource)
+        // An assembly that a cell names and nobody finds is told by the whole alone.
+        return [.. model.GetDiagnostics(cancellationToken: ct).Concat(model.Compilation.GetDeclarationDiagnostics(ct))
+            .Where(d => d.Severity >= DiagnosticSeverity.Warning && !d.IsSuppressed && d.Id != Annotation && d.Location.SourceTree == model.SyntaxTree)
             .Select(d => Of(d, places, text)).Distinct().OrderBy(f => f.From).ThenBy(f => f.To)];
     }
 

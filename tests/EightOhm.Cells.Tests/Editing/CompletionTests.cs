@@ -88,6 +88,21 @@ public sealed class CompletionTests(Asked asked) : IClassFixture<Asked>
     }
 
     [Theory]
+    [InlineData("var p = new Pair { Lo|ss = 1.W };")]
+    [InlineData("var q = pair with { Lo| };")]
+    public async Task Between_braces_what_may_be_set_stands_with_its_type(string cell)
+    {
+        string[] before = ["record Pair { /// <summary>What it burns.</summary>\n public Power Loss { get; init; } public int Count => 2; }", "var pair = new Pair();"];
+        var loss = The(await asked.Completed(cell, before), "Loss");
+        Assert.Equal(("property", "Power"), (loss.Kind, loss.Detail));
+        Assert.Contains("What it burns.", loss.Documentation, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_quantity_is_one_of_the_house() =>
+        Assert.Equal("Power", (await asked.Completed("design.Recall(out Powe|", asked.Supply)).Items[0].Label);
+
+    [Theory]
     [InlineData("ThermalNoise.vd|", "VoltageDensity")]
     [InlineData("ThermalNoise.dens|", "VoltageDensity")]
     [InlineData("thermaln|", "ThermalNoise")]

@@ -10,6 +10,7 @@ public sealed class FaultTests(Asked asked) : IClassFixture<Asked>
     [InlineData("#r \"nuget: EightOhm.Notebook, 0.1.0\"\nvar P = 100.W;")]
     [InlineData("var x = 3;\nx")]
     [InlineData("await Task.Delay(1);")]
+    [InlineData("string? name = null;")]
     [InlineData("")]
     [InlineData("#!python\nthis is not C#")]
     public async Task A_cell_that_runs_has_no_fault(string cell) =>
@@ -64,6 +65,14 @@ public sealed class FaultTests(Asked asked) : IClassFixture<Asked>
         var fault = Assert.Single(faults);
         Assert.Equal(("R_x", 2, true), (Cell[fault.From..fault.To], fault.Line, fault.IsError));
         Assert.Contains("'R_x'", fault.Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_assembly_that_nobody_finds_is_told()
+    {
+        const string Cell = "var a = 1;\n#r \"nowhere.dll\"\na";
+        var fault = Assert.Single(await asked.Diagnosed(Cell), f => f.Words.Contains("nowhere.dll", StringComparison.Ordinal));
+        Assert.Equal(2, fault.Line);
     }
 
     [Fact]

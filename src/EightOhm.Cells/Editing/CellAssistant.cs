@@ -16,7 +16,7 @@ public sealed class CellAssistant : IDisposable
     private readonly Lazy<CellDesk> _desk;
 
     /// <summary>An assistant that has read no cell.</summary>
-    /// <param name="references">What the cells are compiled against, such as <see cref="CellReferences.OfThisProcess"/>.</param>
+    /// <param name="references">What the cells are compiled against, such as <see cref="CellReferences.OfThisProcess"/>; with a resolver where cells may name assemblies by their files.</param>
     public CellAssistant(CellReferences references)
     {
         ArgumentNullException.ThrowIfNull(references);

@@ -1,4 +1,6 @@
+using EightOhm.Cells.Compiling;
 using EightOhm.Cells.Editing;
+using EightOhm.Cells.Sources;
 
 namespace EightOhm.Cells.Tests.Editing;
 
@@ -68,10 +70,13 @@ public sealed class FaultTests(Asked asked) : IClassFixture<Asked>
     }
 
     [Fact]
-    public async Task An_assembly_that_nobody_finds_is_told()
+    public async Task An_assembly_that_a_cell_names_is_looked_for_in_the_notebooks_folder()
     {
-        const string Cell = "var a = 1;\n#r \"nowhere.dll\"\na";
-        var fault = Assert.Single(await asked.Diagnosed(Cell), f => f.Words.Contains("nowhere.dll", StringComparison.Ordinal));
+        using var assistant = new CellAssistant(CellReferences.OfThisProcess() with { Resolver = new FileReferences(AppContext.BaseDirectory) });
+        Assert.Empty(await assistant.DiagnoseAsync([], "#r \"xunit.core.dll\"\nvar fact = new Xunit.FactAttribute();"));
+        Assert.Empty(await assistant.DiagnoseAsync(["#r \"xunit.core.dll\"\nvar fact = new Xunit.FactAttribute();"], "var skip = fact.Skip;"));
+        var fault = Assert.Single(await assistant.DiagnoseAsync([], "// mine\n#r \"nowhere.dll\"\nvar a = 1;"));
+        Assert.Contains("nowhere.dll", fault.Words, StringComparison.Ordinal);
         Assert.Equal(2, fault.Line);
     }
 

@@ -208,9 +208,9 @@ async function anotherWindow() {
 
 const showKeys = hearKeys(page);
 const deeds = {
+  stop: button("Stop", page.stop, { class: "stop" }),
   chapter: button("Calculate the chapter", () => calculateAll("chapter")),
   design: button("Calculate the design", () => calculateAll("design")),
-  stop: button("Stop", page.stop, { class: "stop" }),
   code: button("Open all code", () => { chapter?.openAll(!chapter.codeIsOpen); tellDeeds(); }),
   save: button("Save", page.save, { class: "save" }),
   saved: button("as saved", () => notice({
@@ -221,6 +221,7 @@ const deeds = {
   keys: button("Keys", showKeys, { "aria-haspopup": "dialog" }),
 };
 part("deeds").append(...Object.values(deeds));
+part("chapter").addEventListener("click", event => { if (event.target.closest(".fold")) tellDeeds(); });
 
 function tellDeeds() {
   const isRunning = chapter?.isRunning || sheet.isBusy || kernel?.state === "starting", unsaved = folder?.unsaved === true;
@@ -229,7 +230,7 @@ function tellDeeds() {
   deeds.save.classList.toggle("wanted", unsaved);
   deeds.saved.disabled = !unsaved;
   say(deeds.code, chapter?.codeIsOpen && chapter.views.size ? "Fold all code" : "Open all code");
-  say(part("saved"), [folder ? (unsaved ? "changed, not saved" : "as saved") : "", kernel && kernel.state !== "ready" ? kernel.words || { starting: "getting ready to calculate" }[kernel.state] || "" : ""].filter(Boolean).join(" · "));
+  say(part("saved"), [folder ? (unsaved ? "changed, not saved" : "all saved") : "", kernel && kernel.state !== "ready" ? kernel.words || { starting: "getting ready to calculate" }[kernel.state] || "" : ""].filter(Boolean).join(" · "));
 }
 
 window.addEventListener("beforeunload", event => { if (chapter?.isAhead) event.preventDefault(); });

@@ -139,7 +139,7 @@ class Design {
 
   #movedItem(one) {
     const chain = one.chain || [];
-    return make("li", { class: one.state || "" },
+    return make("li", { class: `${one.kind} ${one.state || ""}` },
       make("span", { class: "what", html: one.symbol }), this.#change(one.before, one.now),
       one.state ? make("span", { class: "state", text: stateWords[one.state] || one.state }) : null,
       chain.length > 2 ? make("span", { class: "chain" }, make("span", { class: "unseen", text: "by way of " }), ...chain.slice(0, -1).flatMap((name, i) => i ? [" → ", this.#symbol(name)] : [this.#symbol(name)]), " →") : null);

@@ -172,7 +172,7 @@ export function makeEditor(parent, { text, label, isCode, onChange, onLeave, onC
           { key: "Escape", run: closeSignature },
           { key: "Escape", run: () => { onLeave(); return true; } },
         ]),
-        EditorView.contentAttributes.of({ "aria-label": label, spellcheck: isCode ? "false" : "true" }),
+        EditorView.contentAttributes.of({ "aria-label": label, tabindex: "0", spellcheck: isCode ? "false" : "true" }),
         EditorView.updateListener.of(update => { if (update.docChanged && !update.transactions.some(t => t.annotation(fromOutside))) onChange(view.state.doc.toString()); }),
       ],
     }),

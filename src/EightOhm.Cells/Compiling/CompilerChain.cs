@@ -43,6 +43,8 @@ internal sealed class CompilerChain
     /// <param name="source">The cell.</param>
     public CompiledCell Next(CellSource source)
     {
+        if (CellChain.IsForeign(source.Code))
+            return new CompiledCell(source.Key, source.Slot, [], [], false, false, [], [], null, [new(1, "A line that begins with #! or #load is for another kernel; this host runs C# alone.")]);
         var compiled = Compile(source);
         if (!compiled.Cell.Compiled && references.WithAll() is var all && all != references)
         {
@@ -95,7 +97,7 @@ internal sealed class CompilerChain
             previous = Script(CellUsings.Script, "usings", 0, previous);
         }
 
-        var code = PackageLines.Remove(source.Code);
+        var code = CellChain.Blanked(source.Code);
         var (steps, missing) = CellFormulas.Of(code, text => Script(text, "formulas", source.Slot, previous));
         var lifted = TextLift.Rewrite(CellText.With(code, [.. LiteralLift.Changes(code), .. steps]));
         return (Script(lifted, $"cell-{source.Key}", source.Slot, previous), missing);

@@ -1,4 +1,4 @@
-namespace EightOhm.Notebook.Tests.Sources;
+namespace EightOhm.Cells.Tests.Sources;
 
 /// <summary>Branches, loops, exceptions.</summary>
 internal static class Control

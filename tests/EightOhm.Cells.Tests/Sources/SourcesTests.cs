@@ -1,4 +1,4 @@
-namespace EightOhm.Notebook.Tests.Sources;
+namespace EightOhm.Cells.Tests.Sources;
 
 /// <summary>What a computed entry hangs on: the expected set is found exactly, and running the cells with each input moved shows that it lacks none.</summary>
 /// <remarks>In one collection with the other tests that run cells: the stub library's records are one for the process.</remarks>

@@ -1,7 +1,4 @@
-using EightOhm.Cells;
-using EightOhm.Notebook;
-
-namespace EightOhm.Notebook.Tests;
+namespace EightOhm.Cells.Tests;
 
 public sealed class LiteralLiftTests
 {

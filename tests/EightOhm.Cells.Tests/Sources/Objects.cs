@@ -1,4 +1,4 @@
-namespace EightOhm.Notebook.Tests.Sources;
+namespace EightOhm.Cells.Tests.Sources;
 
 /// <summary>Collections, objects of cells' own types, objects of libraries.</summary>
 internal static class Objects

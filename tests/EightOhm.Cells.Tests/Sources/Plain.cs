@@ -1,4 +1,4 @@
-namespace EightOhm.Notebook.Tests.Sources;
+namespace EightOhm.Cells.Tests.Sources;
 
 /// <summary>Variables, expressions, strings.</summary>
 internal static class Plain

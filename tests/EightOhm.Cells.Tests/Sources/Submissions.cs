@@ -6,7 +6,7 @@ using EightOhm.Cells.Sources;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 
-namespace EightOhm.Notebook.Tests.Sources;
+namespace EightOhm.Cells.Tests.Sources;
 
 /// <summary>The cells of a case compiled once, each to be called as often as wanted, in any order: a kernel of our own.</summary>
 internal sealed class Submissions : IDisposable

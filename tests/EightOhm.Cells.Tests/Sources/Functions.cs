@@ -1,4 +1,4 @@
-namespace EightOhm.Notebook.Tests.Sources;
+namespace EightOhm.Cells.Tests.Sources;
 
 /// <summary>Functions, closures, LINQ.</summary>
 internal static class Functions

@@ -1,6 +1,6 @@
 using EightOhm.Cells.Sources;
 
-namespace EightOhm.Notebook.Tests.Sources;
+namespace EightOhm.Cells.Tests.Sources;
 
 /// <summary>Made-up notebooks, read and run: no source is missed, and running again only what the graph says gives what running all gives.</summary>
 [Collection("stub library")]

@@ -1,7 +1,7 @@
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 
-namespace EightOhm.Notebook.Tests.Sources;
+namespace EightOhm.Cells.Tests.Sources;
 
 /// <summary>A small library in the house's namespaces, with the record's verbs over plain numbers, so that a case is a few lines and can be run.</summary>
 internal static class StubLibrary

@@ -1,4 +1,4 @@
-namespace EightOhm.Notebook.Tests.Sources;
+namespace EightOhm.Cells.Tests.Sources;
 
 /// <summary>Notebooks made up from a seed: variables, lists, functions, closures, objects, loops, branches, exceptions, mixed as they come.</summary>
 internal sealed class RandomNotebook(int seed)

@@ -1,4 +1,4 @@
-namespace EightOhm.Notebook.Tests.Sources;
+namespace EightOhm.Cells.Tests.Sources;
 
 /// <summary>Calls into libraries: the house's own change nothing but what is made to change, others may change all.</summary>
 internal static class Library

@@ -1,6 +1,6 @@
 using EightOhm.Cells.Sources;
 
-namespace EightOhm.Notebook.Tests.Sources;
+namespace EightOhm.Cells.Tests.Sources;
 
 /// <summary>A few cells over the stub library: read for their sources, and run with each input moved, which is the truth.</summary>
 internal sealed class Case(params IEnumerable<string> cells)

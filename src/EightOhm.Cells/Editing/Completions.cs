@@ -111,7 +111,7 @@ internal static class Completions
     private static int Origin(CompletionItem item, List<ISymbol> meant) => IsArgument(item) ? 0 : meant.Count == 0 ? 3 : meant.Min(Origin);
 
     private static int Origin(ISymbol symbol) =>
-        ObjectMembers.Contains(symbol.Name) ? 3
+        ObjectMembers.Contains(symbol.Name) || symbol is IMethodSymbol { ReducedFrom.Parameters: [{ Type.SpecialType: SpecialType.System_Object }, ..] } ? 3
         : symbol is INamedTypeSymbol && QuantityKinds.Find(symbol.Name) is not null ? 1
         : !symbol.Locations.IsEmpty && symbol.Locations[0].IsInSource ? 0
         : symbol.ContainingAssembly?.Name is { } name ? name.StartsWith("EightOhm", StringComparison.Ordinal) ? 1 : name.StartsWith("UnitsNet", StringComparison.Ordinal) ? 2 : 3

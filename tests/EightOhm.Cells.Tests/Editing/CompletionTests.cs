@@ -50,7 +50,8 @@ public sealed class CompletionTests(Asked asked) : IClassFixture<Asked>
         Assert.Equal(("method", "(ElectricCurrent I) → ElectricPotential"), (drop.Kind, drop.Detail));
         Assert.Contains("The drop of one diode at a current", drop.Documentation, StringComparison.Ordinal);
         Assert.Contains("MaxReverseVoltage", Labels(answer));
-        Assert.Equal("GetType", Labels(answer).Where(l => l is "GetType" or "DropAt").Last());
+        // What every value has stands behind what this one has.
+        Assert.Equal("SlopeResistance", Labels(answer).Where(l => l is "Display" or "GetType" or "SlopeResistance").First());
     }
 
     [Fact]

@@ -10,14 +10,15 @@ namespace EightOhm.Browser.Tests;
 public sealed class PackageTests(JupyterFixture jupyter)
 {
     [Fact]
-    public void Pack_makes_the_three_packages_and_the_tool() =>
-        Assert.Equal(["EightOhm.", "EightOhm.Cli.", "EightOhm.Display.", "EightOhm.Notebook."],
+    public void Pack_makes_the_four_packages_and_the_tool() =>
+        Assert.Equal(["EightOhm.", "EightOhm.Cells.", "EightOhm.Cli.", "EightOhm.Display.", "EightOhm.Notebook."],
             Directory.EnumerateFiles(jupyter.Feed).Select(path => Path.GetFileName(path).Replace($"{Clone.Version}.nupkg", "", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
 
     [Theory]
     [InlineData("EightOhm", "MathNet.Numerics UnitsNet")]
     [InlineData("EightOhm.Display", "EightOhm Plotly.NET")]
-    [InlineData("EightOhm.Notebook", "EightOhm.Display")]
+    [InlineData("EightOhm.Cells", "EightOhm.Display")]
+    [InlineData("EightOhm.Notebook", "EightOhm.Cells")]
     public void A_package_asks_for_its_neighbours_only(string package, string neighbours)
     {
         using var archive = Open(package);
@@ -29,6 +30,7 @@ public sealed class PackageTests(JupyterFixture jupyter)
     [Theory]
     [InlineData("EightOhm")]
     [InlineData("EightOhm.Display")]
+    [InlineData("EightOhm.Cells")]
     [InlineData("EightOhm.Notebook")]
     public void A_package_brings_one_assembly_with_its_documentation_beside_it(string package)
     {
@@ -40,6 +42,7 @@ public sealed class PackageTests(JupyterFixture jupyter)
     [Theory]
     [InlineData("EightOhm")]
     [InlineData("EightOhm.Display")]
+    [InlineData("EightOhm.Cells")]
     [InlineData("EightOhm.Notebook")]
     [InlineData("EightOhm.Cli")]
     public void A_package_says_what_it_is_and_where_it_comes_from(string package)
@@ -63,6 +66,7 @@ public sealed class PackageTests(JupyterFixture jupyter)
     [InlineData("EightOhm", "buildTransitive/EightOhm.props")]
     [InlineData("EightOhm", "licenses/analyzers/LICENSE-analyzers.txt")]
     [InlineData("EightOhm.Display", "licenses/LICENSE-maths-font.txt")]
+    [InlineData("EightOhm.Cli", "tools/net10.0/any/feed/EightOhm.Cells.VERSION.nupkg")]
     [InlineData("EightOhm.Cli", "tools/net10.0/any/feed/EightOhm.Notebook.VERSION.nupkg")]
     public void A_package_holds(string package, string file)
     {

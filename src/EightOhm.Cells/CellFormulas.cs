@@ -2,7 +2,6 @@ using EightOhm.Generators;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
-using Microsoft.CodeAnalysis.Scripting;
 using Microsoft.CodeAnalysis.Text;
 
 namespace EightOhm.Cells;
@@ -12,13 +11,13 @@ internal static class CellFormulas
 {
     /// <summary>The steps that are put behind the formulas of a cell, and what keeps others from having any.</summary>
     /// <param name="code">The cell's code.</param>
-    /// <param name="before">What the kernel ran before it; null if nothing.</param>
+    /// <param name="compile">Compiles a text behind the cells before it.</param>
     /// <returns>The text to put in, on the line where the formula ends, and a sentence for each formula without steps.</returns>
-    public static (IReadOnlyList<TextChange> Changes, IReadOnlyList<string> Missing) Of(string code, Script? before)
+    public static (IReadOnlyList<TextChange> Changes, IReadOnlyList<string> Missing) Of(string code, Func<string, Compilation> compile)
     {
-        if (before is null || !code.Contains("[Formula", StringComparison.Ordinal))
+        if (!code.Contains("[Formula", StringComparison.Ordinal))
             return ([], []);
-        var compilation = before.ContinueWith(code, before.Options).GetCompilation();
+        var compilation = compile(code);
         if (compilation.SyntaxTrees.LastOrDefault() is not { } tree || tree.GetDiagnostics().Any(d => d.Severity == DiagnosticSeverity.Error))
             return ([], []);
         var (written, missing) = (new List<TextChange>(), new List<string>());

@@ -55,13 +55,15 @@ public static class NotebookExtension
             }
 
             var reading = live.Read(submit.Code);
-            var (steps, missing) = CellFormulas.Of(submit.Code, csharp.ScriptState?.Script);
+            var (steps, missing) = csharp.ScriptState?.Script is { } before
+                ? CellFormulas.Of(submit.Code, text => before.ContinueWith(text, before.Options).GetCompilation())
+                : ([], []);
             foreach (var sentence in missing)
                 context.DisplayAs(sentence, "text/plain");
             // The command must stay itself: what another command shows would not be told as this cell's.
             if (TextLift.Rewrite(CellText.With(submit.Code, [.. LiteralLift.Changes(submit.Code), .. steps])) is var code && !ReferenceEquals(code, submit.Code))
                 SetCode(submit, code);
-            CellSources.Current = new LiveSources.OfCell(reading);
+            CellSources.Current = SourcesOfCell.Of(reading);
             var failed = new Failure();
             using (page ? Interrupts.Begin(context.CancellationToken) : null)
             using (context.KernelEvents.Subscribe(failed))

@@ -46,7 +46,7 @@ public sealed partial class BookTests : IDisposable
     [Fact]
     public async Task HTML_outputs_stand_as_they_are_and_text_is_escaped()
     {
-        shop.Notebook("a", "using Microsoft.DotNet.Interactive;\nKernel.HTML(\"<b>bold</b>\")", "\"<i>text</i>\"");
+        shop.Notebook("a", "HTML(\"<b>bold</b>\")", "\"<i>text</i>\"");
 
         await shop.RunAsync(shop.Notebooks);
 

@@ -38,7 +38,7 @@ public sealed class SaveTests : IDisposable
     {
         var notebook = shop.Notebook(
             "a",
-            "using Microsoft.DotNet.Interactive;\nvar shown = KernelInvocationContext.Current.DisplayAs(\"before\", \"text/plain\");\nConsole.Write(\"after\");",
+            "var shown = \"before\".DisplayAs(\"text/plain\");\nConsole.Write(\"after\");",
             "shown.Update(\"now\");");
 
         await shop.RunAsync(shop.Notebooks, "--save");
@@ -52,7 +52,7 @@ public sealed class SaveTests : IDisposable
     public async Task JSON_values_stay_objects()
     {
         var notebook = shop.Notebook(
-            "a", "using Microsoft.DotNet.Interactive;\nKernelInvocationContext.Current.DisplayAs(\"{\\\"a\\\":1}\", \"application/vnd.x+json\");");
+            "a", "\"{\\\"a\\\":1}\".DisplayAs(\"application/vnd.x+json\");");
 
         await shop.RunAsync(shop.Notebooks, "--save");
 
@@ -63,7 +63,7 @@ public sealed class SaveTests : IDisposable
     public async Task A_value_that_only_claims_to_be_JSON_is_kept_as_text()
     {
         var notebook = shop.Notebook(
-            "a", "using Microsoft.DotNet.Interactive;\nKernelInvocationContext.Current.DisplayAs(\"{\", \"application/json\");");
+            "a", "\"{\".DisplayAs(\"application/json\");");
 
         Assert.Equal(0, (await shop.RunAsync(shop.Notebooks, "--save")).Code);
 

@@ -1,3 +1,4 @@
+using EightOhm.Cells;
 using EightOhm.Notebook;
 
 namespace EightOhm.Notebook.Tests;

@@ -1,3 +1,5 @@
+using EightOhm.Cells;
+
 namespace EightOhm.Notebook.Tests;
 
 public class TextLiftTests

@@ -44,8 +44,9 @@ public sealed record CellReferences(IReadOnlyList<MetadataReference> References,
     private static CellReferences Sorted(IEnumerable<MetadataReference> all)
     {
         var often = all.ToLookup(r => IsOften(Path.GetFileNameWithoutExtension(r.Display!)));
-        // A host without the notebook kernel has none of its namespaces.
-        var usings = KernelUsings.Where(u => !u.StartsWith(Kernel, StringComparison.Ordinal) || often[true].Any(r => Path.GetFileNameWithoutExtension(r.Display!) == u));
+        // A host without the notebook kernel has none of its namespaces, and shows values by a class of ours.
+        var isKernel = often[true].Any(r => Path.GetFileNameWithoutExtension(r.Display!) == Kernel);
+        var usings = isKernel ? KernelUsings : KernelUsings.Where(u => !u.StartsWith(Kernel, StringComparison.Ordinal)).Append(typeof(Running.CellHelpers).FullName!);
         return new([.. often[true]], [.. usings], [.. often[false]]);
     }
 

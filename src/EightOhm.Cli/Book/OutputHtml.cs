@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json.Nodes;
+using EightOhm.Cells;
 using EightOhm.Cli.Notebooks;
 
 namespace EightOhm.Cli.Book;

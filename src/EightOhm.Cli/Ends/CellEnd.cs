@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using EightOhm.Cells;
+using EightOhm.Cells.Running;
 using EightOhm.Cli.Notebooks;
 using EightOhm.Display;
 

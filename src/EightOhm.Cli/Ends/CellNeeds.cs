@@ -1,6 +1,6 @@
+using EightOhm.Cells.Sources;
 using EightOhm.Cli.Notebooks;
 using EightOhm.Cli.WhatIf;
-using EightOhm.Cells.Sources;
 using EightOhm.Record;
 
 namespace EightOhm.Cli.Ends;

@@ -1,5 +1,5 @@
-using EightOhm.Cli.Output;
 using EightOhm.Cells;
+using EightOhm.Cli.Output;
 using Spectre.Console;
 
 namespace EightOhm.Cli.Jupyter;

@@ -48,8 +48,8 @@ internal sealed class CellHtml
         _ => "never",
     };
 
-    /// <summary>What a running cell has printed so far.</summary>
-    public static string Printed(string text) => $"<pre>{PageTemplate.Escape(PlainText.Of(text))}</pre>";
+    /// <summary>What a running cell has shown so far.</summary>
+    public static string SoFar(JsonArray outputs) => string.Concat(OutputHtml.Each(outputs, "").Select(CleanOutput.Of));
 
     private static string Text(LiveChapter chapter, LiveCell cell)
     {

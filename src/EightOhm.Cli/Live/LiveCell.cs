@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using EightOhm.Cells;
 using EightOhm.Cli.Ends;
 using EightOhm.Cli.Notebooks;
 

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text.Json.Nodes;
+using EightOhm.Cells;
 using EightOhm.Cli.Book;
 using EightOhm.Cli.Notebooks;
 

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.Json.Nodes;
+using EightOhm.Cells.Running;
 using EightOhm.Cells.Sources;
 using EightOhm.Cli.Ends;
 using EightOhm.Cli.Live.Cells;
@@ -408,9 +409,9 @@ internal sealed partial class Workbench
             using (stop)
             {
                 var process = ProcessOf(folder);
-                var keys = process.Prepare(chapter.Id, view.Texts);
                 // What it needs and is not there runs first: other texts before it, or a process that is gone.
                 var at = view.IndexOf(cell);
+                var keys = process.Prepare(chapter.File, view.Texts, at);
                 var target = view.Needed(at).Append(at).First(i => i == at || !IsAlive(view.Cells[i], keys[i], process));
                 await RunAsync(folder, view, target, keys[target], process, stop.Token);
                 lock (bench.gate)
@@ -442,7 +443,7 @@ internal sealed partial class Workbench
             CellRun run;
             try
             {
-                run = await process.RunAsync(view.Chapter.Id, at, at + 1, told => Told(view.Chapter, cell, told), stop);
+                run = await process.RunAsync(view.Chapter.File, at, at + 1, told => Told(view.Chapter, cell, told), stop);
             }
             finally
             {
@@ -535,8 +536,8 @@ internal sealed partial class Workbench
 
         private void Told(LiveChapter chapter, LiveCell cell, CellTold told)
         {
-            if (told.Printed is { } text)
-                bench.Tell(new JsonObject { ["type"] = "printed", ["chapter"] = chapter.Id, ["cell"] = cell.Id, ["html"] = CellHtml.Printed(text) });
+            if (told.SoFar is { } shown)
+                bench.Tell(new JsonObject { ["type"] = "printed", ["chapter"] = chapter.Id, ["cell"] = cell.Id, ["html"] = CellHtml.SoFar(shown) });
             else
                 bench.Tell(new JsonObject { ["type"] = "progress", ["chapter"] = chapter.Id, ["cell"] = cell.Id, ["fraction"] = told.Fraction });
         }

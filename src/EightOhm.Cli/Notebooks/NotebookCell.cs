@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using EightOhm.Cells;
 
 namespace EightOhm.Cli.Notebooks;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using EightOhm.Cells.Running;
 using EightOhm.Cli.Ends;
 using EightOhm.Cli.Notebooks;
 using EightOhm.Cli.Watching;
@@ -8,10 +9,10 @@ namespace EightOhm.Cli.Running;
 
 /// <summary>Runs one notebook's cells in order, passes over those that need what a failed cell was to give, and watches the time.</summary>
 /// <param name="notebook">The notebook.</param>
-/// <param name="kernel">Its kernel; null when none of its cells is to run.</param>
+/// <param name="program">Its cells as they run; null when none of them is to run.</param>
 /// <param name="run">What it shares with the others.</param>
 /// <param name="progress">Tells how it goes.</param>
-internal sealed class NotebookRun(NotebookFile notebook, NotebookKernel? kernel, RunContext run, RunProgress progress)
+internal sealed class NotebookRun(NotebookFile notebook, NotebookProgram? program, RunContext run, RunProgress progress)
 {
     // A loop of ours stops within a fifth of this; a loop of the cell's own is left behind when it is over.
     private static readonly TimeSpan Grace = TimeSpan.FromMilliseconds(500);
@@ -75,8 +76,9 @@ internal sealed class NotebookRun(NotebookFile notebook, NotebookKernel? kernel,
 
     private async Task<CellOutcome> OutcomeAsync(CellPlace place, int count, CancellationToken cancellation)
     {
+        var compiled = await Stage.RunAsync($"Compiling {place.InFile}", Stage.LimitOf(run.Limit), _ => program!.Compiled(place.Cell), cancellation);
         Watched.At(place.InFile);
-        var running = Task.Run(() => kernel!.RunAsync(place.Cell.Source, count, cancellation, progress.Inside), CancellationToken.None);
+        var running = program!.RunAsync(compiled, count, cancellation, progress.Inside);
         try
         {
             return await running.WaitAsync(run.Limit, cancellation);

@@ -1,11 +1,10 @@
 using EightOhm.Cli.Notebooks;
-using Microsoft.DotNet.Interactive.Formatting;
 using Spectre.Console;
 
 namespace EightOhm.Cli.Running;
 
-/// <summary>Runs the notebooks one after the other, each in its own folder and in a kernel of its own.</summary>
-internal sealed class NotebookRuns(IAnsiConsole console, RecordCopies copies, KernelQueue kernels, RunContext run)
+/// <summary>Runs the notebooks one after the other, each in its own folder and with variables of its own.</summary>
+internal sealed class NotebookRuns(IAnsiConsole console, RecordCopies copies, NotebookPrograms programs, RunContext run)
 {
     public Task ExecuteAsync(CancellationToken cancellation) => RunProgress.ShowAsync(console, async progress =>
     {
@@ -13,13 +12,13 @@ internal sealed class NotebookRuns(IAnsiConsole console, RecordCopies copies, Ke
         var home = Environment.CurrentDirectory;
         try
         {
-            var all = copies.All.SelectMany(c => c.Home.Notebooks).ToList();
+            programs.Begin(copies.All.SelectMany(c => c.Home.Notebooks).Where(run.Plan.Runs));
             foreach (var copy in copies.All)
             {
                 Environment.CurrentDirectory = copy.Home.Path;
                 using var entered = copy.Enter();
                 foreach (var notebook in copy.Home.Notebooks)
-                    await ExecuteAsync(notebook, all.Skip(all.IndexOf(notebook) + 1), progress, cancellation);
+                    await ExecuteAsync(notebook, progress, cancellation);
             }
         }
         finally
@@ -28,12 +27,9 @@ internal sealed class NotebookRuns(IAnsiConsole console, RecordCopies copies, Ke
         }
     });
 
-    private async Task ExecuteAsync(NotebookFile notebook, IEnumerable<NotebookFile> after, RunProgress progress, CancellationToken cancellation)
+    private async Task ExecuteAsync(NotebookFile notebook, RunProgress progress, CancellationToken cancellation)
     {
-        // What a notebook tells the formatters is process-wide; the next one starts without it.
-        Formatter.ResetToDefault();
-        var kernel = run.Plan.Runs(notebook) ? await kernels.TakeAsync(more: after.Any(run.Plan.Runs), cancellation) : null;
-        await new NotebookRun(notebook, kernel, run, progress).ExecuteAsync(cancellation);
-        kernel?.Dispose();
+        await new NotebookRun(notebook, run.Plan.Runs(notebook) ? programs.Of(notebook) : null, run, progress).ExecuteAsync(cancellation);
+        programs.Release(notebook);
     }
 }

@@ -15,8 +15,7 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
     /// <returns>The exit code.</returns>
     public async Task<int> RunAsync(RunRequest request, CancellationToken cancellation)
     {
-        // Most of the wait for a first cell is the compiler's start: it starts while the files are read and checked.
-        using var kernels = new KernelQueue();
+        using var programs = new NotebookPrograms();
 
         Say(SaveRecovery.Around(request.Notebooks, Disk.Real));
         var tree = await StageAsync("Reading the notebooks", () => Read(request));
@@ -31,7 +30,7 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
             return (moved, new RerunPlanner(copies, graphs).Make(moved, request.Full));
         });
         var run = new RunContext(plan, new CellNeeds(graphs), log, copies.Lose, request.Limit);
-        await new NotebookRuns(console, copies, kernels, run).ExecuteAsync(cancellation);
+        await new NotebookRuns(console, copies, programs, run).ExecuteAsync(cancellation);
 
         var saves = request.Save && !log.HasFailures;
         using var saved = new SavedFiles(tree.Path, Disk.Real);

@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
-using EightOhm.Cli.Notebooks;
 using EightOhm.Cells;
 using EightOhm.Cells.Sources;
+using EightOhm.Cli.Notebooks;
 
 namespace EightOhm.Cli.WhatIf;
 

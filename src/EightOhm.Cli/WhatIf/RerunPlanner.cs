@@ -1,6 +1,7 @@
+using EightOhm.Cells;
+using EightOhm.Cells.Sources;
 using EightOhm.Cli.Notebooks;
 using EightOhm.Cli.Running;
-using EightOhm.Cells.Sources;
 using EightOhm.Record;
 
 namespace EightOhm.Cli.WhatIf;
@@ -52,7 +53,7 @@ internal sealed class RerunPlanner(RecordCopies copies, NotebookGraphs graphs)
                 var graph = graphs.Of(notebook);
                 var rerun = graph.Graph.CellsToRun(entries);
                 // The package's line is the kernel's matter, which the graph leaves out; nothing compiles without it.
-                var package = rerun.Moved.Count == 0 ? [] : Enumerable.Range(0, rerun.Moved[^1]).Where(i => PackageDirectives.AsksForEightOhm(graph.Cells[i].Source));
+                var package = rerun.Moved.Count == 0 ? [] : Enumerable.Range(0, rerun.Moved[^1]).Where(i => PackageLines.AskIn(graph.Cells[i].Source));
                 cells.UnionWith(rerun.InAFreshKernel.Concat(package).Select(i => (notebook.Label, graph.Cells[i].Number)));
                 entries.UnionWith(rerun.MovedEntries);
             }

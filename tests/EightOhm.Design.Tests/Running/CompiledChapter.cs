@@ -99,7 +99,7 @@ internal sealed class CompiledChapter
                 continue;
             }
 
-            CellSources.Current = new LiveSources.OfCell(Readings[i - 1]);
+            CellSources.Current = new SourcesOfCell(Readings[i - 1].Unknown is null ? Readings[i - 1].Writes : null);
             try
             {
                 using (RecordBatch.Open())

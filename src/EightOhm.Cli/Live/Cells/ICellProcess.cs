@@ -1,4 +1,7 @@
+using System.Text.Json.Nodes;
+using EightOhm.Cells.Running;
 using EightOhm.Cli.Ends;
+using EightOhm.Cli.Notebooks;
 
 namespace EightOhm.Cli.Live.Cells;
 
@@ -9,19 +12,20 @@ internal interface ICellProcess : IAsyncDisposable
     /// <summary>Counts the processes that there were: when it has changed, every variable of every cell is gone.</summary>
     int Life { get; }
 
-    /// <summary>Compiles the cells of a chapter that are not compiled already.</summary>
-    /// <param name="chapter">The chapter.</param>
+    /// <summary>Compiles the first cells of a chapter, as far as they are not compiled already.</summary>
+    /// <param name="chapter">The chapter's notebook.</param>
     /// <param name="texts">The code of its cells, in order.</param>
-    /// <returns>A key for each: the same key means the same code after the same code.</returns>
-    IReadOnlyList<string> Prepare(string chapter, IReadOnlyList<string> texts);
+    /// <param name="last">The place of the last that is needed.</param>
+    /// <returns>A key for each up to that one: the same key means the same code after the same code.</returns>
+    IReadOnlyList<string> Prepare(NotebookFile chapter, IReadOnlyList<string> texts, int last);
 
     /// <summary>Runs a cell as it was prepared.</summary>
-    /// <param name="chapter">The chapter.</param>
+    /// <param name="chapter">The chapter's notebook.</param>
     /// <param name="cell">Its place among the texts.</param>
     /// <param name="count">Its number for its outputs, from 1.</param>
     /// <param name="told">Told what it prints and how far it is.</param>
     /// <param name="stop">Stops it: by asking, and after a second by ending the process.</param>
-    Task<CellRun> RunAsync(string chapter, int cell, int count, Action<CellTold> told, CancellationToken stop);
+    Task<CellRun> RunAsync(NotebookFile chapter, int cell, int count, Action<CellTold> told, CancellationToken stop);
 
     /// <summary>Moves an input of a record that the cells use.</summary>
     /// <param name="record">The record's file, without folder.</param>
@@ -39,6 +43,6 @@ internal interface ICellProcess : IAsyncDisposable
 internal sealed record CellRun(CellOutcome Outcome, TimeSpan Took);
 
 /// <summary>Word from inside a running cell.</summary>
-/// <param name="Printed">What it has printed since the last word; null for none.</param>
+/// <param name="SoFar">What it has shown so far; null for word of how far it is.</param>
 /// <param name="Fraction">How far it is, 0 to 1; null where it does not say.</param>
-internal readonly record struct CellTold(string? Printed, double? Fraction);
+internal readonly record struct CellTold(JsonArray? SoFar, double? Fraction);

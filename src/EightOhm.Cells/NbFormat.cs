@@ -3,7 +3,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
-namespace EightOhm.Cli.Notebooks;
+namespace EightOhm.Cells;
 
 /// <summary>The open notebook format (nbformat 4): multi-line text and the file's layout on disk.</summary>
 internal static class NbFormat

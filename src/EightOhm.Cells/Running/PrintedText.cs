@@ -1,9 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
-using EightOhm.Cli.Notebooks;
-using Microsoft.DotNet.Interactive.Events;
 
-namespace EightOhm.Cli.Running;
+namespace EightOhm.Cells.Running;
 
 /// <summary>What a cell prints. It arrives in pieces whose number depends on timing: neighbours become one output, and what is too much is left out with a word.</summary>
 /// <param name="outputs">The cell's outputs.</param>
@@ -13,23 +11,35 @@ internal sealed class PrintedText(JsonArray outputs)
     public const int Most = 1_000_000;
 
     private readonly StringBuilder text = new();
+    private JsonObject? open;
     private string name = "";
-    private int after;
     private int room = Most;
     private bool isCut;
 
-    public void Add(string stream, DisplayEvent piece)
+    public void Add(string stream, ReadOnlySpan<char> piece)
     {
-        // Another output in between parts the text.
-        if (stream != name || outputs.Count != after)
+        if (stream != name)
             Flush();
-        (name, after) = (stream, outputs.Count);
-        foreach (var value in piece.FormattedValues)
-        {
-            text.Append(value.Value.AsSpan(0, Math.Min(room, value.Value.Length)));
-            isCut |= value.Value.Length > room;
-            room -= Math.Min(room, value.Value.Length);
-        }
+        name = stream;
+        text.Append(piece[..Math.Min(room, piece.Length)]);
+        isCut |= piece.Length > room;
+        room -= Math.Min(room, piece.Length);
+    }
+
+    /// <summary>Puts what was printed among the outputs. Text that follows on it without another output between becomes part of it.</summary>
+    public void Flush()
+    {
+        if (text.Length == 0)
+            return;
+        // Half of a pair is no text yet.
+        var half = char.IsHighSurrogate(text[^1]) ? 1 : 0;
+        var whole = text.ToString(0, text.Length - half);
+        text.Remove(0, whole.Length);
+        if (open is not null && outputs.Count > 0 && outputs[^1] == open && NbFormat.Text(open["name"]) == name)
+            whole = NbFormat.Text(open["text"]) + whole;
+        else
+            outputs.Add((JsonNode)(open = new JsonObject { ["name"] = name, ["output_type"] = "stream" }));
+        open["text"] = NbFormat.Lines(whole);
     }
 
     /// <summary>Tells that there is no more.</summary>
@@ -42,16 +52,4 @@ internal sealed class PrintedText(JsonArray outputs)
 
     public static void Put(JsonArray outputs, string stream, string text) =>
         outputs.Add((JsonNode)new JsonObject { ["name"] = stream, ["output_type"] = "stream", ["text"] = NbFormat.Lines(text) });
-
-    private void Flush()
-    {
-        if (text.Length == 0)
-            return;
-        // Half of a pair is no text.
-        if (char.IsHighSurrogate(text[^1]))
-            text.Length--;
-        var stream = new JsonObject { ["name"] = name, ["output_type"] = "stream", ["text"] = NbFormat.Lines(text.ToString()) };
-        outputs.Insert(after, stream);
-        text.Clear();
-    }
 }

@@ -1,0 +1,133 @@
+using System.Text;
+using EightOhm.Cells.Sources;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+using Microsoft.CodeAnalysis.Emit;
+using Microsoft.CodeAnalysis.Text;
+
+namespace EightOhm.Cells.Compiling;
+
+/// <summary>The compiler at work on a notebook: each cell sees those before it.</summary>
+internal sealed class CompilerChain
+{
+    private static readonly EmitOptions Emitting = new(debugInformationFormat: DebugInformationFormat.PortablePdb);
+
+    private readonly List<CellSource> before = [];
+    private readonly ReadAhead reading;
+    private CellReferences references;
+    private CSharpCompilation? last;
+    private bool hasEightOhm;
+    private bool isRead;
+
+    /// <param name="references">What cells are compiled against.</param>
+    /// <param name="sources">The cells that compiled before.</param>
+    public CompilerChain(CellReferences references, IEnumerable<CellSource> sources)
+    {
+        this.references = references;
+        reading = new ReadAhead(references);
+        foreach (var source in sources)
+            Follow(source);
+    }
+
+    /// <summary>Goes through a cell that was compiled before.</summary>
+    public void Follow(CellSource source)
+    {
+        last = Compilation(source).Compilation;
+        before.Add(source);
+        if (isRead)
+            reading.Next(source.Code);
+    }
+
+    /// <summary>Compiles the next cell; one with faults changes nothing.</summary>
+    /// <param name="source">The cell.</param>
+    /// <param name="key">Its key.</param>
+    /// <param name="slot">The place of its variables.</param>
+    public CompiledCell Next(CellSource source, string key, int slot)
+    {
+        var compiled = Compile(source, key, slot);
+        if (!compiled.Cell.Compiled && references.WithAll() is var all && all != references)
+        {
+            // It may name an assembly that cells seldom name; the names of cells compiled against few and against all are not the same.
+            var few = (references, last, hasEightOhm);
+            (references, last, hasEightOhm) = (all, null, false);
+            foreach (var earlier in before)
+                last = Compilation(earlier).Compilation;
+            compiled = Compile(source, key, slot);
+            if (!compiled.Cell.Compiled)
+                (references, last, hasEightOhm) = few;
+        }
+
+        if (!compiled.Cell.Compiled)
+            return compiled.Cell;
+        last = compiled.Compilation;
+        if (!isRead)
+        {
+            isRead = true;
+            foreach (var earlier in before)
+                reading.Next(earlier.Code);
+        }
+
+        before.Add(source);
+        return reading.Next(source.Code) is { Unknown: null } read ? compiled.Cell with { Writes = read.Writes } : compiled.Cell;
+    }
+
+    private (CSharpCompilation Compilation, CompiledCell Cell) Compile(CellSource source, string key, int slot)
+    {
+        var had = hasEightOhm;
+        var (compilation, notes) = Compilation(source, key, slot);
+        using var image = new MemoryStream();
+        using var symbols = new MemoryStream();
+        var emitted = compilation.Emit(image, symbols, options: Emitting);
+        var faults = emitted.Diagnostics.Where(d => d.Severity == DiagnosticSeverity.Error).Select(Fault).ToList();
+        // Without code there is nothing to emit, which is no fault.
+        var hasCode = emitted.Success && image.Length > 0;
+        if (faults.Count > 0)
+            hasEightOhm = had;
+        return (compilation, new CompiledCell(
+            key, slot, hasCode ? image.ToArray() : [], hasCode ? symbols.ToArray() : [], hasCode && HasValue(compilation), source.BringsEightOhm, notes, source.Files, null, faults));
+    }
+
+    private (CSharpCompilation Compilation, IReadOnlyList<string> Notes) Compilation(CellSource source, string key = "", int slot = 0)
+    {
+        var previous = last;
+        if (source.BringsEightOhm && !hasEightOhm)
+        {
+            hasEightOhm = true;
+            previous = Script(CellUsings.Script, "usings", 0, previous);
+        }
+
+        var code = PackageLines.Remove(source.Code);
+        var (steps, missing) = CellFormulas.Of(code, text => Script(text, "formulas", slot, previous));
+        var lifted = TextLift.Rewrite(CellText.With(code, [.. LiteralLift.Changes(code), .. steps]));
+        return (Script(lifted, $"cell-{key}", slot, previous), missing);
+    }
+
+    private CSharpCompilation Script(string code, string name, int slot, CSharpCompilation? previous)
+    {
+        var options = new CSharpCompilationOptions(
+            OutputKind.DynamicallyLinkedLibrary,
+            scriptClassName: CompiledCell.ClassName(slot),
+            usings: references.Usings,
+            optimizationLevel: OptimizationLevel.Debug,
+            concurrentBuild: false,
+            metadataReferenceResolver: references.Resolver);
+        var tree = CSharpSyntaxTree.ParseText(SourceText.From(code, Encoding.UTF8), CellText.Script, path: "cell");
+        return CSharpCompilation.CreateScriptCompilation(name, tree, references.References, options, previous, typeof(object));
+    }
+
+    // A return, or an expression at the end without a semicolon that gives something.
+    private static bool HasValue(CSharpCompilation cell)
+    {
+        var tree = cell.SyntaxTrees.Single();
+        var root = tree.GetCompilationUnitRoot();
+        if (root.DescendantNodes(n => n is CompilationUnitSyntax or GlobalStatementSyntax or StatementSyntax).Any(n => n.IsKind(SyntaxKind.ReturnStatement)))
+            return true;
+        return root.Members.LastOrDefault() is GlobalStatementSyntax { Statement: ExpressionStatementSyntax { SemicolonToken.IsMissing: true } last }
+            && cell.GetSemanticModel(tree).GetTypeInfo(last.Expression).Type?.SpecialType != SpecialType.System_Void;
+    }
+
+    private static CellFault Fault(Diagnostic d) => new(
+        d.Location.GetLineSpan().StartLinePosition.Line + 1,
+        $"error {d.Id}: {d.GetMessage(System.Globalization.CultureInfo.InvariantCulture)}");
+}

@@ -1,0 +1,61 @@
+using System.Security.Cryptography;
+using System.Text;
+using EightOhm.Cells.Sources;
+using Microsoft.CodeAnalysis.CSharp;
+
+namespace EightOhm.Cells.Compiling;
+
+/// <summary>Compiles the cells of one notebook in order, each seeing those before it, and runs none. What was compiled before is taken from what is kept.</summary>
+/// <remarks>Not for use from several threads at once. A cell that does not compile is as if it were not there for those after it.</remarks>
+public sealed class NotebookCompiler
+{
+    private static readonly string Build = Hash(
+        [BuildVersion.Text, .. new[] { typeof(Quantities.Literals), typeof(Display.Show), typeof(NotebookCompiler), typeof(UnitsNet.IQuantity), typeof(object), typeof(CSharpCompilation) }.Select(t => t.Module.ModuleVersionId.ToString())]);
+
+    private readonly CellReferences references;
+    private readonly string folder;
+    private readonly IKeptImages? kept;
+    private readonly List<CellSource> sources = [];
+    private string key = Build;
+    // The first place is the host's.
+    private int slots = 1;
+    private CompilerChain? chain;
+
+    /// <param name="references">What cells are compiled against: all that is at hand.</param>
+    /// <param name="folder">The notebook's folder, from which cells name files.</param>
+    /// <param name="kept">What was compiled before; null to compile all anew.</param>
+    public NotebookCompiler(CellReferences references, string folder, IKeptImages? kept = null) => (this.references, this.folder, this.kept) = (references with { Resolver = new FileReferences(folder) }, folder, kept);
+
+    /// <summary>Compiles the next cell.</summary>
+    /// <param name="code">The cell's code as written.</param>
+    /// <returns>The cell, compiled or with its faults.</returns>
+    public CompiledCell Next(string code)
+    {
+        ArgumentNullException.ThrowIfNull(code);
+        var source = new CellSource(code, FileReferences.In(code, folder), PackageLines.AskIn(code) && !sources.Any(s => s.BringsEightOhm));
+        var next = Hash([key, code, .. source.Files.Select(f => Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(f))))]);
+        var cell = kept?.Find(next);
+        if (cell?.Slot == slots)
+        {
+            // Should a later cell be new, this one is gone through for it.
+            chain?.Follow(source);
+        }
+        else
+        {
+            chain ??= new CompilerChain(references, sources);
+            cell = chain.Next(source, next, slots);
+            if (cell.Compiled)
+                kept?.Add(cell);
+        }
+
+        if (!cell.Compiled)
+            return cell;
+        sources.Add(source);
+        key = next;
+        slots += cell.Image.Length > 0 ? 1 : 0;
+        return cell;
+    }
+
+    private static string Hash(IEnumerable<string> parts) =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\0', parts))))[..32];
+}

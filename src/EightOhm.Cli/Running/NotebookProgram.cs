@@ -1,0 +1,21 @@
+using EightOhm.Cells.Compiling;
+using EightOhm.Cells.Running;
+using EightOhm.Cli.Notebooks;
+
+namespace EightOhm.Cli.Running;
+
+/// <summary>One notebook as it runs in this process: its cells, compiled ahead, and their variables.</summary>
+/// <param name="cells">Its code cells that hold code, in order.</param>
+/// <param name="ahead">The same, on their way through the compiler.</param>
+internal sealed class NotebookProgram(IReadOnlyList<NotebookCell> cells, CellsAhead ahead)
+{
+    private readonly Dictionary<NotebookCell, int> places = cells.Select((cell, i) => (cell, i)).ToDictionary(c => c.cell, c => c.i);
+    private readonly CellSession session = new();
+
+    /// <summary>A cell, once it is compiled.</summary>
+    public Task<CompiledCell> Compiled(NotebookCell cell) => ahead.Cell(places[cell]);
+
+    /// <summary>Runs a cell to its end.</summary>
+    public Task<CellOutcome> RunAsync(CompiledCell cell, int executionCount, CancellationToken cancellation, IProgress<WorkDone>? progress) =>
+        session.RunAsync(cell, executionCount, cancellation, progress);
+}

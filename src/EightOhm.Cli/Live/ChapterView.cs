@@ -55,7 +55,7 @@ internal sealed class ChapterView
 
     private IEnumerable<(bool, string)> Seen() => Notebook.Cells.Select(c => (c.IsCode, c.Source));
 
-    private static bool PackageLine(string text) => Running.PackageDirectives.AsksForEightOhm(text);
+    private static bool PackageLine(string text) => EightOhm.Cells.PackageLines.AskIn(text);
 
     private static string Text(LiveCell cell, Func<LiveCell, bool> isAsked) => cell.IsEdited && !isAsked(cell) ? cell.Good : cell.Source;
 

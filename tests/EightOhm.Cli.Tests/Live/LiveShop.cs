@@ -15,7 +15,7 @@ internal sealed class LiveShop : IDisposable
 
     public const string Input = "amp.Get<ElectricResistance>(\"R_in\")";
 
-    public const string Later = "var late = DesignRecord.Open(\"record.json\");\nlate.Recall(out Power P);\nlate.Compute(\"P_2\", 2 * P);\nlate.Require(\"double\", \"P_2\").AtMost(250.W);\nP";
+    public const string Later = "var late = DesignRecord.Open(\"record.json\");\nlate.Recall(out Power P);\nlate.Target(\"P_lim\", 250.W, \"a limit\");\nlate.Compute(\"P_2\", 2 * P);\nlate.Require(\"double\", \"P_2\").AtMost(\"P_lim\");\nP";
 
     private readonly WarmProcesses warm = new();
 

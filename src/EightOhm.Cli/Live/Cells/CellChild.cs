@@ -46,13 +46,13 @@ internal sealed class CellChild : IAsyncDisposable
     /// <summary>Starts one.</summary>
     public static CellChild Start()
     {
-        var start = new ProcessStartInfo(Environment.ProcessPath!) { UseShellExecute = false, RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
-        // Under `dotnet` the program is the first argument; in a test it is the test's host that runs.
-        if (!Path.GetFileNameWithoutExtension(Environment.ProcessPath!).Equals("eightohm", StringComparison.OrdinalIgnoreCase) || OperatingSystem.IsLinux() && !File.Exists(Environment.ProcessPath))
-        {
-            start.FileName = Path.GetFileNameWithoutExtension(Environment.ProcessPath!).Equals("dotnet", StringComparison.OrdinalIgnoreCase) ? Environment.ProcessPath! : "dotnet";
-            start.ArgumentList.Add(typeof(CellChild).Assembly.Location);
-        }
+        var (own, program) = (typeof(CellChild).Assembly, Environment.ProcessPath!);
+        var name = Path.GetFileNameWithoutExtension(program);
+        var isOwn = name.Equals("eightohm", StringComparison.OrdinalIgnoreCase) || name == own.GetName().Name;
+        // Under `dotnet` the program is its first argument; in a test some other program holds us.
+        var start = new ProcessStartInfo(isOwn || name == "dotnet" ? program : "dotnet") { UseShellExecute = false, RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
+        if (!isOwn)
+            start.ArgumentList.Add(own.Location);
 
         start.ArgumentList.Add(CellsCommand.Word);
         var memory = Math.Min(MostMemory, Math.Max(1L << 29, GC.GetGCMemoryInfo().TotalAvailableMemoryBytes / 2));

@@ -45,6 +45,9 @@ internal static class CleanOutput
         {
             foreach (var script in e.Document.QuerySelectorAll("script").Where(s => s.GetAttribute("type") != "application/json" || s.Attributes.Length > 1 || s.Closest("figure.eo-figure") is null).ToList())
                 script.Remove();
+            // The cleaner writes these as a text's, but in data nobody reads them so.
+            foreach (var data in e.Document.QuerySelectorAll("script").ToList())
+                data.TextContent = data.TextContent.Replace("&", "\\u0026", StringComparison.Ordinal).Replace("<", "\\u003c", StringComparison.Ordinal).Replace(">", "\\u003e", StringComparison.Ordinal);
             foreach (var source in e.Document.QuerySelectorAll("[srcset]").Where(s => s.GetAttribute("srcset")?.StartsWith("data:image/", StringComparison.OrdinalIgnoreCase) != true).ToList())
                 source.RemoveAttribute("srcset");
             foreach (var image in e.Document.QuerySelectorAll("img").OfType<IHtmlImageElement>().Where(i => !IsPicture(i.GetAttribute("src") ?? "")))

@@ -201,6 +201,12 @@ internal sealed partial class Workbench
                     wanted.Clear();
                     written.Clear();
                     isPlanOld = true;
+                    // What could not be moved is not moved: the sheet says what is.
+                    foreach (var folder in bench.folders.Where(f => f.Moves.Count > 0))
+                    {
+                        folder.Moves.Clear();
+                        folder.Look();
+                    }
                 }
 
                 bench.Say($"Calculating was ended: {e.Message}", "Calculate again.");
@@ -412,7 +418,13 @@ internal sealed partial class Workbench
                 // What it needs and is not there runs first: other texts before it, or a process that is gone.
                 var at = view.IndexOf(cell);
                 var keys = process.Prepare(chapter.File, view.Texts, at);
-                var target = view.Needed(at).Append(at).First(i => i == at || !IsAlive(view.Cells[i], keys[i], process));
+                int target;
+                lock (bench.gate)
+                {
+                    // One that gave nothing gives nothing now either: what needs it is passed over.
+                    target = view.Needed(at).Append(at).First(i => i == at || !(IsAlive(view.Cells[i], keys[i], process) || (view.Cells[i].End is not null && !wanted.Contains(view.Cells[i]))));
+                }
+
                 await RunAsync(folder, view, target, keys[target], process, stop.Token);
                 lock (bench.gate)
                     stopping = null;
@@ -441,6 +453,7 @@ internal sealed partial class Workbench
             }
 
             CellRun run;
+            var life = process.Life;
             try
             {
                 run = await process.RunAsync(view.Chapter.File, at, at + 1, told => Told(view.Chapter, cell, told), stop);
@@ -452,6 +465,8 @@ internal sealed partial class Workbench
             }
 
             var (outputs, failure) = (run.Outcome.Outputs, run.Outcome.Failure);
+            if (process.Life != life)
+                bench.Tell(new JsonObject { ["type"] = "kernel", ["state"] = failure is { Kind: FailureKind.Cancelled } ? "stopped" : "ended", ["words"] = $"{place.InBook}: {failure?.Message}" });
             if (failure is { Kind: FailureKind.Cancelled } && stop.IsCancellationRequested)
             {
                 lock (bench.gate)

@@ -44,6 +44,8 @@ public sealed class CleaningTests
         var body = new HtmlParser().ParseDocument($"<!doctype html><body>{html}</body>").Body!;
         foreach (var styled in body.QuerySelectorAll("[style]"))
             styled.SetAttribute("style", string.Concat((styled.GetAttribute("style") ?? "").Where(c => c is not (' ' or ';'))));
+        foreach (var data in body.QuerySelectorAll("script"))
+            data.TextContent = JsonNode.Parse(data.TextContent)!.ToJsonString();
         return string.Join('\n', body.QuerySelectorAll("*").Select(e => $"{e.LocalName} {string.Join(' ', e.Attributes.OrderBy(a => a.Name, StringComparer.Ordinal).Select(a => $"{a.Name}={a.Value}"))}")) + body.TextContent;
     }
 

@@ -18,6 +18,7 @@ internal sealed class CellChild : IAsyncDisposable
     private readonly SemaphoreSlim writing = new(1, 1);
     private readonly Task reading;
     private volatile string why = "";
+    private volatile bool hasEnded;
     private int asked;
 
     private CellChild(Process process)
@@ -38,7 +39,7 @@ internal sealed class CellChild : IAsyncDisposable
     public Action<CellTold>? Told { get; set; }
 
     /// <summary>Whether it is gone.</summary>
-    public bool HasEnded => reading.IsCompleted;
+    public bool HasEnded => hasEnded;
 
     /// <summary>The cells whose images it has.</summary>
     public HashSet<string> Images { get; } = new(StringComparer.Ordinal);
@@ -70,7 +71,8 @@ internal sealed class CellChild : IAsyncDisposable
         var answer = waiting[id] = new TaskCompletionSource<JsonObject>(TaskCreationOptions.RunContinuationsAsynchronously);
         question["id"] = id;
         await TellAsync(question);
-        if (HasEnded)
+        // It may have ended before it could be told that somebody waits.
+        if (reading.IsCompleted)
             answer.TrySetException(End());
         var got = await answer.Task;
         return got["fault"] is JsonValue fault ? throw new InvalidOperationException(fault.ToString()) : got;
@@ -111,7 +113,7 @@ internal sealed class CellChild : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         Kill();
-        await Task.WhenAny(reading, Task.Delay(TimeSpan.FromSeconds(2)));
+        await Task.WhenAny(reading, Task.Delay(TimeSpan.FromSeconds(5)));
         process.Dispose();
     }
 
@@ -127,13 +129,18 @@ internal sealed class CellChild : IAsyncDisposable
             // It is gone.
         }
 
-        // Who asks from now on is told at once.
-        _ = Task.Run(async () =>
+        hasEnded = true;
+        try
         {
-            await Task.WhenAny(process.WaitForExitAsync(), Task.Delay(TimeSpan.FromSeconds(2)));
-            foreach (var one in waiting.Values)
-                one.TrySetException(End());
-        });
+            await process.WaitForExitAsync().WaitAsync(TimeSpan.FromSeconds(2));
+        }
+        catch (Exception e) when (e is TimeoutException or InvalidOperationException)
+        {
+            // How it ended is not known then.
+        }
+
+        foreach (var one in waiting.Values)
+            one.TrySetException(End());
     }
 
     private void Take(string line)

@@ -98,7 +98,7 @@ public sealed class OddFilesTests : IDisposable
 
         Assert.Equal(0, ran.Code);
         Assert.Contains("ended before it put anything in place", ran.Error, StringComparison.Ordinal);
-        Assert.Equal(["a.ipynb"], Directory.GetFileSystemEntries(shop.Notebooks).Select(Path.GetFileName));
+        Assert.Equal(["a.ipynb"], shop.BesideNotebooks());
     }
 
     private static async Task<Process> StartAsync(string program, params string[] args)

@@ -35,7 +35,7 @@ public sealed class RunTests : IDisposable
 
         Assert.Equal(before, await File.ReadAllTextAsync(notebook));
         Assert.Equal(["book", "notebooks"], Directory.GetFileSystemEntries(shop.Folder).Select(Path.GetFileName).Order());
-        Assert.Equal(["a.ipynb"], Directory.GetFileSystemEntries(shop.Notebooks).Select(Path.GetFileName));
+        Assert.Equal(["a.ipynb"], shop.BesideNotebooks());
     }
 
     [Fact]

@@ -69,8 +69,14 @@ public sealed class Workshop : IDisposable
     /// <summary>Every file under the folder and its content: what a run that failed must not have changed.</summary>
     public SortedDictionary<string, string> Everything() => new(
         Directory.GetFiles(Folder, "*", SearchOption.AllDirectories)
+            // Compiled cells may be written at any time, and deleted.
+            .Where(f => Path.GetFileName(Path.GetDirectoryName(f)) != EightOhm.Cells.Compiling.KeptImages.Folder)
             .ToDictionary(f => Path.GetRelativePath(Folder, f), f => Convert.ToHexString(System.IO.File.ReadAllBytes(f))),
         StringComparer.Ordinal);
+
+    /// <summary>What lies beside the notebooks, without the compiled cells.</summary>
+    public IEnumerable<string> BesideNotebooks() =>
+        Directory.GetFileSystemEntries(Notebooks).Select(f => Path.GetFileName(f)).Where(name => name != EightOhm.Cells.Compiling.KeptImages.Folder);
 
     public void Dispose() => Directory.Delete(Folder, recursive: true);
 }

@@ -1,4 +1,3 @@
-using EightOhm.Cells;
 
 namespace EightOhm.Notebook.Tests;
 

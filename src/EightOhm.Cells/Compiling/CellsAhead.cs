@@ -11,13 +11,12 @@ public sealed class CellsAhead
     /// <param name="sources">The code of the cells, in order.</param>
     /// <param name="compiler">Makes the notebook's compiler.</param>
     /// <param name="turn">Waits until it is this notebook's turn, and gives what ends the turn.</param>
-    /// <param name="done">Called when the last cell is compiled.</param>
     /// <param name="cancellation">Ends it.</param>
-    public static CellsAhead Begin(IReadOnlyList<string> sources, Func<NotebookCompiler> compiler, Func<CancellationToken, Task<IDisposable>> turn, Action done, CancellationToken cancellation)
+    public static CellsAhead Begin(IReadOnlyList<string> sources, Func<NotebookCompiler> compiler, Func<CancellationToken, Task<IDisposable>> turn, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(sources);
         var ahead = new CellsAhead(sources.Count);
-        _ = Task.Run(() => ahead.CompileAsync(sources, compiler, turn, done, cancellation), CancellationToken.None);
+        _ = Task.Run(() => ahead.CompileAsync(sources, compiler, turn, cancellation), CancellationToken.None);
         return ahead;
     }
 
@@ -25,7 +24,7 @@ public sealed class CellsAhead
     /// <param name="index">Its place among the sources.</param>
     public Task<CompiledCell> Cell(int index) => cells[index].Task;
 
-    private async Task CompileAsync(IReadOnlyList<string> sources, Func<NotebookCompiler> begin, Func<CancellationToken, Task<IDisposable>> turn, Action done, CancellationToken cancellation)
+    private async Task CompileAsync(IReadOnlyList<string> sources, Func<NotebookCompiler> begin, Func<CancellationToken, Task<IDisposable>> turn, CancellationToken cancellation)
     {
         try
         {
@@ -36,8 +35,6 @@ public sealed class CellsAhead
                 cancellation.ThrowIfCancellationRequested();
                 cells[i].SetResult(compiler.Next(sources[i]));
             }
-
-            done();
         }
         catch (Exception e)
         {

@@ -41,11 +41,11 @@ internal sealed class CompilerChain
 
     /// <summary>Compiles the next cell; one with faults changes nothing.</summary>
     /// <param name="source">The cell.</param>
-    /// <param name="key">Its key.</param>
-    /// <param name="slot">The place of its variables.</param>
-    public CompiledCell Next(CellSource source, string key, int slot)
+    public CompiledCell Next(CellSource source)
     {
-        var compiled = Compile(source, key, slot);
+        if (CellChain.IsForeign(source.Code))
+            return new CompiledCell(source.Key, source.Slot, [], [], false, false, [], [], null, [new(1, "A line that begins with #! or #load is for another kernel; this host runs C# alone.")]);
+        var compiled = Compile(source);
         if (!compiled.Cell.Compiled && references.WithAll() is var all && all != references)
         {
             // It may name an assembly that cells seldom name; the names of cells compiled against few and against all are not the same.
@@ -53,7 +53,7 @@ internal sealed class CompilerChain
             (references, last, hasEightOhm) = (all, null, false);
             foreach (var earlier in before)
                 last = Compilation(earlier).Compilation;
-            compiled = Compile(source, key, slot);
+            compiled = Compile(source);
             if (!compiled.Cell.Compiled)
                 (references, last, hasEightOhm) = few;
         }
@@ -72,10 +72,10 @@ internal sealed class CompilerChain
         return reading.Next(source.Code) is { Unknown: null } read ? compiled.Cell with { Writes = read.Writes } : compiled.Cell;
     }
 
-    private (CSharpCompilation Compilation, CompiledCell Cell) Compile(CellSource source, string key, int slot)
+    private (CSharpCompilation Compilation, CompiledCell Cell) Compile(CellSource source)
     {
         var had = hasEightOhm;
-        var (compilation, notes) = Compilation(source, key, slot);
+        var (compilation, notes) = Compilation(source);
         using var image = new MemoryStream();
         using var symbols = new MemoryStream();
         var emitted = compilation.Emit(image, symbols, options: Emitting);
@@ -85,10 +85,10 @@ internal sealed class CompilerChain
         if (faults.Count > 0)
             hasEightOhm = had;
         return (compilation, new CompiledCell(
-            key, slot, hasCode ? image.ToArray() : [], hasCode ? symbols.ToArray() : [], hasCode && HasValue(compilation), source.BringsEightOhm, notes, source.Files, null, faults));
+            source.Key, source.Slot, hasCode ? image.ToArray() : [], hasCode ? symbols.ToArray() : [], hasCode && HasValue(compilation), source.BringsEightOhm, notes, source.Files, null, faults));
     }
 
-    private (CSharpCompilation Compilation, IReadOnlyList<string> Notes) Compilation(CellSource source, string key = "", int slot = 0)
+    private (CSharpCompilation Compilation, IReadOnlyList<string> Notes) Compilation(CellSource source)
     {
         var previous = last;
         if (source.BringsEightOhm && !hasEightOhm)
@@ -97,10 +97,10 @@ internal sealed class CompilerChain
             previous = Script(CellUsings.Script, "usings", 0, previous);
         }
 
-        var code = PackageLines.Remove(source.Code);
-        var (steps, missing) = CellFormulas.Of(code, text => Script(text, "formulas", slot, previous));
+        var code = CellChain.Blanked(source.Code);
+        var (steps, missing) = CellFormulas.Of(code, text => Script(text, "formulas", source.Slot, previous));
         var lifted = TextLift.Rewrite(CellText.With(code, [.. LiteralLift.Changes(code), .. steps]));
-        return (Script(lifted, $"cell-{key}", slot, previous), missing);
+        return (Script(lifted, $"cell-{source.Key}", source.Slot, previous), missing);
     }
 
     private CSharpCompilation Script(string code, string name, int slot, CSharpCompilation? previous)

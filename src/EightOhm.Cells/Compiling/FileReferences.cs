@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using EightOhm.Cells.Sources;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 
@@ -12,7 +13,7 @@ internal sealed class FileReferences(string folder) : MetadataReferenceResolver
     {
         if (!code.Contains("#r", StringComparison.Ordinal))
             return [];
-        return [.. CSharpSyntaxTree.ParseText(PackageLines.Remove(code), CellText.Script).GetCompilationUnitRoot().GetReferenceDirectives()
+        return [.. CSharpSyntaxTree.ParseText(CellChain.Blanked(code), CellText.Script).GetCompilationUnitRoot().GetReferenceDirectives()
             .Select(d => Path.GetFullPath(d.File.ValueText, folder)).Where(File.Exists).Distinct(StringComparer.Ordinal)];
     }
 

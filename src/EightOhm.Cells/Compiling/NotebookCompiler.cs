@@ -32,8 +32,9 @@ public sealed class NotebookCompiler
     public CompiledCell Next(string code)
     {
         ArgumentNullException.ThrowIfNull(code);
-        var source = new CellSource(code, FileReferences.In(code, folder), PackageLines.AskIn(code) && !sources.Any(s => s.BringsEightOhm));
-        var next = Hash([key, code, .. source.Files.Select(f => Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(f))))]);
+        var files = FileReferences.In(code, folder);
+        var next = Hash([key, code, .. files.Select(f => Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(f))))]);
+        var source = new CellSource(code, next, slots, files, PackageLines.AskIn(code) && !sources.Any(s => s.BringsEightOhm));
         var cell = kept?.Find(next);
         if (cell?.Slot == slots)
         {
@@ -43,7 +44,7 @@ public sealed class NotebookCompiler
         else
         {
             chain ??= new CompilerChain(references, sources);
-            cell = chain.Next(source, next, slots);
+            cell = chain.Next(source);
             if (cell.Compiled)
                 kept?.Add(cell);
         }

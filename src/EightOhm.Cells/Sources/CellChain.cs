@@ -18,7 +18,10 @@ internal sealed partial class CellChain(CellReferences references)
 
     /// <summary>The text of a cell as the compiler takes it: lines for the kernel alone are blank, all others keep their numbers.</summary>
     public static SyntaxTree Parse(string code) =>
-        CSharpSyntaxTree.ParseText(SourceText.From(KernelLine().Replace(LiteralLift.Rewrite(code), "")), Script);
+        CSharpSyntaxTree.ParseText(SourceText.From(Blanked(LiteralLift.Rewrite(code))), Script);
+
+    /// <summary>The text of a cell without the lines for the kernel alone: blanks stand for them, all else keeps its place.</summary>
+    public static string Blanked(string code) => KernelLine().Replace(code, line => new string(' ', line.Length));
 
     /// <summary>Whether a cell has lines for another kernel, or brings code that is not in it.</summary>
     public static bool IsForeign(string code) => OtherKernel().IsMatch(code);

@@ -7,13 +7,23 @@ namespace EightOhm.Cli.Running;
 /// <summary>One notebook as it runs in this process: its cells, compiled ahead, and their variables.</summary>
 /// <param name="cells">Its code cells that hold code, in order.</param>
 /// <param name="ahead">The same, on their way through the compiler.</param>
-internal sealed class NotebookProgram(IReadOnlyList<NotebookCell> cells, CellsAhead ahead)
+/// <param name="kept">What was compiled before.</param>
+internal sealed class NotebookProgram(IReadOnlyList<NotebookCell> cells, CellsAhead ahead, Lazy<KeptImages?> kept)
 {
     private readonly Dictionary<NotebookCell, int> places = cells.Select((cell, i) => (cell, i)).ToDictionary(c => c.cell, c => c.i);
     private readonly CellSession session = new();
 
     /// <summary>A cell, once it is compiled.</summary>
     public Task<CompiledCell> Compiled(NotebookCell cell) => ahead.Cell(places[cell]);
+
+    /// <summary>Keeps what was compiled, for the next run.</summary>
+    public async Task KeepAsync()
+    {
+        // Also the cells that were not to run: the next run may want them.
+        for (var i = 0; i < cells.Count; i++)
+            await ahead.Cell(i);
+        kept.Value?.Save();
+    }
 
     /// <summary>Runs a cell to its end.</summary>
     public Task<CellOutcome> RunAsync(CompiledCell cell, int executionCount, CancellationToken cancellation, IProgress<WorkDone>? progress) =>

@@ -25,8 +25,12 @@ internal sealed class NotebookPrograms : IDisposable
     /// <summary>A notebook that was begun.</summary>
     public NotebookProgram Of(NotebookFile notebook) => programs[notebook];
 
-    /// <summary>Gives up a notebook that has run: its variables may be large.</summary>
-    public void Release(NotebookFile notebook) => programs.Remove(notebook);
+    /// <summary>Gives up a notebook that has run: its variables may be large. What was compiled of it is kept.</summary>
+    public async Task ReleaseAsync(NotebookFile notebook)
+    {
+        if (programs.Remove(notebook, out var program))
+            await program.KeepAsync();
+    }
 
     public void Dispose()
     {
@@ -39,8 +43,8 @@ internal sealed class NotebookPrograms : IDisposable
         var cells = notebook.Cells.Where(c => c.IsCode && !string.IsNullOrWhiteSpace(c.Source)).ToList();
         var kept = new Lazy<KeptImages?>(() => KeptImages.Open(notebook.Path, Secret));
         var home = Path.GetDirectoryName(Path.GetFullPath(notebook.Path))!;
-        var ahead = CellsAhead.Begin([.. cells.Select(c => c.Source)], () => new NotebookCompiler(references.Value, home, kept.Value), TurnAsync, () => kept.Value?.Save(), end.Token);
-        return new NotebookProgram(cells, ahead);
+        var ahead = CellsAhead.Begin([.. cells.Select(c => c.Source)], () => new NotebookCompiler(references.Value, home, kept.Value), TurnAsync, end.Token);
+        return new NotebookProgram(cells, ahead, kept);
     }
 
     private async Task<IDisposable> TurnAsync(CancellationToken cancellation)

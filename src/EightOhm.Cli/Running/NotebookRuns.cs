@@ -30,6 +30,6 @@ internal sealed class NotebookRuns(IAnsiConsole console, RecordCopies copies, No
     private async Task ExecuteAsync(NotebookFile notebook, RunProgress progress, CancellationToken cancellation)
     {
         await new NotebookRun(notebook, run.Plan.Runs(notebook) ? programs.Of(notebook) : null, run, progress).ExecuteAsync(cancellation);
-        programs.Release(notebook);
+        await programs.ReleaseAsync(notebook);
     }
 }

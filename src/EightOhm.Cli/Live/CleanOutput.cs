@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using Ganss.Xss;
@@ -5,7 +6,7 @@ using Ganss.Xss;
 namespace EightOhm.Cli.Live;
 
 /// <summary>Leaves of an output what shows something: formulas, tables, pictures, a figure's data. What a stored notebook smuggles in can neither run nor ask, and cannot cover the page.</summary>
-internal static class CleanOutput
+internal static partial class CleanOutput
 {
     private static readonly string[] Maths =
         ["math", "mrow", "mtext", "mi", "mn", "mo", "ms", "mspace", "mpadded", "mphantom", "msub", "msup", "msubsup", "mfrac", "msqrt", "mroot", "munder", "mover", "munderover", "mtable", "mtr", "mtd", "mstyle", "menclose", "semantics"];
@@ -22,9 +23,15 @@ internal static class CleanOutput
 
     public static string Of(string html)
     {
+        // The cleaner would write these signs as in a text, which a figure's data is not: they are spelled as the data's own language allows.
+        var spelled = Data().Replace(html, m => m.Groups[1].Value + m.Groups[2].Value.Replace("&", "\\u0026", StringComparison.Ordinal).Replace(">", "\\u003e", StringComparison.Ordinal) + m.Groups[3].Value);
         lock (Cleaner)
-            return Cleaner.Sanitize(html);
+            return Cleaner.Sanitize(spelled);
     }
+
+    // What holds "<" is no data that we wrote.
+    [GeneratedRegex("(<script type=\"application/json\">)([^<]*)(</script>)")]
+    private static partial Regex Data();
 
     private static HtmlSanitizer Make()
     {
@@ -45,9 +52,6 @@ internal static class CleanOutput
         {
             foreach (var script in e.Document.QuerySelectorAll("script").Where(s => s.GetAttribute("type") != "application/json" || s.Attributes.Length > 1 || s.Closest("figure.eo-figure") is null).ToList())
                 script.Remove();
-            // The cleaner writes these as a text's, but in data nobody reads them so.
-            foreach (var data in e.Document.QuerySelectorAll("script").ToList())
-                data.TextContent = data.TextContent.Replace("&", "\\u0026", StringComparison.Ordinal).Replace("<", "\\u003c", StringComparison.Ordinal).Replace(">", "\\u003e", StringComparison.Ordinal);
             foreach (var source in e.Document.QuerySelectorAll("[srcset]").Where(s => s.GetAttribute("srcset")?.StartsWith("data:image/", StringComparison.OrdinalIgnoreCase) != true).ToList())
                 source.RemoveAttribute("srcset");
             foreach (var image in e.Document.QuerySelectorAll("img").OfType<IHtmlImageElement>().Where(i => !IsPicture(i.GetAttribute("src") ?? "")))

@@ -20,10 +20,10 @@ public sealed class KeptImagesTests : IDisposable
     [Fact]
     public async Task A_kept_cell_runs_as_the_compiled_one_and_a_new_one_behind_it_sees_it()
     {
-        Keep(Written.Package, "var P = 100.W; // kept", "Sqrt(P * 8.Ohm)");
+        Keep(CellsOf.Package, "var P = 100.W; // kept", "Sqrt(P * 8.Ohm)");
         var kept = new Counted(KeptImages.Open(Notebook, Secret)!);
 
-        var cells = Written.Compile(kept, Written.Package, "var P = 100.W; // kept", "Sqrt(P * 8.Ohm)", "2 * P");
+        var cells = CellsOf.Compile(kept, CellsOf.Package, "var P = 100.W; // kept", "Sqrt(P * 8.Ohm)", "2 * P");
 
         Assert.Equal(1, kept.Compiled);
         var session = new CellSession();
@@ -39,7 +39,7 @@ public sealed class KeptImagesTests : IDisposable
         Keep("var a = 1;", "var b = 2;", "a + b");
         var kept = new Counted(KeptImages.Open(Notebook, Secret)!);
 
-        Written.Compile(kept, "var a = 1;", "var b = 3;", "a + b");
+        CellsOf.Compile(kept, "var a = 1;", "var b = 3;", "a + b");
 
         Assert.Equal(2, kept.Compiled);
     }
@@ -61,7 +61,7 @@ public sealed class KeptImagesTests : IDisposable
         Keep("var a = 1;");
 
         var kept = new Counted(KeptImages.Open(Notebook, [.. Secret.Select(b => (byte)(b + 1))])!);
-        Written.Compile(kept, "var a = 1;");
+        CellsOf.Compile(kept, "var a = 1;");
 
         Assert.Equal(1, kept.Compiled);
     }
@@ -79,7 +79,7 @@ public sealed class KeptImagesTests : IDisposable
             {
                 File.WriteAllBytes(Images, bytes);
                 var kept = new Counted(KeptImages.Open(Notebook, Secret)!);
-                Written.Compile(kept, "var a = 1;", "a");
+                CellsOf.Compile(kept, "var a = 1;", "a");
                 Assert.InRange(kept.Compiled, 1, 2);
             }
         }
@@ -88,7 +88,7 @@ public sealed class KeptImagesTests : IDisposable
     [Fact]
     public void A_cell_reads_back_as_it_was_written_with_what_it_writes_into_a_record()
     {
-        var cell = Written.Compile(Written.Package, "var amp = DesignRecord.Open(\"amp.json\", \"amp\");", "var P = amp.Target(\"P\", 100.W);\nvar twice = amp.Compute(\"twice\", 2 * P);")[2];
+        var cell = CellsOf.Compile(CellsOf.Package, "var amp = DesignRecord.Open(\"amp.json\");", "var P = amp.Target(\"P\", 100.W);\nvar twice = amp.Compute(\"twice\", 2 * P);")[2];
         Assert.Contains(cell.Writes!, w => w.Entry.Name == "twice" && w.Sources.Any(s => s.Name == "P"));
 
         var back = CellImage.Read(CellImage.Write(cell))!;
@@ -104,7 +104,7 @@ public sealed class KeptImagesTests : IDisposable
     {
         var file = Path.Combine(folder, "other.dll");
         File.Copy(typeof(UnitsNet.IQuantity).Assembly.Location, file);
-        string Key() => Written.Compiler(folder: folder).Next("#r \"other.dll\"\nvar a = 1;").Key;
+        string Key() => CellsOf.Compiler(folder: folder).Next("#r \"other.dll\"\nvar a = 1;").Key;
         var before = Key();
 
         Assert.Equal(before, Key());
@@ -115,7 +115,7 @@ public sealed class KeptImagesTests : IDisposable
     private void Keep(params string[] cells)
     {
         var kept = KeptImages.Open(Notebook, Secret)!;
-        Written.Compile(kept, cells);
+        CellsOf.Compile(kept, cells);
         kept.Save();
     }
 

@@ -5,7 +5,7 @@ using EightOhm.Cells.Sources;
 namespace EightOhm.Cells.Tests.Running;
 
 /// <summary>Cells as a test writes them, compiled and run.</summary>
-internal static class Written
+internal static class CellsOf
 {
     /// <summary>What a chapter begins with.</summary>
     public const string Package = "#r \"nuget: EightOhm.Notebook\"";

@@ -2,6 +2,8 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using EightOhm.Cli.Comparing;
 using EightOhm.Cli.Jupyter;
+using EightOhm.Cli.Live;
+using EightOhm.Cli.Live.Cells;
 using EightOhm.Cli.Making;
 using EightOhm.Cli.Printing;
 using EightOhm.Cli.Running;
@@ -37,7 +39,18 @@ internal static class CommandLine
         var jupyter = new JupyterCommand();
         jupyter.Install.SetAction((parsed, _) => GuardAsync(error, cancellation => new KernelInstaller(Console(output, live)).Run(jupyter.Request(parsed), cancellation)));
 
-        var root = new Command("eightohm", "Makes designs, runs EightOhm notebooks, writes their book, compares designs, writes a teacher's key, and puts the kernel into Jupyter.\n\n" + ExitCode.Words) { make, run, book, compare, key, jupyter };
+        var open = new OpenCommand();
+        open.SetAction((parsed, _) => GuardAsync(error, async cancellation =>
+        {
+            await using var warm = new WarmProcesses();
+            warm.Begin();
+            return await new Opener(output, copy => new CellProcess(copy, warm), new NoAssistant(), TrustedFolders.OfThisPerson()).RunAsync(open.Request(parsed), cancellation);
+        }));
+
+        var cells = new CellsCommand();
+        cells.SetAction((_, _) => CellsProgram.RunAsync());
+
+        var root = new Command("eightohm", "Opens designs on a page, makes them, runs EightOhm notebooks, writes their book, compares designs, writes a teacher's key, and puts the kernel into Jupyter.\n\n" + ExitCode.Words) { open, make, run, book, compare, key, jupyter, cells };
         root.Options.Add(new HelpOption());
         var result = root.Parse(args);
         if (result.Errors.Count > 0)

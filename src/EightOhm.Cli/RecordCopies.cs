@@ -24,6 +24,9 @@ internal sealed class RecordCopies
     public static RecordCopies Make(NotebookTree tree, string book) =>
         new([.. tree.Folders.Select(folder => RecordCopy.Make(folder, Directory.CreateDirectory(Path.Combine(book, folder.Name)).FullName))]);
 
+    /// <summary>Some copies that were made.</summary>
+    public static RecordCopies Of(IReadOnlyList<RecordCopy> copies) => new(copies);
+
     public RecordCopy Of(NotebookFile notebook) => copies.First(c => c.Home.Notebooks.Contains(notebook));
 
     /// <summary>Keeps of what a cell was to write that it has no answer, in the record of its own folder.</summary>

@@ -39,6 +39,12 @@ internal sealed class RecordCopy
     /// <summary>The records at home as they are kept.</summary>
     public IReadOnlyList<DesignRecord> Kept => [.. read.Keys.Order(StringComparer.Ordinal).Select(name => DesignRecord.Load(Path.Combine(home, name)))];
 
+    /// <summary>The folder of the copies.</summary>
+    public string Folder => folder;
+
+    /// <summary>The record files at home as they were read, by their names.</summary>
+    public IReadOnlyDictionary<string, byte[]> Read => read;
+
     /// <summary>The record files at home.</summary>
     public IEnumerable<string> HomeFiles => Files(home);
 
@@ -66,6 +72,26 @@ internal sealed class RecordCopy
         }
     }
 
+    /// <summary>The same copies beside the notebooks as they are now.</summary>
+    public RecordCopy With(NotebookFolder now)
+    {
+        var copy = new RecordCopy(now, folder);
+        foreach (var (name, bytes) in read)
+            copy.read[name] = bytes;
+        return copy;
+    }
+
+    /// <summary>Takes what stands at home for what was read: it was saved there, or somebody chose to write over it.</summary>
+    /// <param name="name">The record's file.</param>
+    /// <param name="bytes">What stands there; null for nothing.</param>
+    public void TakeAsRead(string name, byte[]? bytes)
+    {
+        if (bytes is null)
+            read.Remove(name);
+        else
+            read[name] = bytes;
+    }
+
     /// <summary>Has the cells find the copies where they look for the records.</summary>
     public IDisposable Enter() => RecordFolder.Use(folder, home);
 
@@ -73,17 +99,25 @@ internal sealed class RecordCopy
     /// <param name="end">The cell.</param>
     public void Lose(CellEnd end)
     {
-        if (end.Lost.IsEmpty)
-            return;
+        if (!end.Lost.IsEmpty)
+            Lose(folder, end.Lost, end.Reason);
+    }
+
+    /// <summary>The same in the process that has the records of a folder open.</summary>
+    /// <param name="folder">The folder of the copies.</param>
+    /// <param name="lost">What was to be written.</param>
+    /// <param name="reason">Why it was not.</param>
+    public static void Lose(string folder, LostNames lost, string reason)
+    {
         // The last one opened is the one at work: another would find the file changed by it.
         var records = Files(folder)
             .Select(path => RecordFolder.Opened.LastOrDefault(r => r.Path == path) ?? DesignRecord.Load(path))
             .ToList();
-        var holders = records.Where(r => r.Entries.Any(e => end.Lost.Entries.Contains(e.Name)) || r.Compliance().Any(c => end.Lost.Requirements.Any(l => l.Label == c.Key))).ToList();
+        var holders = records.Where(r => r.Entries.Any(e => lost.Entries.Contains(e.Name)) || r.Compliance().Any(c => lost.Requirements.Any(l => l.Label == c.Key))).ToList();
         foreach (var record in holders.Count > 0 ? holders : records.TakeLast(1))
         {
             // A rule that has no answer says so itself, and says it again when something moves.
-            record.NoAnswer(end.Lost.Entries.Where(name => !(record.Entries.FirstOrDefault(e => e.Name == name) is { State: EntryState.NoAnswer })), end.Lost.Requirements, end.Reason);
+            record.NoAnswer(lost.Entries.Where(name => !(record.Entries.FirstOrDefault(e => e.Name == name) is { State: EntryState.NoAnswer })), lost.Requirements, reason);
         }
     }
 

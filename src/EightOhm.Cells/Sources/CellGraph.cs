@@ -35,11 +35,19 @@ public sealed class CellGraph
 
     /// <summary>The cells that must run because entries have moved.</summary>
     /// <param name="moved">The entries that moved; a record's name left empty means whatever record.</param>
-    public Rerun CellsToRun(IEnumerable<EntryName> moved)
+    public Rerun CellsToRun(IEnumerable<EntryName> moved) => CellsToRun(moved, []);
+
+    /// <summary>The cells that must run because entries have moved and others of the cells were changed, these themselves included.</summary>
+    /// <param name="moved">The entries that moved; a record's name left empty means whatever record.</param>
+    /// <param name="changed">The places of the cells that were changed.</param>
+    public Rerun CellsToRun(IEnumerable<EntryName> moved, IEnumerable<int> changed)
     {
         var entries = moved.ToHashSet();
-        var again = new SortedSet<int>();
-        if (entries.Count == 0)
+        var again = new SortedSet<int>(changed);
+        _links.Spread(again);
+        // Of a changed cell nobody can say which of its entries stay as they are.
+        entries.UnionWith(again.SelectMany(i => Cells[i].Writes).Select(w => w.Entry));
+        if (entries.Count == 0 && again.Count == 0)
             return new([], [], []);
         for (var (cells, names) = (-1, -1); cells != again.Count || names != entries.Count;)
         {

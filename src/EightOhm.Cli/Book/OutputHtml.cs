@@ -11,14 +11,17 @@ internal static class OutputHtml
     public static string Of(NotebookCell cell)
     {
         var html = new StringBuilder();
-        foreach (var output in cell.Outputs.OfType<JsonObject>())
-        {
-            if (Inner(output) is { Length: > 0 } inner)
-                html.Append("<div class=\"output\">").Append((ValueNames.Of(inner, cell.Source) ?? inner).TrimEnd()).Append("</div>\n");
-        }
+        foreach (var output in Each(cell.Outputs, cell.Source))
+            html.Append("<div class=\"output\">").Append(output).Append("</div>\n");
 
         return html.ToString();
     }
+
+    /// <summary>Each output that shows something, without its box.</summary>
+    /// <param name="outputs">The outputs in the notebook's format.</param>
+    /// <param name="source">The cell's code.</param>
+    public static IEnumerable<string> Each(JsonArray outputs, string source) =>
+        outputs.OfType<JsonObject>().Select(Inner).Where(inner => inner.Length > 0).Select(inner => (ValueNames.Of(inner, source) ?? inner).TrimEnd());
 
     private static string Inner(JsonObject output)
     {

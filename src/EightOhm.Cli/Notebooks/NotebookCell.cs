@@ -10,6 +10,9 @@ internal sealed class NotebookCell(JsonObject json, int number)
 {
     public int Number { get; } = number;
 
+    /// <summary>The cell's object in its file.</summary>
+    public JsonObject Json => json;
+
     public bool IsCode => Kind == "code";
 
     public bool IsMarkdown => Kind == "markdown";

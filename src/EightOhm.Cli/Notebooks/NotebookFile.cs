@@ -78,6 +78,25 @@ internal sealed class NotebookFile
 
     public byte[] ToBytes() => NbFormat.ToBytes(json);
 
+    /// <summary>The same file with other cells, and all else that it holds.</summary>
+    /// <param name="cells">The cells, each of no other file; they are not copied, so that outputs set later stand in both.</param>
+    /// <param name="read">What stands on the disk.</param>
+    public NotebookFile With(IReadOnlyList<JsonObject> cells, byte[] read)
+    {
+        var root = new JsonObject();
+        foreach (var (key, value) in json.Where(p => p.Key != "cells"))
+            root[key] = value?.DeepClone();
+        foreach (var cell in cells)
+            (cell.Parent as JsonArray)?.Remove(cell);
+        // Where it stood: a saved notebook differs only where it was changed.
+        var at = json.Select(p => p.Key).TakeWhile(k => k != "cells").Count();
+        root.Insert(Math.Min(at, root.Count), "cells", new JsonArray([.. cells]));
+        return new NotebookFile(Path, Folder, read, root, [.. cells.Select((c, i) => new NotebookCell(c, i + 1))]);
+    }
+
+    /// <summary>Whether the file's cells bear names, as they do from minor version 5 on.</summary>
+    public bool NamesCells => json["nbformat_minor"] is JsonValue minor && minor.TryGetValue<int>(out var number) && number >= 5;
+
     /// <param name="path">The file.</param>
     /// <param name="folder">The name of its folder within the book, or empty.</param>
     public static NotebookFile Open(string path, string folder = "")

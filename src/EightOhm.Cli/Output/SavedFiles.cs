@@ -38,12 +38,13 @@ internal sealed class SavedFiles(string root, Disk disk) : IDisposable
     }
 
     /// <summary>Puts the book and the files in their places. Killed anywhere in it, the next run completes it or takes it back.</summary>
-    public void Publish(IPublication book)
+    /// <param name="book">What goes with them; null where they go alone.</param>
+    public void Publish(IPublication? book)
     {
         if (files.Count == 0)
         {
-            book.Promise(null);
-            book.Publish();
+            book?.Promise(null);
+            book?.Publish();
             return;
         }
 
@@ -53,12 +54,12 @@ internal sealed class SavedFiles(string root, Disk disk) : IDisposable
             using var held = Hold(path);
             foreach (var (_, target, read) in files)
                 CheckUnchanged(target, read);
-            book.Promise(path);
+            book?.Promise(path);
             held.Write(Output.Promise.ToBytes(Promised(book)));
             // From here on the run counts, whatever ends it.
             promised = true;
             disk.Flush(held);
-            book.Publish();
+            book?.Publish();
             foreach (var (written, target, _) in files)
                 disk.Rename(written, SavedPlace.Of(target));
             promised = false;
@@ -78,7 +79,7 @@ internal sealed class SavedFiles(string root, Disk disk) : IDisposable
             File.Delete(written);
     }
 
-    private SavePromise Promised(IPublication book) => new(book.New, [.. files.Select(f =>
+    private SavePromise Promised(IPublication? book) => new(book?.New, [.. files.Select(f =>
         new PromisedFile(Path.GetRelativePath(root, f.Target).Replace('\\', '/'), Path.GetFileName(f.Written), f.Read is null ? null : SavedPlace.Fingerprint(f.Read)))]);
 
     // Two runs at once: the second waits for the first, and then finds its files changed.

@@ -12,6 +12,9 @@ internal sealed class ComplianceSheet(IEnumerable<Requirement> requirements)
 
     private readonly List<Requirement> rows = [.. requirements.OrderBy(Rank)];
 
+    /// <summary>The requirements in the order in which they are to be looked at: failures first.</summary>
+    public IReadOnlyList<Requirement> Rows => rows;
+
     public Table Table => WithoutEmptyColumns(RecordTables.Compliance(rows));
 
     /// <summary>The requirements that are not known to be met, failures first.</summary>

@@ -69,10 +69,7 @@ internal sealed class Watcher(TextWriter error)
 
     private string Says(int code)
     {
-        var how = why.Length > 0 ? why
-            : code == 134 ? "it called itself without end, or ended the process by force"
-            : code > ExitCode.Signal ? string.Create(CultureInfo.InvariantCulture, $"the process was ended by signal {code - ExitCode.Signal}, by hand or because it wanted too much memory")
-            : string.Create(CultureInfo.InvariantCulture, $"it ended the whole process with code {code}, as Environment.Exit does");
+        var how = why.Length > 0 ? why : ProcessEnd.Words(code);
         return placing ? "The run was ended while it put its files in place. The next run completes that."
             : PlainText.Of($"{(place.Length > 0 ? place : "Outside of any cell")}: {how}. The run was ended; nothing was written.");
     }

@@ -6,22 +6,22 @@ namespace EightOhm.Cli.WhatIf;
 internal static class KeptOutputs
 {
     /// <summary>Why they cannot be relied on, as the end of a sentence; null when they can.</summary>
-    public static string? Fault(RecordCopy copy)
-    {
-        foreach (var notebook in copy.Home.Notebooks.Where(n => n.Cells.Any(c => c.IsCode)))
-        {
-            if (notebook.Stamp is not { } kept)
-                return $"{notebook.FileLabel} holds no outputs of a run with --save in which every cell had its answer";
-            var now = NotebookStamp.Of(notebook, FilesRead.Fingerprint(notebook, copy.HomeFiles));
-            if (kept.Code != now.Code)
-                return $"the code of {notebook.FileLabel}, or EightOhm, is not what its outputs were made with";
-            if (kept.Outputs != now.Outputs)
-                return $"the outputs of {notebook.FileLabel} were changed since its run";
-            if (kept.Record != now.Record)
-                return $"the record, or a file that {notebook.FileLabel} reads, was changed since its run";
-        }
+    public static string? Fault(RecordCopy copy) =>
+        copy.Home.Notebooks.Select(notebook => Fault(copy, notebook)).FirstOrDefault(fault => fault is not null);
 
-        return null;
+    /// <summary>The same of one notebook.</summary>
+    public static string? Fault(RecordCopy copy, NotebookFile notebook)
+    {
+        if (!notebook.Cells.Any(c => c.IsCode))
+            return null;
+        if (notebook.Stamp is not { } kept)
+            return $"{notebook.FileLabel} holds no outputs of a run with --save in which every cell had its answer";
+        var now = NotebookStamp.Of(notebook, FilesRead.Fingerprint(notebook, copy.HomeFiles));
+        if (kept.Code != now.Code)
+            return $"the code of {notebook.FileLabel}, or EightOhm, is not what its outputs were made with";
+        if (kept.Outputs != now.Outputs)
+            return $"the outputs of {notebook.FileLabel} were changed since its run";
+        return kept.Record != now.Record ? $"the record, or a file that {notebook.FileLabel} reads, was changed since its run" : null;
     }
 
     /// <summary>Says in each notebook of which run its outputs are.</summary>

@@ -14,6 +14,9 @@ internal sealed class NotebookGraphs
     /// <summary>The graph of one notebook.</summary>
     public NotebookGraph Of(NotebookFile notebook) => graphs.GetOrAdd(notebook, n => new(() => Read(n))).Value;
 
+    /// <summary>Forgets a notebook that is no longer as it was.</summary>
+    public void Forget(NotebookFile notebook) => graphs.TryRemove(notebook, out _);
+
     /// <summary>Reads several, beside each other.</summary>
     public void Begin(IEnumerable<NotebookFile> notebooks) => Parallel.ForEach(notebooks, notebook => Of(notebook));
 

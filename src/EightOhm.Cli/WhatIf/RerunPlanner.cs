@@ -65,8 +65,10 @@ internal sealed class RerunPlanner(RecordCopies copies, NotebookGraphs graphs)
     private static IEnumerable<(string Notebook, int Cell)> Every(RecordCopy copy) =>
         copy.Home.Notebooks.SelectMany(notebook => notebook.Cells.Select(cell => (notebook.Label, cell.Number)));
 
-    // What hangs on the inputs as the record knows it: also through notebooks that are not part of this run.
-    private static IEnumerable<EntryName> After(DesignRecord record, IEnumerable<string> moved)
+    /// <summary>The entries and requirements that hang on some, as the record knows it: also through notebooks that are not part of the run.</summary>
+    /// <param name="record">The record.</param>
+    /// <param name="moved">The names that moved.</param>
+    public static IEnumerable<EntryName> After(DesignRecord record, IEnumerable<string> moved)
     {
         var names = moved.ToHashSet(StringComparer.Ordinal);
         for (var known = -1; known != names.Count;)

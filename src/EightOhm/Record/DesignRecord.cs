@@ -106,6 +106,24 @@ public sealed partial class DesignRecord
             Write();
     }
 
+    /// <summary>Takes up what another notebook or program has put into the file since this record read or wrote it; where nothing has, it stays as it is.</summary>
+    /// <exception cref="RecordException">Changes are gathered in a batch and would be lost; close it first.</exception>
+    /// <exception cref="RecordFileException">The file is damaged or newer; the record stays as it was.</exception>
+    public void TakeUp()
+    {
+        lock (_gate)
+        {
+            if (_file is not { } file || !file.IsForeign())
+                return;
+            if (_batches > 0)
+                throw new RecordException($"{System.IO.Path.GetFileName(Path)} was changed by another program while changes are gathered in a batch. Close the batch first.");
+            var nameless = RecordNames.Of(Path, RecordFolder.PartsOf(Path));
+            _content = file.Read(nameless) ?? new(nameless);
+            _evaluation = new(_content, _parts);
+            _saved = (_content, _evaluation);
+        }
+    }
+
     internal static DesignRecord Open(string fileName, IFileLayer files) => new(new RecordFile(Resolve(fileName), files));
 
     private static string Resolve(string fileName)

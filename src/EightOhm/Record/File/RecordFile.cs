@@ -30,6 +30,9 @@ internal sealed class RecordFile(string path, IFileLayer files)
         }
     }
 
+    /// <summary>Whether the file is not as this record has read or written it.</summary>
+    public bool IsForeign() => files.Read(Path) is { } there ? _seen is null || !there.AsSpan().SequenceEqual(_seen) : _seen is not null;
+
     /// <summary>Replaces the file, unless it says the same already.</summary>
     public void Replace(byte[] bytes)
     {

@@ -1,0 +1,36 @@
+namespace EightOhm.Cli.Live;
+
+/// <summary>What was done to a chapter's cells, to be undone and done again.</summary>
+internal sealed class ChapterHistory
+{
+    private readonly Stack<ChapterStep> done = new(), undone = new();
+
+    /// <summary>Does a step and remembers it.</summary>
+    public void Do(ChapterStep step)
+    {
+        step.Forth();
+        done.Push(step);
+        undone.Clear();
+    }
+
+    /// <summary>Takes the last step back.</summary>
+    /// <exception cref="LiveRefusal">There is none.</exception>
+    public void Undo() => Move(done, undone, "There is no step to undo: cells were not added, moved, deleted or split.", s => s.Back());
+
+    /// <summary>Does the step again that was taken back last.</summary>
+    /// <exception cref="LiveRefusal">There is none.</exception>
+    public void Redo() => Move(undone, done, "There is no step to do again.", s => s.Forth());
+
+    private static void Move(Stack<ChapterStep> from, Stack<ChapterStep> to, string none, Action<ChapterStep> act)
+    {
+        if (!from.TryPop(out var step))
+            throw new LiveRefusal(none);
+        act(step);
+        to.Push(step);
+    }
+}
+
+/// <summary>A change of a chapter's cells.</summary>
+/// <param name="Forth">Does it.</param>
+/// <param name="Back">Takes it back.</param>
+internal sealed record ChapterStep(Action Forth, Action Back);

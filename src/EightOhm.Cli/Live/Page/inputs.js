@@ -1,5 +1,5 @@
 // Targets and choices: a field for each, and a slider for the one in hand. At most one try is on its way; of those that wait the newest goes.
-import { make, button, put, newestOnly } from "./dom.js";
+import { make, button, put, newestOnly, steadily, whenReleased } from "./dom.js";
 import { Refused } from "./socket.js";
 import { trouble } from "./notices.js";
 
@@ -222,10 +222,13 @@ export class Inputs {
 
   take(row) {
     if (this.inHand === row) return;
-    this.inHand?.element.classList.remove("in-hand");
+    const before = this.inHand;
     this.inHand = row;
-    row.element.classList.add("in-hand");
-    this.taken(row);
+    whenReleased(() => steadily(row.element, row.element.closest(".side"), () => {
+      before?.element.classList.remove("in-hand");
+      row.element.classList.toggle("in-hand", this.inHand === row);
+      this.taken(this.inHand);
+    }));
   }
 
   attempt(row, details) { this.attempts({ row, details }); }

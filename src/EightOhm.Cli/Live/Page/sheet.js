@@ -1,5 +1,5 @@
 // The sheet at the side: how the design stands, what is tried, what moved with it, and its inputs.
-import { make, button, say, counted, part, symbolOf } from "./dom.js";
+import { make, button, say, counted, part, steadily, symbolOf } from "./dom.js";
 import { Inputs } from "./inputs.js";
 import { announce, trouble } from "./notices.js";
 
@@ -222,9 +222,9 @@ export class Sheet {
 
   // The row under the hand stays where it is, whatever becomes longer above it.
   #steadily(change) {
-    const row = document.activeElement?.closest?.(".side .row"), before = row?.getBoundingClientRect().top;
-    change();
-    if (row) this.side.scrollTop += row.getBoundingClientRect().top - before;
+    const row = document.activeElement?.closest?.(".side .row");
+    if (row) steadily(row, this.side, change);
+    else change();
   }
 
   #tellStrip() {

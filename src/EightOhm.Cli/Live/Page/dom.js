@@ -48,6 +48,9 @@ export function symbolOf(name) {
     make("sub", {}, make("span", { style: "font-size:0", text: "_" }), rest.join(",")));
 }
 
+/** A symbol as the program typesets it; a letter alone is a quantity too, and slants. */
+export const slanted = html => /^\p{L}$/u.test(html) ? `<i>${html}</i>` : html;
+
 /** A tally or another count in words, without the noughts. */
 export const counted = pairs => pairs.filter(([count]) => count > 0).map(([count, words]) => `${count} ${words}`).join(" · ");
 

@@ -99,7 +99,7 @@ export class CellView {
     if (cell.state !== "running") {
       this.meter.hidden = true;
       this.printed.hidden = true;
-      this.printed.replaceChildren();
+      put(this.printed, "");
     } else if (this.meter.hidden) {
       this.progress(null);
     }
@@ -161,13 +161,11 @@ export class CellView {
     else this.meter.value = fraction;
   }
 
-  /** A piece of what a running cell prints. */
+  /** All that a running cell has shown so far. */
   print(html) {
-    if (!this.isCode) return;
-    const piece = make("div", { html }), last = this.printed.lastElementChild, only = piece.children.length === 1 ? piece.firstElementChild : null;
+    if (!this.isCode || this.cell.state !== "running") return;
     this.printed.hidden = false;
-    if (last?.tagName === "PRE" && only?.tagName === "PRE") last.append(only.textContent);
-    else this.printed.append(...piece.childNodes);
+    put(this.printed, html);
   }
 
   /** Opens or folds the code; line: where the cursor goes, counted from 1. */

@@ -1,5 +1,5 @@
 // The chapter in hand: its cells in their order, and what is wished of them.
-import { make, button, part } from "./dom.js";
+import { make, button, part, steadily, whenReleased } from "./dom.js";
 import { CellView } from "./cell.js";
 import { number } from "./numbers.js";
 import { notice, trouble, withdraw } from "./notices.js";
@@ -90,9 +90,12 @@ export class ChapterView {
   /** The cell that the hand is in. */
   take(view) {
     if (this.inHand === view) return;
-    this.inHand?.element.classList.remove("in-hand");
+    const before = this.inHand;
     this.inHand = view;
-    view.element.classList.add("in-hand");
+    whenReleased(() => steadily(view.element, window, () => {
+      before?.element.classList.remove("in-hand");
+      view.element.classList.toggle("in-hand", this.inHand === view);
+    }));
   }
 
   remember(view) {
@@ -186,7 +189,7 @@ export class ChapterView {
   // News of the new cell may be on its way still.
   #enter(id, tries = 40) {
     const view = this.views.get(id);
-    if (view?.element.isConnected) view.edit();
+    if (view?.element.isConnected) view.edit().then(() => view.element.scrollIntoView({ block: "nearest" }));
     else if (tries > 0) setTimeout(() => this.#enter(id, tries - 1), 50);
   }
 

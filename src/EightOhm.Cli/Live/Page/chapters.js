@@ -1,18 +1,18 @@
 // The list of the folder's chapters.
-import { make, part } from "./dom.js";
+import { button, make, part } from "./dom.js";
 
 const words = { stale: "not calculated since", unknown: "not calculated", failed: "failed" };
 const wide = matchMedia("(min-width: 86rem)");
 
 export class ChapterList {
-  /** go(id) opens a chapter. */
-  constructor(go) {
+  /** go(id) opens a chapter; another() asks for one more window. */
+  constructor(go, another) {
     this.go = go;
     this.now = make("span");
     this.summary = make("summary", {}, make("span", { class: "quiet", text: "Chapters" }), " ", this.now);
     this.items = make("ol");
     this.progress = make("p", { class: "quiet progress", hidden: true });
-    this.box = make("details", {}, this.summary, this.items, this.progress);
+    this.box = make("details", {}, this.summary, this.items, this.progress, make("p", { class: "more" }, button("Another window", another)));
     part("chapters").append(this.box);
     const fit = () => { this.box.open = wide.matches; };
     wide.addEventListener("change", fit);

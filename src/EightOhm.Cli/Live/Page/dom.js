@@ -48,8 +48,34 @@ export function symbolOf(name) {
     make("sub", {}, make("span", { style: "font-size:0", text: "_" }), rest.join(",")));
 }
 
+/** A symbol as the program typesets it; a letter alone is a quantity too, and slants. */
+export const slanted = html => /^\p{L}$/u.test(html) ? `<i>${html}</i>` : html;
+
 /** A tally or another count in words, without the noughts. */
 export const counted = pairs => pairs.filter(([count]) => count > 0).map(([count, words]) => `${count} ${words}`).join(" · ");
+
+let isPressed = false;
+const afterPress = [];
+addEventListener("pointerdown", () => { isPressed = true; }, true);
+for (const end of ["pointerup", "pointercancel"]) addEventListener(end, () => {
+  isPressed = false;
+  // After the click that follows.
+  setTimeout(() => { for (const act of afterPress.splice(0)) act(); });
+}, true);
+
+/** Does something that may move the page, not before a press of the pointer is over: else it would come up beside what it went down on. */
+export function whenReleased(act) {
+  if (isPressed) afterPress.push(act);
+  else act();
+}
+
+/** Makes a change after which an element stands where it stood, in what scrolls it. */
+export function steadily(element, scroller, change) {
+  const before = element.getBoundingClientRect().top;
+  change();
+  const moved = element.getBoundingClientRect().top - before;
+  if (moved) scroller.scrollBy({ top: moved, behavior: "instant" });
+}
 
 /** Lets one thing be asked at a time, and of those that wait only the newest: send(value) returns a promise. */
 export function newestOnly(send) {

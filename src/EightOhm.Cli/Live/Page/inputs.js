@@ -1,5 +1,5 @@
 // Targets and choices: a field for each, and a slider for the one in hand. At most one try is on its way; of those that wait the newest goes.
-import { make, button, put, newestOnly } from "./dom.js";
+import { make, button, put, newestOnly, slanted, steadily, whenReleased } from "./dom.js";
 import { Refused } from "./socket.js";
 import { trouble } from "./notices.js";
 
@@ -64,11 +64,11 @@ class Row {
     const wasWritten = this.data && this.isWritten;
     const before = this.data;
     this.data = data;
-    put(this.symbol, data.symbol);
+    put(this.symbol, slanted(data.symbol));
     put(this.note, data.note || "");
-    this.element.classList.toggle("moved", data.moved === true);
+    this.element.classList.toggle("moved", data.tried ?? data.moved === true);
     this.element.classList.toggle("long", data.value.length > 13);
-    this.back.hidden = !data.moved;
+    this.back.hidden = !data.moved && !data.tried;
     this.back.setAttribute("aria-label", `put back ${data.name}`);
     // What a hand has typed and the program has not taken is not written over.
     if (!this.isMoving && !(wasWritten && this.field === document.activeElement) && !this.isRefused) this.field.value = data.value;
@@ -209,7 +209,7 @@ export class Inputs {
     let shown = 0;
     for (const row of this.rows.values()) {
       const text = `${row.data.name} ${row.note.textContent}`.toLowerCase();
-      const isIn = words.every(word => text.includes(word)) && (!isOnly || row.data.chapters.includes(chapter) || row.data.moved || row === this.inHand);
+      const isIn = words.every(word => text.includes(word)) && (!isOnly || row.data.chapters.includes(chapter) || row.data.tried || row === this.inHand);
       row.element.hidden = !isIn;
       if (isIn) shown++;
     }
@@ -222,10 +222,13 @@ export class Inputs {
 
   take(row) {
     if (this.inHand === row) return;
-    this.inHand?.element.classList.remove("in-hand");
+    const before = this.inHand;
     this.inHand = row;
-    row.element.classList.add("in-hand");
-    this.taken(row);
+    whenReleased(() => steadily(row.element, row.element.closest(".side"), () => {
+      before?.element.classList.remove("in-hand");
+      row.element.classList.toggle("in-hand", this.inHand === row);
+      this.taken(this.inHand);
+    }));
   }
 
   attempt(row, details) { this.attempts({ row, details }); }
@@ -235,6 +238,8 @@ export class Inputs {
       row.accepted(await this.line.ask("try", { design: this.design, name: row.data.name, ...details }));
     } catch (error) {
       row.tried = undefined;
+      // Taken back by the hand before the answer came: nothing is left to say.
+      if (details.value !== undefined && !row.isWritten) return;
       row.refuse(error instanceof Refused ? error.message : `${error.message} The value stands here; press Enter when the line is back.`);
     }
   }

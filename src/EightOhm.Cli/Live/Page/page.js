@@ -12,7 +12,7 @@ let folder = null, chapter = null, waitsForAnchor = "", kernel = null;
 const line = new Line(hear, stand);
 const titled = id => folder?.chapters.find(one => one.id === id);
 const nameOf = about => `${about.number} ${about.title}`.trim();
-const list = new ChapterList(id => go(id));
+const list = new ChapterList(id => go(id), anotherWindow);
 const sheet = new Sheet(line, go, id => titled(id) && nameOf(titled(id)));
 
 // The line
@@ -40,6 +40,12 @@ async function wish(what, details = {}) {
     complain(error);
     return null;
   }
+}
+
+// What the hand has written goes first, so that nothing older comes after what is put in its place.
+async function dropping(what, details = {}) {
+  await chapter?.settle().catch(() => { });
+  await wish(what, details);
 }
 
 // News
@@ -84,7 +90,7 @@ const heard = {
     const details = news.chapter ? { chapter: news.chapter } : {};
     notice({
       key: "disk-" + news.chapter, kind: "question", lasts: true, words: news.words,
-      choices: [["take the file's", () => wish("take-file", details)], ["keep mine", () => wish("keep-mine", details)]],
+      choices: [["take the file's", () => dropping("take-file", details)], ["keep mine", () => wish("keep-mine", details)]],
     });
   },
   trouble(news) { trouble(news.words, news.try || ""); },
@@ -215,9 +221,8 @@ const deeds = {
   save: button("Save", page.save, { class: "save" }),
   saved: button("as saved", () => notice({
     key: "as-saved", kind: "question", words: "All that was changed and tried since it was last saved will be dropped.",
-    choices: [["Drop it", () => wish("as-saved")], ["No", () => { }]],
+    choices: [["Drop it", () => dropping("as-saved")], ["No", () => { }]],
   })),
-  window: button("Another window", anotherWindow),
   keys: button("Keys", showKeys, { "aria-haspopup": "dialog" }),
 };
 part("deeds").append(...Object.values(deeds));
@@ -234,5 +239,8 @@ function tellDeeds() {
 }
 
 window.addEventListener("beforeunload", event => { if (chapter?.isAhead) event.preventDefault(); });
+
+// What stands below the head begins where it ends, in one line or in two.
+new ResizeObserver(([entry]) => document.documentElement.style.setProperty("--head", `${entry.target.offsetHeight}px`)).observe(document.querySelector(".head"));
 tellDeeds();
 line.open();

@@ -1,5 +1,5 @@
 // The sheet at the side: how the design stands, what is tried, what moved with it, and its inputs.
-import { make, button, say, counted, part, symbolOf } from "./dom.js";
+import { make, button, say, counted, part, slanted, steadily, symbolOf } from "./dom.js";
 import { Inputs } from "./inputs.js";
 import { announce, trouble } from "./notices.js";
 
@@ -42,7 +42,7 @@ class Design {
 
   #symbol(name) {
     const row = this.inputs.named(name), moved = this.data.moved.find(one => one.name === name && one.kind === "entry");
-    return row || moved ? make("span", { html: (row?.data ?? moved).symbol }) : symbolOf(name);
+    return row || moved ? make("span", { html: slanted((row?.data ?? moved).symbol) }) : symbolOf(name);
   }
 
   show(data, isPreview) {
@@ -69,16 +69,16 @@ class Design {
     draw(this.tried, tried, () => tried.length === 0 ? [] : [
       make("h3", { text: "Tried" }),
       make("ul", { class: "changes" }, ...tried.map(one => make("li", {},
-        make("span", { class: "what", html: one.symbol }), this.#change(one.before, one.now),
+        make("span", { class: "what", html: slanted(one.symbol) }), this.#change({ text: one.before }, { text: one.now }, one.kept),
         button("put back", () => this.#wish("put-back", { name: one.name }), { "aria-label": `put back ${one.name}` })))),
-      make("p", { class: "choices" }, button("keep", () => this.#wish("keep"), { class: "main" }), tried.length > 1 ? button("put all back", () => this.#wish("put-back")) : null,
-        make("span", { class: "quiet", text: "What is not kept is not saved." })),
+      make("p", { class: "choices" }, tried.every(one => one.kept) ? null : button("keep", () => this.#wish("keep"), { class: "main" }), tried.length > 1 ? button("put all back", () => this.#wish("put-back")) : null,
+        make("span", { class: "quiet", text: tried.every(one => one.kept) ? "Kept; saved when you save." : "What is not kept is not saved." })),
     ]);
   }
 
-  #change(before, now) {
-    return make("span", { class: "change" }, make("span", { class: "unseen", text: "was " }), make("del", { text: before }),
-      make("span", { class: "arrow", "aria-hidden": "true", text: "→" }), make("span", { class: "unseen", text: ", now " }), make("ins", { text: now }));
+  #change(before, now, isKept = false) {
+    return make("span", { class: "change" }, make("span", { class: "unseen", text: "was " }), make("del", before),
+      make("span", { class: "arrow", "aria-hidden": "true", text: "→" }), make("span", { class: "unseen", text: ", now " }), make("ins", now), isKept ? make("span", { class: "kept quiet", text: "kept" }) : null);
   }
 
   async #wish(wish, details = {}) {
@@ -116,13 +116,14 @@ class Design {
       make("span", { class: "label", html: label }),
       make("span", { class: "value", html: value || "–" }),
       make("span", { class: "limit", html: limit || "" }),
-      words || about ? make("span", { class: "words" }, words || "", words && about ? " · " : "",
+      words || about ? make("span", { class: "words" }, words ? make("span", { html: words }) : null, words && about ? " · " : "",
         about ? make("a", { href: "#" + chapter, text: about, on: { click: event => { event.preventDefault(); this.sheet.go(chapter); } } }) : null) : null);
   }
 
   #drawMoved(moved, tried) {
-    const weight = one => (one.state === "notMet" ? 0 : one.state === "cannotTell" ? 1 : one.kind === "requirement" ? 2 : 3);
-    const list = [...moved].sort((a, b) => weight(a) - weight(b));
+    const weight = one => (one.state === "notMet" ? 0 : one.state === "cannotTell" ? 1 : one.state === "stale" ? 4 : one.kind === "requirement" ? 2 : 3);
+    // What only waits to be calculated has not moved yet; the tally counts it.
+    const list = moved.filter(one => one.state !== "stale" || one.before !== one.now).sort((a, b) => weight(a) - weight(b));
     draw(this.moved, [list, tried], () => {
       if (tried.length === 0 && list.length === 0) return [];
       const names = tried.map(one => this.#symbol(one.name)).flatMap((symbol, i) => i ? [", ", symbol] : [symbol]);
@@ -140,9 +141,10 @@ class Design {
   #movedItem(one) {
     const chain = one.chain || [];
     return make("li", { class: `${one.kind} ${one.state || ""}` },
-      make("span", { class: "what", html: one.symbol }), this.#change(one.before, one.now),
+      make("span", { class: "what", html: slanted(one.symbol) }), one.before === one.now ? make("span", { class: "change" }, make("ins", { html: one.now })) : this.#change({ html: one.before }, { html: one.now }),
       one.state ? make("span", { class: "state", text: stateWords[one.state] || one.state }) : null,
-      chain.length > 2 ? make("span", { class: "chain" }, make("span", { class: "unseen", text: "by way of " }), ...chain.slice(0, -1).flatMap((name, i) => i ? [" → ", this.#symbol(name)] : [this.#symbol(name)]), " →") : null);
+      chain.length > 2 ? make("span", { class: "chain" }, make("span", { class: "unseen", text: "by way of " }), ...chain.slice(0, -1).flatMap((name, i) => i ? [" → ", this.#symbol(name)] : [this.#symbol(name)]), " →") : null,
+      one.cures ? make("span", { class: "cures", html: one.cures }) : null);
   }
 
   /** The least that is to be seen at a glance. */
@@ -222,9 +224,9 @@ export class Sheet {
 
   // The row under the hand stays where it is, whatever becomes longer above it.
   #steadily(change) {
-    const row = document.activeElement?.closest?.(".side .row"), before = row?.getBoundingClientRect().top;
-    change();
-    if (row) this.side.scrollTop += row.getBoundingClientRect().top - before;
+    const row = document.activeElement?.closest?.(".side .row");
+    if (row) steadily(row, this.side, change);
+    else change();
   }
 
   #tellStrip() {

@@ -43,7 +43,8 @@ function completions(services) {
           label: item.label, apply: item.insert || item.label, detail: item.detail || undefined, type: item.kind,
           info: item.documentation ? () => block(item.documentation) : undefined,
         })),
-        validFor: /^[\p{L}\p{N}_]*$/u,
+        // A long list may be a part: asked again with each letter.
+        validFor: reply.items.length < 100 ? /^[\p{L}\p{N}_]*$/u : undefined,
       };
     }],
   });

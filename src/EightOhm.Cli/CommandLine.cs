@@ -44,7 +44,7 @@ internal static class CommandLine
         {
             await using var warm = new WarmProcesses();
             warm.Begin();
-            return await new Opener(output, copy => new CellProcess(copy, warm), new NoAssistant(), TrustedFolders.OfThisPerson()).RunAsync(open.Request(parsed), cancellation);
+            return await new Opener(output, copy => new CellProcess(copy, warm), folder => new WritingHelp(folder), TrustedFolders.OfThisPerson()).RunAsync(open.Request(parsed), cancellation);
         }));
 
         var cells = new CellsCommand();

@@ -24,7 +24,7 @@ public sealed class NotebookCompiler
     /// <param name="references">What cells are compiled against: all that is at hand.</param>
     /// <param name="folder">The notebook's folder, from which cells name files.</param>
     /// <param name="kept">What was compiled before; null to compile all anew.</param>
-    public NotebookCompiler(CellReferences references, string folder, IKeptImages? kept = null) => (this.references, this.folder, this.kept) = (references with { Resolver = new FileReferences(folder) }, folder, kept);
+    public NotebookCompiler(CellReferences references, string folder, IKeptImages? kept = null) => (this.references, this.folder, this.kept) = (references.In(folder), folder, kept);
 
     /// <summary>Compiles the next cell.</summary>
     /// <param name="code">The cell's code as written.</param>

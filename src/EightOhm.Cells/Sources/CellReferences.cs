@@ -25,6 +25,10 @@ public sealed record CellReferences(IReadOnlyList<MetadataReference> References,
     /// <summary>The same with what cells seldom name among the references; itself when there is nothing of that.</summary>
     public CellReferences WithAll() => Rarely is { Count: > 0 } ? this with { References = [.. References, .. Rarely], Rarely = [] } : this;
 
+    /// <summary>The same for the cells of a notebook that may name assemblies by their files.</summary>
+    /// <param name="folder">The notebook's folder, from which they are named.</param>
+    public CellReferences In(string folder) => this with { Resolver = new Compiling.FileReferences(folder) };
+
     /// <summary>All assemblies of this process's platform and application, and what a kernel brings in: for a host that holds EightOhm and the kernel.</summary>
     /// <remarks>The assemblies that the process was started with, not those loaded: a reference assembly's types must be found where they lie.</remarks>
     public static CellReferences OfThisProcess() =>

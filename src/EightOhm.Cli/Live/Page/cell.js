@@ -30,7 +30,7 @@ export class CellView {
     this.edits = new Edits(cell.source, source => chapter.wish("edit", { cell: this.id, source }), () => this.#changed());
     this.isCode = cell.kind === "code";
     const key = `_cell-${++serial}`;
-    this.element = make("section", { class: `cell ${this.isCode ? "code-kind" : "text-kind"}`, tabindex: "0", id: key, data: { cell: cell.id } });
+    this.element = make("section", { class: `cell ${this.isCode ? "code-kind" : "text-kind"}`, role: "group", tabindex: "0", id: key, data: { cell: cell.id } });
     this.element.view = this;
     if (this.isCode) this.#buildCode(key);
     else this.#buildText();
@@ -94,8 +94,7 @@ export class CellView {
       this.#showText();
       return;
     }
-    const isChanged = put(this.outputs, (cell.outputs || []).map(html => `<div class="output">${html}</div>`).join(""));
-    if (isChanged) for (const box of this.outputs.querySelectorAll(".output, pre")) box.tabIndex = 0;
+    put(this.outputs, (cell.outputs || []).map(html => `<div class="output">${html}</div>`).join(""));
     if (cell.state !== "running") {
       this.meter.hidden = true;
       this.printed.hidden = true;
@@ -112,7 +111,6 @@ export class CellView {
     if (this.edits.isOpen) return;
     const html = this.cell.html || "";
     if (put(this.shown, html)) {
-      for (const box of this.shown.querySelectorAll("pre")) box.tabIndex = 0;
       if (!html.trim()) this.shown.append(make("p", { class: "quiet", text: "An empty text. Edit it to write something." }));
     }
   }

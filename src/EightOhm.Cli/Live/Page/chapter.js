@@ -23,6 +23,8 @@ export class ChapterView {
     this.end = make("p", { class: "end" }, button("Add code", () => this.add(null, "code")), button("Add text", () => this.add(null, "text")));
     this.opened = JSON.parse(sessionStorage.getItem(foldedKey(about.id)) || "{}");
     this.main.replaceChildren(this.list, this.end);
+    this.width = new ResizeObserver(() => this.number());
+    this.width.observe(this.list);
     this.list.addEventListener("click", event => this.#follow(event));
   }
 
@@ -80,6 +82,7 @@ export class ChapterView {
     this.#numbering ||= requestAnimationFrame(() => {
       this.#numbering = 0;
       number(this.list, this.about);
+      reach(this.list);
       const figure = this.list.querySelector("figure.eo-figure");
       if (figure) bringCharts();
     });
@@ -225,8 +228,17 @@ export class ChapterView {
   }
 
   close() {
+    this.width.disconnect();
     cancelAnimationFrame(this.#numbering);
     for (const view of this.views.values()) view.close();
+  }
+}
+
+// What scrolls within itself is reached by the keyboard; what does not is no stop on the way.
+function reach(list) {
+  for (const box of list.querySelectorAll(".output, .text pre, .text table, .output pre")) {
+    if (box.scrollWidth > box.clientWidth + 1 && box.clientWidth > 0) box.tabIndex = 0;
+    else box.removeAttribute("tabindex");
   }
 }
 

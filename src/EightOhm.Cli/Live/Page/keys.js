@@ -17,6 +17,7 @@ const told = [
     [`${ctrl} Shift Enter`, "Calculate from here on"],
     ["Alt ↑, ↓", "moves it up, down"],
     [`${ctrl} Z`, "undoes what was last added, moved, split or deleted"],
+    [`${ctrl} Shift Z`, "does it again"],
   ]],
   ["While writing", [
     ["Escape", "leaves the editor; a text is shown as it reads"],

@@ -44,7 +44,9 @@ internal static class CommandLine
         {
             await using var warm = new WarmProcesses();
             warm.Begin();
-            return await new Opener(output, copy => new CellProcess(copy, warm), new NoAssistant(), TrustedFolders.OfThisPerson()).RunAsync(open.Request(parsed), cancellation);
+            using var help = new WritingHelp();
+            help.Begin(cancellation);
+            return await new Opener(output, copy => new CellProcess(copy, warm), help, TrustedFolders.OfThisPerson()).RunAsync(open.Request(parsed), cancellation);
         }));
 
         var cells = new CellsCommand();

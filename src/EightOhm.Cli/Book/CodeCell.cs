@@ -25,7 +25,8 @@ internal static class CodeCell
         return html;
     }
 
-    private static bool IsOpen(NotebookCell cell, bool isPaper) => isPaper ? cell.HasTag(Open) : !cell.HasTag(Folded);
+    /// <summary>Whether a reader sees the code at first.</summary>
+    public static bool IsOpen(NotebookCell cell, bool isPaper) => isPaper ? cell.HasTag(Open) : !cell.HasTag(Folded);
 
     private static string Box(string code) => $"<pre class=\"code\" tabindex=\"0\"><code>{CodeTint.ToHtml(code)}</code></pre>";
 }

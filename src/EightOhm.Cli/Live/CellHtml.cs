@@ -24,11 +24,13 @@ internal sealed class CellHtml
             ["id"] = cell.Id,
             ["kind"] = cell.IsText ? CellKinds.Text : CellKinds.Code,
             ["source"] = cell.Source,
-            ["outputs"] = cell.IsCode ? Outputs(chapter, cell).DeepClone() : new JsonArray(),
+            ["outputs"] = cell.IsCode ? Outputs(cell).DeepClone() : new JsonArray(),
             ["state"] = Word(state),
             ["ms"] = cell.Milliseconds,
             ["error"] = cell.End is { } end && !cell.IsEdited ? new JsonObject { ["line"] = end.Line, ["words"] = PlainText.Of(end.Says) } : null,
         };
+        if (cell.IsCode && CodeCell.IsOpen(new NotebookCell(cell.Json, 1), chapter.IsPaper))
+            news["open"] = true;
         if (!cell.IsCode)
             news["html"] = cell.IsText ? Text(chapter, cell) : $"<pre>{PageTemplate.Escape(cell.Source)}</pre>";
         if (cell.End is { } ended)
@@ -63,19 +65,18 @@ internal sealed class CellHtml
         }
     }
 
-    private JsonArray Outputs(LiveChapter chapter, LiveCell cell) =>
+    private JsonArray Outputs(LiveCell cell) =>
         cell.Json["outputs"] is JsonArray outputs
-            ? rendered.GetValue(outputs, o => new JsonArray([.. OutputHtml.Each(o, cell.Calculated).Select(html => JsonValue.Create(Finish(chapter, CleanOutput.Of(html))))]))
+            ? rendered.GetValue(outputs, o => new JsonArray([.. OutputHtml.Each(o, cell.Calculated).Select(html => JsonValue.Create(Finish(CleanOutput.Of(html))))]))
             : [];
 
-    // As the book does: short captions, and each table as a file.
-    private static string Finish(LiveChapter chapter, string html)
+    // Short captions, as the book has them.
+    private static string Finish(string html)
     {
         if (!html.Contains("eo-table", StringComparison.Ordinal))
             return html;
         var body = new HtmlParser().ParseDocument($"<!doctype html><body>{html}</body>").Body!;
         TableCaptions.Write(body);
-        TableFiles.Write(body, chapter.File.Name);
         return body.InnerHtml;
     }
 }

@@ -44,7 +44,7 @@ internal static partial class CleanOutput
         cleaner.AllowedSchemes.UnionWith(["data"]);
         cleaner.FilterUrl += (_, url) =>
         {
-            if (IsData(url.OriginalUrl) && !(IsPicture(url.OriginalUrl) && url.Tag.LocalName == "img"))
+            if (IsData(url.OriginalUrl) && !(IsPicture(url.OriginalUrl) && url.Tag.LocalName is ("img" or "source")))
                 url.SanitizedUrl = null;
         };
         // The data of a figure is read by the page's own script; whatever else is a script goes.

@@ -19,6 +19,7 @@ internal sealed class LiveChapter
     public LiveChapter(NotebookFile file, bool areCurrent)
     {
         File = file;
+        IsPaper = Chapter.IsPaper;
         cells = [.. Named(file).Select(c => new LiveCell(c.Id, c.Json))];
         foreach (var cell in cells)
             cell.IsCurrent = areCurrent;
@@ -35,6 +36,9 @@ internal sealed class LiveChapter
     public Chapter Chapter => Chapter.Of(File);
 
     public IReadOnlyList<LiveCell> Cells => cells;
+
+    /// <summary>Whether it is a design's paper, which shows its results first.</summary>
+    public bool IsPaper { get; }
 
     /// <summary>Whether it is not as it is saved.</summary>
     public bool IsUnsaved => isOver || !Now().SequenceEqual(saved);
@@ -64,7 +68,7 @@ internal sealed class LiveChapter
     {
         var at = after is null ? 0 : cells.IndexOf(Cell(after)) + 1;
         var cell = Make(CellKinds.InFile(kind), "");
-        history.Do(new ChapterStep(() => cells.Insert(Math.Min(at, cells.Count), cell), () => cells.Remove(cell)));
+        history.Do(new ChapterStep("a cell added", () => cells.Insert(Math.Min(at, cells.Count), cell), () => cells.Remove(cell)));
         Changed();
         return cell;
     }
@@ -78,6 +82,7 @@ internal sealed class LiveChapter
             return;
         var from = cells.IndexOf(cell);
         history.Do(new ChapterStep(
+            "a cell moved",
             () =>
             {
                 cells.Remove(cell);
@@ -96,7 +101,7 @@ internal sealed class LiveChapter
     {
         var cell = Cell(id);
         var at = cells.IndexOf(cell);
-        history.Do(new ChapterStep(() => cells.Remove(cell), () => cells.Insert(Math.Min(at, cells.Count), cell)));
+        history.Do(new ChapterStep("a cell deleted", () => cells.Remove(cell), () => cells.Insert(Math.Min(at, cells.Count), cell)));
         Changed();
     }
 
@@ -113,6 +118,7 @@ internal sealed class LiveChapter
         var whole = cell.Source;
         var second = Make(NbFormat.Text(cell.Json["cell_type"]), tail);
         history.Do(new ChapterStep(
+            "a cell split",
             () =>
             {
                 cell.Write(head);
@@ -129,17 +135,19 @@ internal sealed class LiveChapter
     }
 
     /// <summary>Takes the last step with cells back.</summary>
-    public void Undo()
+    public string Undo()
     {
-        history.Undo();
+        var words = history.Undo();
         Changed();
+        return words;
     }
 
     /// <summary>Does the step again that was taken back.</summary>
-    public void Redo()
+    public string Redo()
     {
-        history.Redo();
+        var words = history.Redo();
         Changed();
+        return words;
     }
 
     /// <summary>Says that what stands on the disk is what is open.</summary>

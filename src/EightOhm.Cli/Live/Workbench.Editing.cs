@@ -34,9 +34,21 @@ internal sealed partial class Workbench
         return id;
     }
 
-    public void Undo(string chapter) => Restructure(chapter, c => c.Undo(), null);
+    /// <returns>What was undone, in words.</returns>
+    public string Undo(string chapter)
+    {
+        var words = "";
+        Restructure(chapter, c => words = c.Undo(), null);
+        return words;
+    }
 
-    public void Redo(string chapter) => Restructure(chapter, c => c.Redo(), null);
+    /// <returns>What was done again, in words.</returns>
+    public string Redo(string chapter)
+    {
+        var words = "";
+        Restructure(chapter, c => words = c.Redo(), null);
+        return words;
+    }
 
     // What a cell gave, others may use: they are no longer known to be right.
     private void Restructure(string chapter, Action<LiveChapter> act, string? cell)

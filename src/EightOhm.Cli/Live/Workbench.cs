@@ -70,7 +70,7 @@ internal sealed partial class Workbench : IAsyncDisposable
     public IReadOnlyList<JsonObject> All()
     {
         lock (gate)
-            return [FolderNews(), SheetOf(isPreview: false), InputsOf()];
+            return [FolderNews(), SheetOf(isPreview: false), InputsOf(), new JsonObject { ["type"] = "kernel", ["state"] = "ready", ["words"] = "" }];
     }
 
     /// <summary>A chapter with its cells, which is in hand from now on: it is calculated before the others.</summary>

@@ -105,7 +105,10 @@ public sealed partial class DesignRecord
         lock (_gate)
         {
             Look();
-            return new(_content, _evaluation);
+            // What is judged of one state is judged once, however often it is compared.
+            return _snapshot is { } known && ReferenceEquals(known.Content, _content) && ReferenceEquals(known.Evaluation, _evaluation)
+                ? known
+                : _snapshot = new(_content, _evaluation);
         }
     }
 

@@ -22,6 +22,7 @@ public sealed partial class DesignRecord
     private RecordContent _content;
     private Evaluation _evaluation;
     private (RecordContent Content, Evaluation Evaluation) _saved;
+    private RecordSnapshot? _snapshot;
     private int _batches;
 
     private DesignRecord(RecordFile file)

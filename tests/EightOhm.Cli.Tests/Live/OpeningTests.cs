@@ -66,7 +66,7 @@ public sealed class OpeningTests : IDisposable
         using var output = new StringWriter();
         using var stop = new CancellationTokenSource();
         var list = new TrustedFolders(Path.Combine(shop.Shop.Folder, "trusted.txt"));
-        var opener = new Opener(output, copy => new ScriptedCells(copy), _ => new NoAssistant(), list);
+        var opener = new Opener(output, copy => new ScriptedCells(copy), new NoAssistant(), list);
 
         var running = opener.RunAsync(new OpenRequest(shop.Shop.Notebooks, 0, OpensBrowser: false), stop.Token);
         for (var i = 0; i < 600 && !output.ToString().Contains("window", StringComparison.Ordinal); i++)

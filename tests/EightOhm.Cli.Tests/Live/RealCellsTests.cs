@@ -62,7 +62,7 @@ public sealed class RealCellsTests : IAsyncLifetime, IDisposable
         bench.Calculate("01-targets", "cell", LiveShop.Id(bench, "01-targets", 4));
         await bench.IdleAsync();
         Assert.Equal("current", LiveShop.State(bench, "01-targets", 4));
-        Assert.Contains("47.0", Html(bench, "01-targets", 4), StringComparison.Ordinal);
+        Assert.Contains("47 kΩ", Html(bench, "01-targets", 4), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -87,7 +87,7 @@ public sealed class RealCellsTests : IAsyncLifetime, IDisposable
         bench.Delete("01-targets", culprit);
         bench.Calculate("01-targets", "cell", LiveShop.Id(bench, "01-targets", 4));
         await bench.IdleAsync();
-        Assert.Contains("47.0", Html(bench, "01-targets", 4), StringComparison.Ordinal);
+        Assert.Contains("47 kΩ", Html(bench, "01-targets", 4), StringComparison.Ordinal);
         Assert.Equal("current", LiveShop.State(bench, "01-targets", 4));
     }
 

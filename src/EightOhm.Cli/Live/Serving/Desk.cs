@@ -61,11 +61,9 @@ internal sealed class Desk(Workbench bench, ICellAssistant assistant, Action tru
             case "split":
                 return new JsonObject { ["cell"] = bench.Split(Needed(wish, "chapter"), Needed(wish, "cell"), (int)(Number(wish, "at") ?? throw Lacks("at"))) };
             case "undo":
-                bench.Undo(Needed(wish, "chapter"));
-                break;
+                return new JsonObject { ["words"] = "Undone: " + bench.Undo(Needed(wish, "chapter")) };
             case "redo":
-                bench.Redo(Needed(wish, "chapter"));
-                break;
+                return new JsonObject { ["words"] = "Done again: " + bench.Redo(Needed(wish, "chapter")) };
             case "complete" or "signature" or "hover" or "diagnose":
                 var answer = await assistant.AnswerAsync(Needed(wish, "do"), bench.CodeBefore(Needed(wish, "chapter"), Needed(wish, "cell")), Needed(wish, "source"), (int)(Number(wish, "offset") ?? 0), cancellation);
                 return answer ?? new JsonObject { ["none"] = true };

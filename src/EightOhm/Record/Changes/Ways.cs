@@ -6,6 +6,7 @@ internal sealed class Ways
     private readonly RecordContent _content;
     private readonly Dictionary<string, string?> _first;
     private readonly IReadOnlyList<string> _moved;
+    private readonly Dictionary<string, Dictionary<string, string?>> _fromOne = new(StringComparer.Ordinal);
 
     public Ways(RecordContent content, IReadOnlyList<string> moved)
     {
@@ -22,7 +23,9 @@ internal sealed class Ways
         var ways = new List<IReadOnlyList<string>>();
         foreach (var input in _moved)
         {
-            var from = From([input]);
+            // Many requirements are asked about one after the other.
+            if (!_fromOne.TryGetValue(input, out var from))
+                _fromOne[input] = from = From([input]);
             if (targets.Select(t => Back(from, t)).Where(w => w.Count > 0).MinBy(w => w.Count) is { } way)
                 ways.Add(way);
         }

@@ -26,11 +26,11 @@ public sealed partial class DesignRecord
     {
         lock (_gate)
         {
-            Look();
+            var now = Snapshot();
             var judgement = new Judgement(_content, _evaluation);
             return
             [
-                .. _content.Clauses.Select(judgement.Of),
+                .. now.Requirements,
                 .. _content.Unasked.Where(u => !_content.Clauses.Any(c => c.Label == u.Key)).Select(u => judgement.Lost(u.Value.Requirement, u.Value.Reason)),
             ];
         }

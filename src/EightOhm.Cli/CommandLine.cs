@@ -44,7 +44,10 @@ internal static class CommandLine
         {
             await using var warm = new WarmProcesses();
             warm.Begin();
-            return await new Opener(output, copy => new CellProcess(copy, warm), folder => new WritingHelp(folder), TrustedFolders.OfThisPerson()).RunAsync(open.Request(parsed), cancellation);
+            var request = open.Request(parsed);
+            using var help = new WritingHelp(Path.GetFullPath(request.Folder));
+            help.Begin(cancellation);
+            return await new Opener(output, copy => new CellProcess(copy, warm), help, TrustedFolders.OfThisPerson()).RunAsync(request, cancellation);
         }));
 
         var cells = new CellsCommand();

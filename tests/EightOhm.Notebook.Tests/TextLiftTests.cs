@@ -1,3 +1,4 @@
+using EightOhm.Cells;
 
 namespace EightOhm.Notebook.Tests;
 

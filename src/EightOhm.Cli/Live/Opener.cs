@@ -7,9 +7,9 @@ namespace EightOhm.Cli.Live;
 /// <summary>Opens a folder on a page, and serves it until the person ends the program.</summary>
 /// <param name="output">Where the address goes.</param>
 /// <param name="start">Gives a folder of notebooks the process of its cells.</param>
-/// <param name="assist">Gives a folder the help with its texts.</param>
+/// <param name="assistant">Helps with texts.</param>
 /// <param name="trusted">The folders whose cells may run.</param>
-internal sealed class Opener(TextWriter output, Func<RecordCopy, ICellProcess> start, Func<string, ICellAssistant> assist, TrustedFolders trusted)
+internal sealed class Opener(TextWriter output, Func<RecordCopy, ICellProcess> start, ICellAssistant assistant, TrustedFolders trusted)
 {
     private static readonly TimeSpan Glance = TimeSpan.FromSeconds(1);
 
@@ -19,8 +19,6 @@ internal sealed class Opener(TextWriter output, Func<RecordCopy, ICellProcess> s
         var folder = File.Exists(request.Folder) ? Path.GetDirectoryName(Path.GetFullPath(request.Folder))! : Path.GetFullPath(request.Folder);
         using var held = Directory.Exists(folder) ? FolderLock.Take(folder) : null;
         await using var bench = Workbench.Open(request.Folder, start, trusted.Has(folder), Disk.Real);
-        var assistant = assist(folder);
-        using var ended = assistant as IDisposable;
         await using var server = await LiveServer.StartAsync(bench, assistant, () => trusted.Add(folder), request.Port);
         var address = server.Address();
         await output.WriteLineAsync($"Open at {address}");

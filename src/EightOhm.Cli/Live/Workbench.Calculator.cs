@@ -188,6 +188,7 @@ internal sealed partial class Workbench
         {
             try
             {
+                ReadAhead();
                 while (true)
                 {
                     await wake.WaitAsync(closing.Token);
@@ -202,6 +203,25 @@ internal sealed partial class Workbench
             catch (OperationCanceledException) when (closing.IsCancellationRequested)
             {
                 // The program ends.
+            }
+        }
+
+        // What hangs on what is read while nobody waits for it: the first move is answered as quickly as the next.
+        private void ReadAhead()
+        {
+            List<ChapterView> all;
+            lock (bench.gate)
+                all = [.. bench.Chapters.Select(ViewOf).Where(v => NotebookGraphs.SpeaksOfARecord(v.Notebook))];
+            foreach (var view in all.TakeWhile(_ => wake.CurrentCount == 0 && !closing.IsCancellationRequested))
+            {
+                try
+                {
+                    _ = view.Graph;
+                }
+                catch (Exception e) when (e is not OutOfMemoryException)
+                {
+                    // Whoever needs it is told.
+                }
             }
         }
 

@@ -107,10 +107,10 @@ public sealed partial class DesignRecord
         return _evaluation.ArgumentOf(source.Name) ?? throw NoValue(source.Name, _evaluation.Of(source.Name));
     }
 
-    // What a value came from as it stands now. Null, or a name that the record does not have, means that nothing is known: then everything there is.
+    // What a value came from as it stands now. A cell cannot tell a condition's name from an entry's, also through a function that others ask too; the record can. Null, or a name that the record does not have, means that nothing is known: then everything there is.
     private (IReadOnlyList<Mark> Marks, bool HangsOnAll) MarksOf(IReadOnlyCollection<string>? sources, Slot self)
     {
-        var names = sources?.Select(s => s.Normalize()).Where(s => s != self.Name).Distinct(StringComparer.Ordinal).ToList();
+        var names = sources?.Select(s => s.Normalize()).Where(s => s != self.Name && (_content.Find(s) is not null || !_conditions.Contains(s))).Distinct(StringComparer.Ordinal).ToList();
         var known = names is not null && names.All(n => _content.Find(n) is not null);
         var slots = known
             ? names!.Select(n => _content.Find(n)!)

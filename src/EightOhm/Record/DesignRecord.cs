@@ -19,6 +19,7 @@ public sealed partial class DesignRecord
     private readonly Lock _gate = new();
     private readonly RecordFile? _file;
     private readonly PartFiles _parts;
+    private readonly HashSet<string> _conditions = new(StringComparer.Ordinal);
     private RecordContent _content;
     private Evaluation _evaluation;
     private (RecordContent Content, Evaluation Evaluation) _saved;

@@ -24,7 +24,7 @@ public class ChaptersTests(ITestOutputHelper output)
         foreach (var requirement in folder.Record().Compliance())
             output.WriteLine($"{requirement.State}: {requirement.Label}: {requirement.Value} {requirement.Where} {requirement.Limit} {requirement.Reason}");
         Assert.True(failures.Count == 0, string.Join('\n', failures));
-        var onAll = folder.Record().Entries.Where(e => e.HangsOnAll).Select(e => e.Name);
-        output.WriteLine($"hangs on all: {string.Join(", ", onAll)}");
+        // What hangs on all is stale whenever a later chapter moves anything.
+        Assert.Empty(folder.Record().Entries.Where(e => e.HangsOnAll).Select(e => e.Name));
     }
 }

@@ -77,6 +77,23 @@ public sealed class ComputeTests : IDisposable
     }
 
     [Fact]
+    public void A_conditions_name_among_the_sources_is_no_entry_and_makes_nothing_unknown()
+    {
+        var record = _folder.Open();
+        record.Target("a", 1.0);
+        record.Target("b", 1.0);
+        var over = record.Conditions().Range("x", 0.0, 1.0).Spread("y", 5.percent);
+        Assert.Equal(["x", "y"], over.Names);
+        using (KnownSources.Are("a", "x", "y"))
+            record.Compute("c", 3.0);
+        Assert.Equal((false, "a"), (record.EntryOf("c").HangsOnAll, string.Join(' ', record.EntryOf("c").From)));
+        record.Target("x", 2.0);
+        using (KnownSources.Are("a", "x"))
+            record.Compute("c", 3.0);
+        Assert.Equal(["a", "x"], record.EntryOf("c").From);
+    }
+
+    [Fact]
     public void A_result_of_unknown_origin_hangs_on_the_results_before_it_too()
     {
         // The inputs stayed, but somebody computed the first anew and to another figure: the second may have come from it.

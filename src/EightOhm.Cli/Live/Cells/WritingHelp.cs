@@ -5,36 +5,50 @@ using EightOhm.Cells.Sources;
 
 namespace EightOhm.Cli.Live.Cells;
 
-/// <summary>What the compiler knows of a text that is being written. It starts when it is first asked, in this process: a cell that runs keeps it from nothing.</summary>
-/// <param name="folder">The notebooks' folder, from which cells name files.</param>
+/// <summary>What the compiler knows of a cell's text, asked in this process: a cell that runs keeps it from nothing.</summary>
+/// <param name="folder">The folder from which cells name files.</param>
 internal sealed class WritingHelp(string folder) : ICellAssistant, IDisposable
 {
-    private readonly Lazy<CellAssistant> help = new(() => new CellAssistant(CellReferences.OfThisProcess().In(folder)));
+    private readonly CellAssistant assistant = new(CellReferences.OfThisProcess().In(folder));
 
-    public async Task<JsonObject?> AnswerAsync(string question, IReadOnlyList<string> before, string source, int offset, CancellationToken cancellation) => question switch
-    {
-        "complete" => Node(await help.Value.CompleteAsync(before, source, offset, cancellation)),
-        "signature" => Node(await help.Value.SignaturesAsync(before, source, offset, cancellation)),
-        "hover" => Node(await help.Value.HoverAsync(before, source, offset, cancellation)),
-        "diagnose" => new JsonObject
+    /// <summary>Reads the library in the background: the first question is answered as quickly as the next.</summary>
+    public void Begin(CancellationToken cancellation) => _ = Task.Run(
+        async () =>
         {
-            ["faults"] = new JsonArray([.. (await help.Value.DiagnoseAsync(before, source, cancellation)).Select(f => new JsonObject
+            try
             {
-                ["from"] = f.From,
-                ["to"] = f.To,
-                ["line"] = f.Line,
-                ["words"] = f.Words,
-                ["severity"] = f.IsError ? "error" : "warning",
-            })]),
+                await assistant.PrepareAsync([], cancellation);
+            }
+            catch (Exception e) when (e is OperationCanceledException or ObjectDisposedException)
+            {
+                // The program ends.
+            }
         },
-        _ => null,
-    };
+        CancellationToken.None);
 
-    public void Dispose()
+    public async Task<JsonObject?> AnswerAsync(string question, IReadOnlyList<string> before, string source, int offset, CancellationToken cancellation)
     {
-        if (help.IsValueCreated)
-            help.Value.Dispose();
+        var place = Math.Clamp(offset, 0, source.Length);
+        return question switch
+        {
+            "complete" => Json(await assistant.CompleteAsync(before, source, place, cancellation)),
+            "signature" => Json(await assistant.SignaturesAsync(before, source, place, cancellation)),
+            "hover" => Json(await assistant.HoverAsync(before, source, place, cancellation)),
+            _ => new JsonObject { ["faults"] = new JsonArray([.. (await assistant.DiagnoseAsync(before, source, cancellation)).Select(Json)]) },
+        };
     }
 
-    private static JsonObject? Node<T>(T answer) => JsonSerializer.SerializeToNode(answer, JsonSerializerOptions.Web) as JsonObject;
+    public void Dispose() => assistant.Dispose();
+
+    // The answers' members are named as the page reads them.
+    private static JsonObject? Json<T>(T answer) => JsonSerializer.SerializeToNode(answer, JsonSerializerOptions.Web) as JsonObject;
+
+    private static JsonNode Json(Fault fault) => new JsonObject
+    {
+        ["from"] = fault.From,
+        ["to"] = fault.To,
+        ["line"] = fault.Line,
+        ["words"] = fault.Words,
+        ["severity"] = fault.IsError ? "error" : "warning",
+    };
 }

@@ -129,5 +129,9 @@ public sealed partial class Conditions
         return new CaseCondition(name, typeof(T), cases, word);
     }
 
-    private Conditions With(Condition added) => new([.. all, added], Seed, Entries);
+    private Conditions With(Condition added)
+    {
+        Entries?.Take(added.Name);
+        return new([.. all, added], Seed, Entries);
+    }
 }

@@ -36,7 +36,7 @@ public sealed partial class DesignRecord
                 throw new RecordException($"{name}: nobody can tell the worst {worst.Reason}", worst.Cause);
             }
 
-            var (marks, hangsOnAll) = MarksOf(SourcesOf(name, line, worst.Entries, worst.Conditions), slot);
+            var (marks, hangsOnAll) = MarksOf(SourcesOf(name, line, worst.Entries), slot);
             Put(slot with { Value = value, Worst = worst, Rule = null, Marks = marks, HangsOnAll = hangsOnAll, Note = Words.Clean(note) ?? slot.Note });
             return value;
         }
@@ -94,7 +94,7 @@ public sealed partial class DesignRecord
         {
             Look();
             question = new(over.Beside(new Arguments(this)), figure);
-            from = MarksOf(SourcesOf(label, line, question.Entries, over.Names), new("", EntryRole.Computed, question.Kind));
+            from = MarksOf(SourcesOf(label, line, question.Entries), new("", EntryRole.Computed, question.Kind));
         }
 
         return new((low, high) =>
@@ -108,11 +108,9 @@ public sealed partial class DesignRecord
         });
     }
 
-    // What the cells tell, and the entries that the lambda names itself. A cell cannot tell a condition's name from an entry's; the record can.
-    private IReadOnlyCollection<string>? SourcesOf(string name, int line, IReadOnlyList<string> named, IReadOnlyList<string> conditions) =>
-        CellSources.Current?.Of(Path, name, line) is { } told
-            ? [.. told.Where(t => !conditions.Contains(t.Normalize()) || _content.Find(t.Normalize()) is not null), .. named]
-            : null;
+    // What the cells tell, and the entries that the lambda names itself.
+    private IReadOnlyCollection<string>? SourcesOf(string name, int line, IReadOnlyList<string> named) =>
+        CellSources.Current?.Of(Path, name, line) is { } told ? [.. told, .. named] : null;
 
     private sealed class Arguments(DesignRecord record) : IEntryArguments
     {
@@ -123,6 +121,12 @@ public sealed partial class DesignRecord
                 lock (record._gate)
                     return [.. record._content.InOrder.Select(s => s.Name)];
             }
+        }
+
+        public void Take(string name)
+        {
+            lock (record._gate)
+                record._conditions.Add(name.Normalize());
         }
 
         public (Type Type, object? Value, string? Reason)? Find(string name)

@@ -10,4 +10,8 @@ internal interface IEntryArguments
     /// <param name="name">A name.</param>
     /// <returns>Null when there is no such entry; no value, and why, when it has no answer.</returns>
     (Type Type, object? Value, string? Reason)? Find(string name);
+
+    /// <summary>Told of the name of a condition: where cells are read, it may stand among the names that a value comes from, and is no entry.</summary>
+    /// <param name="name">The condition's name.</param>
+    void Take(string name);
 }

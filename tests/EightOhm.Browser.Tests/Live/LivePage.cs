@@ -11,7 +11,7 @@ internal sealed class LivePage : IAsyncDisposable
     private const int Width = 1500;
 
     // Generous: other test projects share the processors.
-    private const float Patience = 15_000;
+    private const float Patience = 60_000;
 
     private static readonly string Axe = new BundledAxeScriptProvider().GetScript();
 

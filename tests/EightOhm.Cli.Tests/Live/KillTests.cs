@@ -9,8 +9,11 @@ namespace EightOhm.Cli.Tests.Live;
 /// <summary>The server and the process of its cells are killed while somebody tries, keeps and saves: what was saved is there, and notebook and record are of one save.</summary>
 public sealed class KillTests : IAsyncLifetime, IDisposable
 {
-    private const int Kills = 50, Seed = 12;
+    private const int Seed = 12;
     private const string Chapter = "01-targets";
+
+    // A start of the program and its processes costs two seconds of the processor: the whole number is for patient runs.
+    private static readonly int Kills = Environment.GetEnvironmentVariable("EIGHTOHM_SLOW") == "1" || Environment.GetEnvironmentVariable("EIGHTOHM_REQUIRE_BROWSER") == "1" ? 50 : 8;
 
     private readonly LiveShop shop = new();
     private readonly List<string> refused = [];
@@ -63,7 +66,7 @@ public sealed class KillTests : IAsyncLifetime, IDisposable
         }
 
         Assert.Empty(refused);
-        Assert.True(servers > 5 && cells > 5, $"{servers} servers, {cells} processes of cells");
+        Assert.True(servers > Kills / 10 && cells > Kills / 10, $"{servers} servers, {cells} processes of cells");
 
         // After all of it a whole calculation says what a run of its own says.
         server ??= await Server.StartAsync(shop.Shop.Notebooks, shop.Shop.Folder);

@@ -210,7 +210,7 @@ def resistances():
 
 def stage():
     rows = []
-    for rail, current, base, c, cs, vbe, re, first, h, celsius in [(56, 10e-3, 0.1e-3, 100e-12, 20e-12, 0.65, 22, 4e-3, 100, 60), (42, 6e-3, 0.0, 47e-12, 10e-12, 0.6, 47, 2e-3, 150, 25), (70, 15e-3, 0.5e-3, 220e-12, 30e-12, 0.7, 10, 8e-3, 60, 85)]:
+    for rail, current, base, c, cs, vbe, re, first, h, follower, celsius in [(56, 10e-3, 0.1e-3, 100e-12, 20e-12, 0.65, 22, 4e-3, 100, 100, 60), (42, 6e-3, 0.0, 47e-12, 10e-12, 0.6, 47, 2e-3, 150, 0, 25), (70, 15e-3, 0.5e-3, 220e-12, 30e-12, 0.7, 10, 8e-3, 60, 40, 85)]:
         slope = optimize.brentq(lambda x: current - base - c * x - cs * x, 0, 1e12, rtol=1e-14)
         need = optimize.brentq(lambda i: (i - base) / (c + cs) - 40e6, base, 1.0, rtol=1e-14)
         limited = optimize.brentq(lambda i: vbe - i * re, 0, 10, rtol=1e-14)
@@ -220,8 +220,12 @@ def stage():
         i = current
         drive = vt * numpy.log(i / saturation) + i * re
         slope_v = (vt * numpy.log((i + 1e-25j) / saturation) + (i + 1e-25j) * re).imag / 1e-25
-        rows.append((rail, current, base, c, cs, vbe, re, first, h, celsius, slope, need, rail * current, limited, rail * limited, rail * first * h, 1 / slope_v, 2 / slope_v, drive))
-    write("second-stage.csv", ["V", "I", "I_B", "C", "C_s", "V_BE", "R_E", "I_1", "h_FE", "T_C", "SR", "I_need", "P_idle", "I_lim", "P_lim", "P_unl", "g_m2", "g_pp", "V_base"], rows,
+        # The greatest heat on the way to what the pair drives, by search over the current: its slope changes sign, or does not.
+        driven = (h + h * follower) * first
+        slope_of_heat = lambda i: rail - 2 * i * re
+        most = driven if slope_of_heat(driven) >= 0 else optimize.brentq(slope_of_heat, 0, driven, rtol=1e-14)
+        rows.append((rail, current, base, c, cs, vbe, re, first, h, follower, celsius, slope, need, rail * current, limited, rail * limited, most, integrate.quad(slope_of_heat, 0, most, epsrel=1e-13)[0], 1 / slope_v, 2 / slope_v, drive))
+    write("second-stage.csv", ["V", "I", "I_B", "C", "C_s", "V_BE", "R_E", "I_1", "h_FE", "h_f", "T_C", "SR", "I_need", "P_idle", "I_lim", "P_lim", "I_unl", "P_unl", "g_m2", "g_pp", "V_base"], rows,
           "A second stage: currents by root finding on their balances, transconductance as the derivative of junction and resistor", SCRIPT)
 
 

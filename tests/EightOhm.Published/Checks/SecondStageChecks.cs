@@ -59,7 +59,8 @@ public class SecondStageChecks
         Check.Computed(rows, r => StageHeat.Idle(ElectricPotential.FromVolts(r["V"]), ElectricCurrent.FromAmperes(r["I"])), "P_idle");
         Check.Computed(rows, r => StageHeat.LimitedCurrent(ElectricPotential.FromVolts(r["V_BE"]), ElectricResistance.FromOhms(r["R_E"])), "I_lim");
         Check.Computed(rows, r => StageHeat.LimitedFault(ElectricPotential.FromVolts(r["V"]), ElectricPotential.FromVolts(r["V_BE"]), ElectricResistance.FromOhms(r["R_E"])), "P_lim");
-        Check.Computed(rows, r => StageHeat.UnlimitedFault(ElectricPotential.FromVolts(r["V"]), ElectricCurrent.FromAmperes(r["I_1"]), r["h_FE"]), "P_unl");
+        Check.Computed(rows, r => StageHeat.UnlimitedCurrent(ElectricPotential.FromVolts(r["V"]), ElectricCurrent.FromAmperes(r["I_1"]), r["h_FE"], ElectricResistance.FromOhms(r["R_E"]), r["h_f"]), "I_unl");
+        Check.Computed(rows, r => StageHeat.UnlimitedFault(ElectricPotential.FromVolts(r["V"]), ElectricCurrent.FromAmperes(r["I_1"]), r["h_FE"], ElectricResistance.FromOhms(r["R_E"]), r["h_f"]), "P_unl");
         Check.Computed(rows, r => StageGain.Transconductance(ElectricCurrent.FromAmperes(r["I"]), ElectricResistance.FromOhms(r["R_E"]), Temperature.FromDegreesCelsius(r["T_C"])), "g_m2");
         Check.Computed(rows, r => PushPull.Transconductance(ElectricCurrent.FromAmperes(r["I"]), ElectricResistance.FromOhms(r["R_E"]), Temperature.FromDegreesCelsius(r["T_C"])), "g_pp");
         Check.Computed(rows, r => PushPull.ClassACurrent(ElectricCurrent.FromAmperes(r["I"])) / 2, "I");

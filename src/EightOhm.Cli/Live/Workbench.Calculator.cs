@@ -32,8 +32,17 @@ internal sealed partial class Workbench
                 _ => throw new LiveRefusal($"What to calculate is \"cell\", \"from\", \"chapter\" or \"design\" (was \"{what}\")."),
             };
             inHand = open;
-            calculator.Ask([.. cells.Where(c => c.IsCode)]);
+            var asked = cells.Where(c => c.IsCode).ToHashSet();
+            calculator.Ask(asked);
+            // What waits is seen to wait before the answer comes that it was asked for.
+            foreach (var one in folder.Chapters)
+            {
+                foreach (var waiting in one.Cells.Where(asked.Contains))
+                    TellCell(one, waiting);
+            }
         }
+
+        TellSheet();
     }
 
     /// <summary>Stops what is being calculated: what is not calculated stays visibly so.</summary>
@@ -74,14 +83,16 @@ internal sealed partial class Workbench
         {
             _ = folder;
             isQuiet = false;
+            Busy ??= "finding what hangs on it";
             stopping?.Cancel();
             Wake();
         }
 
         /// <summary>Cells are asked for. Called within the gate.</summary>
-        public void Ask(IReadOnlyList<LiveCell> cells)
+        public void Ask(IReadOnlyCollection<LiveCell> cells)
         {
             isQuiet = false;
+            Busy ??= "getting ready to calculate";
             wanted.UnionWith(cells);
             written.UnionWith(cells);
             isPlanOld = true;
@@ -120,6 +131,13 @@ internal sealed partial class Workbench
             {
                 turn.Release();
             }
+        }
+
+        /// <summary>Does something after which nobody wants what is being calculated: it is stopped first.</summary>
+        public Task DropAsync(Action act)
+        {
+            Stop();
+            return PauseAsync(act);
         }
 
         /// <summary>A folder is read anew: its process ends. Called within the gate and a pause.</summary>

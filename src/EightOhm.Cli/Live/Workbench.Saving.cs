@@ -30,7 +30,7 @@ internal sealed partial class Workbench
     /// <summary>Drops what was edited and tried: everything is again as it is on the disk.</summary>
     public async Task AsSavedAsync()
     {
-        await calculator.PauseAsync(Reopen);
+        await calculator.DropAsync(Reopen);
         TellEverything();
     }
 

@@ -8,6 +8,7 @@ using EightOhm.Cli.Notebooks;
 using EightOhm.Cli.Output;
 using EightOhm.Cli.Running;
 using EightOhm.Record;
+using EightOhm.Teaching;
 
 namespace EightOhm.Cli.Live;
 
@@ -182,8 +183,25 @@ internal sealed partial class Workbench : IAsyncDisposable
             ["unsaved"] = c.Open.IsUnsaved,
         })]),
         ["unsaved"] = IsUnsaved,
-        ["progress"] = null,
+        ["progress"] = Progress(),
     };
+
+    // How far a student is; null where no chapter asks anything.
+    private JsonObject? Progress()
+    {
+        var asking = folders.Where(f => f.Chapters.Any(c => c.Cells.Any(cell => cell.HasCode && cell.Source.Contains(nameof(Exercise) + ".", StringComparison.Ordinal)))).ToList();
+        if (asking.Count == 0)
+            return null;
+        var kept = asking.Select(f => Exercise.Progress(f.Home)).ToList();
+        var (solved, of) = (kept.Sum(k => k.Chapters.Sum(c => c.Right)), kept.Sum(k => k.Chapters.Sum(c => c.Asked)));
+        var note = string.Join(' ', kept.Select(k => k.Note).Where(n => n.Length > 0));
+        return new JsonObject
+        {
+            ["solved"] = solved,
+            ["of"] = of,
+            ["words"] = note.Length > 0 ? FormattableString.Invariant($"Exercises: {solved} of {of} solved. {note}") : null,
+        };
+    }
 
     private static string StateOf(LiveChapter chapter)
     {

@@ -34,6 +34,14 @@ public sealed partial class Exercise
     /// <summary>How far a student is, chapter by chapter, as the file beside the notebooks says.</summary>
     public static CourseProgress Progress() => ProgressFile.Here.Read();
 
+    /// <summary>The same of another folder.</summary>
+    /// <param name="folder">The folder of the notebooks.</param>
+    public static CourseProgress Progress(string folder)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(folder);
+        return ProgressFile.In(folder).Read();
+    }
+
     /// <summary>Asks for a figure.</summary>
     /// <typeparam name="T">The quantity asked for.</typeparam>
     /// <param name="question">The question.</param>

@@ -10,6 +10,9 @@ public sealed class ChromiumFixture : IAsyncLifetime
     /// <summary>The widths at which pages are looked at: a desk and a telephone.</summary>
     public const int Wide = 1280, Narrow = 390;
 
+    /// <summary>A name of somebody else's that leads to this machine.</summary>
+    public const string Rebound = "rebound.test";
+
     private IPlaywright? playwright;
     private IBrowser? browser;
 
@@ -21,8 +24,8 @@ public sealed class ChromiumFixture : IAsyncLifetime
         browser = await playwright.Chromium.LaunchAsync(new()
         {
             ExecutablePath = path,
-            // Root in a container has no sandbox; small containers have a small /dev/shm.
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage"],
+            // Root in a container has no sandbox; small containers have a small /dev/shm. One name leads to this machine, as a hostile name server would have it.
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", $"--host-resolver-rules=MAP {Rebound} 127.0.0.1"],
             Timeout = 120_000,
         });
     }
@@ -32,6 +35,15 @@ public sealed class ChromiumFixture : IAsyncLifetime
         if (browser is not null)
             await browser.DisposeAsync();
         playwright?.Dispose();
+    }
+
+    /// <summary>A page that may ask for whatever it likes, as a page from elsewhere does.</summary>
+    internal async Task<IPage> Stranger()
+    {
+        Needs.Chromium();
+        var context = await browser!.NewContextAsync(new() { Locale = "en-GB" });
+        context.SetDefaultTimeout(120_000);
+        return await context.NewPageAsync();
     }
 
     /// <summary>Opens a page that may ask for nothing but what its own place serves.</summary>

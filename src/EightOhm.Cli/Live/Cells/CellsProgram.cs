@@ -107,7 +107,7 @@ internal sealed class CellsProgram : IDisposable
         records = question["records"]!.GetValue<string>();
         var home = question["home"]!.GetValue<string>();
         Environment.CurrentDirectory = home;
-        _ = RecordFolder.Use(records, home);
+        _ = RecordFolder.Use(records, home, home);
         return [];
     }
 

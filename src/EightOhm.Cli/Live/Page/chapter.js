@@ -224,7 +224,9 @@ export class ChapterView {
     }
     event.preventDefault();
     const [file, anchor = ""] = href.split("#");
-    this.main.dispatchEvent(new CustomEvent("way", { bubbles: true, detail: { chapter: file ? decodeURIComponent(file).replace(/\.(html|ipynb)$/i, "") : this.id, anchor: decodeURIComponent(anchor) } }));
+    // As in the book: from the folder that this chapter is in.
+    const chapter = file ? decodeURIComponent(new URL(file, `file:///${encodeURI(this.id)}`).pathname.slice(1)).replace(/\.(html|ipynb)$/i, "") : this.id;
+    this.main.dispatchEvent(new CustomEvent("way", { bubbles: true, detail: { chapter, anchor: decodeURIComponent(anchor) } }));
   }
 
   close() {

@@ -24,7 +24,7 @@ export class ChapterList {
       const isHere = chapter.id === current, says = [words[chapter.state], chapter.unsaved ? "not saved" : ""].filter(Boolean).join(", ");
       if (isHere) this.now.textContent = `${chapter.number} ${chapter.title}`.trim();
       return make("li", { data: { state: chapter.state } },
-        make("a", { href: "#" + chapter.id, "aria-current": isHere ? "page" : null, on: { click: event => { event.preventDefault(); if (!wide.matches) this.box.open = false; this.go(chapter.id); } } },
+        make("a", { href: "#" + encodeURIComponent(chapter.id), "aria-current": isHere ? "page" : null, on: { click: event => { event.preventDefault(); if (!wide.matches) this.box.open = false; this.go(chapter.id); } } },
           make("span", { class: "no", text: chapter.number }),
           make("span", {}, make("span", { class: "title", text: chapter.title }), says ? make("span", { class: "says", text: says }) : null)));
     }));

@@ -122,8 +122,17 @@ function mayCalculate() {
 
 // Chapters
 
+// The chapter and the place in it that the address names: the id of a chapter in a folder has a slash of its own, which is spelled there.
+const placeInAddress = () => location.hash.slice(1).split("/").map(spelled => {
+  try {
+    return decodeURIComponent(spelled);
+  } catch {
+    return spelled;
+  }
+});
+
 function start() {
-  const [id, anchor = ""] = decodeURIComponent(location.hash.slice(1)).split("/");
+  const [id, anchor = ""] = placeInAddress();
   const first = titled(id) ?? folder.chapters[0];
   if (!first) {
     part("chapter").replaceChildren(make("p", { text: "There is no notebook in this folder." }));
@@ -179,7 +188,7 @@ function arrive() {
 }
 
 window.addEventListener("popstate", () => {
-  const [id, anchor = ""] = decodeURIComponent(location.hash.slice(1)).split("/");
+  const [id, anchor = ""] = placeInAddress();
   if (titled(id)) go(id, anchor, "stay");
 });
 document.addEventListener("way", event => go(event.detail.chapter, event.detail.anchor));

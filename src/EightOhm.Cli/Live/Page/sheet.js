@@ -117,7 +117,7 @@ class Design {
       make("span", { class: "value", html: value || "–" }),
       make("span", { class: "limit", html: limit || "" }),
       words || about ? make("span", { class: "words" }, words ? make("span", { html: words }) : null, words && about ? " · " : "",
-        about ? make("a", { href: "#" + chapter, text: about, on: { click: event => { event.preventDefault(); this.sheet.go(chapter); } } }) : null) : null);
+        about ? make("a", { href: "#" + encodeURIComponent(chapter), text: about, on: { click: event => { event.preventDefault(); this.sheet.go(chapter); } } }) : null) : null);
   }
 
   #drawMoved(moved, tried) {

@@ -38,8 +38,14 @@ export class Line {
     if (!this.isOpen) return Promise.reject(new Broken("The line to the program is broken."));
     const id = ++this.#number;
     this.#socket.send(JSON.stringify({ id, do: wish, ...details }));
-    return new Promise((resolve, reject) => this.#asked.set(id, { resolve, reject }));
+    return new Promise((resolve, reject) => {
+      this.#asked.set(id, { resolve, reject });
+      this.#tell();
+    });
   }
+
+  // Seen by the style, and by whoever waits for an answer.
+  #tell() { document.body.classList.toggle("asking", this.#asked.size > 0); }
 
   #connect() {
     const key = sessionStorage.getItem(keyName);
@@ -59,6 +65,7 @@ export class Line {
     if (message.type === "reply") {
       const asked = this.#asked.get(message.id);
       this.#asked.delete(message.id);
+      this.#tell();
       if (!asked) return;
       if (message.refused !== undefined && message.refused !== null) asked.reject(new Refused(message.refused));
       else asked.resolve(message);
@@ -90,6 +97,7 @@ export class Line {
     if (socket !== this.#socket) return;
     const asked = [...this.#asked.values()];
     this.#asked.clear();
+    this.#tell();
     for (const { reject } of asked) reject(new Broken("The line to the program broke before it answered."));
     if (this.#isOver) return;
     this.isWelcome = false;

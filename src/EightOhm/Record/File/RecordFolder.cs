@@ -8,6 +8,7 @@ public static class RecordFolder
 {
     private static volatile string? _chosen;
     private static volatile string? _parts;
+    private static volatile string? _progress;
     private static ImmutableList<DesignRecord> _opened = [];
 
     /// <summary>The folder in force.</summary>
@@ -19,18 +20,22 @@ public static class RecordFolder
     /// <summary>Chooses another folder until the returned object is disposed.</summary>
     /// <param name="path">The folder.</param>
     /// <param name="parts">Where the cards of its records' parts are, if not beside them: a runner works on copies of the records alone.</param>
-    public static IDisposable Use(string path, string? parts = null)
+    /// <param name="progress">Where the progress over the exercises is kept, if not there: a page keeps what a student has solved beside the notebooks.</param>
+    public static IDisposable Use(string path, string? parts = null, string? progress = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
-        var before = (_chosen, _parts);
-        (_chosen, _parts) = (Path.GetFullPath(path), parts is null ? null : Path.GetFullPath(parts));
+        var before = (_chosen, _parts, _progress);
+        (_chosen, _parts, _progress) = (Path.GetFullPath(path), parts is null ? null : Path.GetFullPath(parts), progress is null ? null : Path.GetFullPath(progress));
         _opened = [];
         return new Closing(() =>
         {
-            (_chosen, _parts) = before;
+            (_chosen, _parts, _progress) = before;
             _opened = [];
         });
     }
+
+    // Where the progress over the exercises is kept.
+    internal static string Progress => _progress ?? Current;
 
     // Only a runner that chose a folder asks; elsewhere a record must not be kept alive.
     internal static void Tell(DesignRecord record)

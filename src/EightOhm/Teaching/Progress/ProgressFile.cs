@@ -13,7 +13,10 @@ internal sealed class ProgressFile(string path, IFileLayer files)
     private const int Version = 1;
 
     /// <summary>That of the folder in which the notebook works.</summary>
-    public static ProgressFile Here => new(Path.Combine(RecordFolder.Current, Name), new DiskFiles());
+    public static ProgressFile Here => In(RecordFolder.Progress);
+
+    /// <summary>That of another folder.</summary>
+    public static ProgressFile In(string folder) => new(Path.Combine(folder, Name), new DiskFiles());
 
     /// <summary>What is kept, for reading only: a damaged file is left and said.</summary>
     public CourseProgress Read()

@@ -1,3 +1,8 @@
 using BenchmarkDotNet.Running;
+using EightOhm.Benchmarks;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+// The live sheet is a program with a person before it: its answers are taken as they come, not in loops of their own.
+if (args is ["live", var program, var design])
+    await new LiveLatencies(program, design).RunAsync();
+else
+    BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

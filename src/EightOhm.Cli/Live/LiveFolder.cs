@@ -68,9 +68,12 @@ internal sealed class LiveFolder
         from record in Records
         let kept = KeptOf(record)
         where kept is not null
-        from change in RecordChanges.Compare(kept, record).Moved
-        where change is { Before: not null, After: not null }
+        from change in TriedIn(RecordChanges.Compare(kept, record))
         select (record, change.Name, InputText.Of(change.Before!), InputText.Of(change.After!));
+
+    /// <summary>The inputs that a hand has moved. What a chapter's text says anew, and what its cell could not give, was tried by nobody.</summary>
+    public static IEnumerable<EntryChange> TriedIn(RecordChanges changes) => changes.Moved.Where(m =>
+        m is { Before.Value: not null, After.Value: not null } && (m.Before.State == EntryState.Set || m.After.State == EntryState.Set));
 
     /// <summary>The cells that gave nothing.</summary>
     public IEnumerable<CellEnd> Ends => Chapters.SelectMany(c => c.Cells).Select(c => c.End).OfType<CellEnd>();

@@ -133,6 +133,22 @@ internal sealed partial class Workbench
             }
         }
 
+        /// <summary>Does something while no cell runs, with all that was moved in the records that the cells use: those are what is saved.</summary>
+        public async Task SettledAsync(Action act)
+        {
+            await turn.WaitAsync();
+            try
+            {
+                while (Moved() is { } folder)
+                    await MoveAsync(folder);
+                act();
+            }
+            finally
+            {
+                turn.Release();
+            }
+        }
+
         /// <summary>Does something after which nobody wants what is being calculated: it is stopped first.</summary>
         public Task DropAsync(Action act)
         {
@@ -281,10 +297,7 @@ internal sealed partial class Workbench
         // False when there is nothing left to do.
         private async Task<bool> StepAsync()
         {
-            LiveFolder? moved;
-            lock (bench.gate)
-                moved = bench.folders.FirstOrDefault(f => f.Moves.Count > 0);
-            if (moved is not null && bench.IsTrusted)
+            if (bench.IsTrusted && Moved() is { } moved)
             {
                 await MoveAsync(moved);
                 return true;
@@ -311,6 +324,12 @@ internal sealed partial class Workbench
             return true;
         }
 
+        private LiveFolder? Moved()
+        {
+            lock (bench.gate)
+                return bench.folders.FirstOrDefault(f => f.Moves.Count > 0);
+        }
+
         private async Task MoveAsync(LiveFolder folder)
         {
             List<Move> moves;
@@ -330,7 +349,7 @@ internal sealed partial class Workbench
             Outdate(folder, entries, null, null);
             lock (bench.gate)
             {
-                if (!isQuiet)
+                if (!isQuiet && bench.IsTrusted)
                     wanted.UnionWith(folder.Chapters.SelectMany(c => c.Cells).Where(c => c.IsCode && !c.IsCurrent));
                 isPlanOld = true;
             }

@@ -16,7 +16,7 @@ internal sealed partial class Workbench
     /// <exception cref="LiveRefusal">Something is tried and not decided, a file was changed by another program, or the disk refuses; nothing was written.</exception>
     public async Task SaveAsync()
     {
-        await calculator.PauseAsync(() =>
+        await calculator.SettledAsync(() =>
         {
             LookAtDisk();
             lock (gate)

@@ -43,7 +43,7 @@ public sealed class NewcomerTests(ChromiumFixture chromium) : IDisposable
             await page.Page.Locator("#_chapter h1", new() { HasText = "Compensation" }).WaitForAsync();
             await page.Type(Slew, "45");
             await page.Page.EvaluateAsync("() => document.querySelectorAll('.folded details').forEach(list => list.open = true)");
-            await page.Page.Locator(".requirements > li.met", new() { HasText = "over tail and capacitor" }).WaitForAsync(new() { State = WaitForSelectorState.Attached });
+            await page.Page.Locator(".requirements > li.met", new() { HasText = "over tail and capacitor" }).WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 240_000 });
             Assert.Equal(0, await broken.CountAsync());
 
             // Nothing of it is on the disk before it is kept and saved.

@@ -16,6 +16,9 @@ internal sealed class CellProcess(RecordCopy copy, WarmProcesses warm) : ICellPr
     // Nobody who wants to stop a cell waits longer before it is stopped by force.
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1);
 
+    // One that is ended from outside is begun anew; a machine on which none can live is not asked for ever.
+    private const int Attempts = 3;
+
     private static readonly Lazy<CellReferences> References = new(CellReferences.OfThisProcess);
     private static readonly byte[]? Secret = PersonalSecret.Get();
 
@@ -111,10 +114,20 @@ internal sealed class CellProcess(RecordCopy copy, WarmProcesses warm) : ICellPr
     {
         if (child is { HasEnded: false })
             return child;
-        Gone();
-        child = warm.Take();
-        await child.AskAsync(new JsonObject { ["do"] = "begin", ["records"] = copy.Folder, ["home"] = copy.Home.Path });
-        return child;
+        for (var attempt = 1; ; attempt++)
+        {
+            Gone();
+            child = warm.Take();
+            try
+            {
+                await child.AskAsync(new JsonObject { ["do"] = "begin", ["records"] = copy.Folder, ["home"] = copy.Home.Path });
+                return child;
+            }
+            catch (CellProcessEnded) when (attempt < Attempts)
+            {
+                // The spare was ended from outside as well.
+            }
+        }
     }
 
     private void Gone()
@@ -129,14 +142,17 @@ internal sealed class CellProcess(RecordCopy copy, WarmProcesses warm) : ICellPr
     // A process that was ended from outside is another the next moment; the record stands on the disk.
     private async Task AskAgainAsync(Func<JsonObject> question)
     {
-        try
+        for (var attempt = 1; ; attempt++)
         {
-            await (await ChildAsync()).AskAsync(question());
-        }
-        catch (CellProcessEnded)
-        {
-            Gone();
-            await (await ChildAsync()).AskAsync(question());
+            try
+            {
+                await (await ChildAsync()).AskAsync(question());
+                return;
+            }
+            catch (CellProcessEnded) when (attempt < Attempts)
+            {
+                Gone();
+            }
         }
     }
 

@@ -132,6 +132,7 @@ internal sealed class CellsProgram : IDisposable
             await ShowAsync(chapter.Session, running);
             var outcome = await running;
             chapter.Opened(RecordFolder.Opened.Skip(before));
+            RecordFolder.ForgetOlder();
             return new JsonObject
             {
                 ["outputs"] = outcome.Outputs,

@@ -30,7 +30,7 @@ internal static partial class SheetNews
                 ["stale"] = rows.Count(r => r.State == RequirementState.Stale),
             },
             ["requirements"] = new JsonArray([.. rows.Select(r => Requirement(r, chapters))]),
-            ["tried"] = new JsonArray([.. (changes?.Moved ?? []).Where(m => m is { Before: not null, After: not null }).Select(m => Tried(m, keeps))]),
+            ["tried"] = new JsonArray([.. (changes is null ? [] : LiveFolder.TriedIn(changes)).Select(m => Tried(m, keeps))]),
             ["moved"] = changes is null ? [] : new JsonArray([.. changes.Requirements.Select(Moved), .. changes.Entries.Select(Moved)]),
         };
     }

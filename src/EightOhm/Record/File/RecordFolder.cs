@@ -34,6 +34,10 @@ public static class RecordFolder
         });
     }
 
+    /// <summary>Lets go of the records opened of which the same file was opened again later: a runner that runs a cell many times would keep every one of them.</summary>
+    public static void ForgetOlder() =>
+        ImmutableInterlocked.Update(ref _opened, list => list.RemoveAll(r => list.FindLast(other => other.Path == r.Path) != r));
+
     // Where the progress over the exercises is kept.
     internal static string Progress => _progress ?? Current;
 

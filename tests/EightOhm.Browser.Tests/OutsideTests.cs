@@ -66,6 +66,32 @@ public sealed class OutsideTests(JupyterFixture jupyter)
     }
 
     [SkippableFact]
+    public async Task The_tool_opens_a_folder_of_notebooks_on_a_page()
+    {
+        Needs.Patience();
+        var burrow = await Outside.With(jupyter.Feed);
+        var folder = Directory.CreateDirectory(burrow.Below("opened")).FullName;
+        await File.WriteAllTextAsync(Path.Combine(folder, "any.ipynb"), Notebook());
+        var address = new TaskCompletionSource<string>(TaskCreationOptions.RunContinuationsAsynchronously);
+        using var tool = Command.Start(burrow.Root, burrow.Environment, line =>
+        {
+            if (line.StartsWith("Open at ", StringComparison.Ordinal))
+                address.TrySetResult(line["Open at ".Length..]);
+        }, burrow.Tool(), "open", "opened", "--no-browser");
+        try
+        {
+            using var client = new HttpClient();
+            using var page = await client.GetAsync(new Uri(await address.Task.WaitAsync(Outside.Patience)));
+            Assert.Contains("default-src 'none'", page.Headers.GetValues("Content-Security-Policy").Single(), StringComparison.Ordinal);
+            Assert.Contains("<script", await page.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        }
+        finally
+        {
+            tool.Kill(entireProcessTree: true);
+        }
+    }
+
+    [SkippableFact]
     public async Task Jupyter_runs_a_notebook_of_any_folder_with_the_kernel_that_the_tool_installed()
     {
         Needs.Patience();

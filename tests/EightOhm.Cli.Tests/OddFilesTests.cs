@@ -1,6 +1,6 @@
 using System.Diagnostics;
-using EightOhm.Cli.Output;
 using EightOhm.Cells.Running;
+using EightOhm.Cli.Output;
 using EightOhm.Cli.Running;
 
 namespace EightOhm.Cli.Tests;

@@ -1,6 +1,6 @@
 using Microsoft.DotNet.Interactive;
-using Microsoft.DotNet.Interactive.CSharp;
 using Microsoft.DotNet.Interactive.Commands;
+using Microsoft.DotNet.Interactive.CSharp;
 using Microsoft.DotNet.Interactive.Events;
 
 namespace EightOhm.Notebook.Tests;

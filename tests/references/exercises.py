@@ -146,7 +146,7 @@ answers = {
     "13-low-end, V/√Hz": sqrt(4 * k * room * parallel(10e3, 100 + 1 / (2j * pi * 20 * 10e-6)).real),
     "11-standing-current, A": 40e6 * 120e-12 + 0.1e-3,
     "11-limited-fault, W": 56 * 0.65 / 22,
-    "11-unlimited-fault, W": 56 * 0.4,
+    "11-unlimited-fault, W": 0.4 * (56 - 0.4 * 22),
     "11-early-effect": 60 * 23.6 / 40 * 1e-4 * 2 * mean_of(lambda t: cos(2 * t) / (1.46 - 0.4 * sin(t))),
     "11-sticking, s": 1e-6 * log(10),
     "12-crossover, Hz": 1 / 60 / (2 * pi * 23.6 * 100e-12),

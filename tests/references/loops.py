@@ -210,7 +210,7 @@ def resistances():
 
 def stage():
     rows = []
-    for rail, current, base, c, cs, vbe, re, first, h, celsius in [(56, 10e-3, 0.1e-3, 100e-12, 20e-12, 0.65, 22, 4e-3, 100, 60), (42, 6e-3, 0.0, 47e-12, 10e-12, 0.6, 47, 2e-3, 150, 25), (70, 15e-3, 0.5e-3, 220e-12, 30e-12, 0.7, 10, 8e-3, 60, 85)]:
+    for rail, current, base, c, cs, vbe, re, first, h, follower, celsius in [(56, 10e-3, 0.1e-3, 100e-12, 20e-12, 0.65, 22, 4e-3, 100, 100, 60), (42, 6e-3, 0.0, 47e-12, 10e-12, 0.6, 47, 2e-3, 150, 0, 25), (70, 15e-3, 0.5e-3, 220e-12, 30e-12, 0.7, 10, 8e-3, 60, 40, 85)]:
         slope = optimize.brentq(lambda x: current - base - c * x - cs * x, 0, 1e12, rtol=1e-14)
         need = optimize.brentq(lambda i: (i - base) / (c + cs) - 40e6, base, 1.0, rtol=1e-14)
         limited = optimize.brentq(lambda i: vbe - i * re, 0, 10, rtol=1e-14)
@@ -220,9 +220,65 @@ def stage():
         i = current
         drive = vt * numpy.log(i / saturation) + i * re
         slope_v = (vt * numpy.log((i + 1e-25j) / saturation) + (i + 1e-25j) * re).imag / 1e-25
-        rows.append((rail, current, base, c, cs, vbe, re, first, h, celsius, slope, need, rail * current, limited, rail * limited, rail * first * h, 1 / slope_v, 2 / slope_v, drive))
-    write("second-stage.csv", ["V", "I", "I_B", "C", "C_s", "V_BE", "R_E", "I_1", "h_FE", "T_C", "SR", "I_need", "P_idle", "I_lim", "P_lim", "P_unl", "g_m2", "g_pp", "V_base"], rows,
+        # The greatest heat on the way to what the pair drives, by search over the current: its slope changes sign, or does not.
+        driven = (h + h * follower) * first
+        slope_of_heat = lambda i: rail - 2 * i * re
+        most = driven if slope_of_heat(driven) >= 0 else optimize.brentq(slope_of_heat, 0, driven, rtol=1e-14)
+        rows.append((rail, current, base, c, cs, vbe, re, first, h, follower, celsius, slope, need, rail * current, limited, rail * limited, most, integrate.quad(slope_of_heat, 0, most, epsrel=1e-13)[0], 1 / slope_v, 2 / slope_v, drive))
+    write("second-stage.csv", ["V", "I", "I_B", "C", "C_s", "V_BE", "R_E", "I_1", "h_FE", "h_f", "T_C", "SR", "I_need", "P_idle", "I_lim", "P_lim", "I_unl", "P_unl", "g_m2", "g_pp", "V_base"], rows,
           "A second stage: currents by root finding on their balances, transconductance as the derivative of junction and resistor", SCRIPT)
+
+
+def whole_amplifier():
+    """Pair, follower, second stage, cascode and followers as node matrices of their hybrid-pi circuits, solved at each frequency; crossover and margin by root finding on them."""
+    f_t, c_ob, gain = 120e6, 3.5e-12, {10e-3: 100.0, 30e-3: 90.0}  # of notebooks/tern-100/cards/second-stage.json
+    solve = numpy.linalg.solve
+    rows = []
+    for tail, deg, current, re, celsius, follower, h_f, cascode, c, c_in, r_2, c_2, f_p1, i_q, f_p2, fraction, x_c, x_p, pair, idle, delay in [
+            (4e-3, 47, 10e-3, 22, 45, 1.78e-3, 100, 1, 100e-12, 280e-12, 200e3, 20e-12, 8e6, 0.074, 40e6, 0.042, 0, 0, 45, 0.074, 12e-9),
+            (4e-3, 47, 10e-3, 22, 45, 1.78e-3, 100, 1, 100e-12, 280e-12, 200e3, 20e-12, 8e6, 0.074, 40e6, 0.042, -0.05, -0.3, 10, 0.0715, 20e-9),
+            (4e-3, 27, 10e-3, 22, 45, 1.78e-3, 100, 1, 180e-12, 270e-12, 200e3, 20e-12, 8e6, 0.14, 40e6, 0.05, 0.05, 0.3, 45, 0.155, 0.0),
+            (2e-3, 100, 30e-3, 10, 60, 3e-3, 50, 0, 68e-12, 100e-12, 100e3, 35e-12, 5e6, 0.1, 25e6, 0.03, 0, -0.2, 25, 0.08, 15e-9),
+            (6e-3, 10, 30e-3, 15, 25, 0, 100, 1, 330e-12, 30e-12, 500e3, 10e-12, 12e6, 0.05, 60e6, 0.1, -0.1, 0.1, 60, 0.06, 8e-9),
+            (3e-3, 68, 10e-3, 33, 45, 0, 100, 0, 47e-12, 20e-12, 150e3, 15e-12, 20e6, 0.1, 80e6, 0.08, 0, 0, 35, 0.1, 5e-9)]:
+        vt = lambda t: constants.k * (t + 273.15) / constants.e
+        w_t = 2 * pi * f_t * (1 + x_p)
+        gm, h = current / vt(celsius), gain[current]
+        c_pi = gm / w_t
+        # Collector to base at 1 V where a cascode holds it.
+        ob = c_ob * ((1 + 0.75) / (10 + 0.75)) ** -0.33
+        at_base = c_pi / (1 + gm * re) + (ob * (1 + 1 / (1 + gm * re)) if cascode else 0)
+        # Into its base at low frequencies: a node pair with r_pi between, 1 A in.
+        r_pi = h / gm
+        into = solve(numpy.array([[1 / r_pi, -1 / r_pi], [-1 / r_pi - gm, 1 / r_pi + gm + 1 / re]]), numpy.array([1.0, 0.0]))[0]
+        gm_dc = solve(numpy.array([[gm + 1 / re]]), numpy.array([gm]))[0] / re
+
+        def transistor(s):
+            emitter = solve(numpy.array([[gm + s * c_pi + 1 / re]]), numpy.array([gm + s * c_pi]))[0]
+            made = gm * (1 - emitter)
+            if cascode:
+                made *= gm * solve(numpy.array([[gm + s * c_pi]]), numpy.array([1.0]))[0]
+            if follower:
+                g = follower / vt(celsius)
+                made *= solve(numpy.array([[g + s * (g / w_t + at_base)]]), numpy.array([g]))[0]
+            return made
+
+        def loop(f):
+            s, cap = 2j * pi * f, c * (1 + x_c)
+            at_input = c_in + (c_ob if follower else at_base)
+            r_in = (1 + h_f) * into if follower else into
+            # 1 A of the pair into the input, the second stage's current out of the output node.
+            nodes = numpy.array([[1 / r_in + s * at_input + s * cap, -s * cap], [transistor(s) - s * cap, 1 / r_2 + s * c_2 + s * cap]])
+            out = solve(nodes, numpy.array([-1.0, 0.0]))[1]
+            first = 1 / (vt(pair) / (tail / 2) + deg)
+            pole = f_p1 * (1 + x_p) * idle / i_q
+            return fraction * first * out / (1 + 1j * f / pole) / (1 + 1j * f / f_p2) * numpy.exp(-s * delay)
+
+        crossing = optimize.brentq(lambda x: numpy.log(abs(loop(numpy.exp(x)))), numpy.log(1e4), numpy.log(2e7), xtol=1e-14)
+        unwrapped = numpy.unwrap(numpy.angle([loop(f) for f in numpy.geomspace(1.0, numpy.exp(crossing), 4000)]))[-1]
+        rows.append((tail, deg, current, re, celsius, follower, h_f, cascode, c, c_in, r_2, c_2, f_p1, i_q, f_p2, fraction, x_c, x_p, pair, idle, delay, gm_dc, abs(loop(20e3)), numpy.exp(crossing), 180 + numpy.degrees(unwrapped)))
+    write("whole-amplifier.csv", ["I_tail", "R_deg", "I", "R_E", "T", "I_f", "h_f", "cascode", "C", "C_in", "R_2", "C_2", "f_p1", "I_q0", "f_p2", "B", "x_C", "x_p", "T_pair", "I_q", "t_d", "g_m2", "T_20k", "f_x", "PM"], rows,
+          "An amplifier's outer loop from the hybrid-pi circuits of its stages: node matrices at each frequency, crossover and phase margin by root finding", SCRIPT)
 
 
 def harmonic(function, n):
@@ -379,6 +435,7 @@ if __name__ == "__main__":
     lead()
     resistances()
     stage()
+    whole_amplifier()
     summing_node()
     recovery()
     coils()

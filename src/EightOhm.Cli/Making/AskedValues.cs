@@ -71,6 +71,16 @@ internal sealed class AskedValues
             SafeTime = Get("t_safe", usual.SafeTime),
             Distortion = Get("D_max", usual.Distortion),
             LeastDistortion = Get("D_maxmin", usual.LeastDistortion),
+            SignalToNoise = Get("SNR_min", usual.SignalToNoise),
+            PhaseMargin = Get("PM_min", usual.PhaseMargin),
+            Distance = Get("d_min", usual.Distance),
+            InnerMargin = Get("PM_in", usual.InnerMargin),
+            OutputPole = Get("f_p1", usual.OutputPole),
+            DriverPole = Get("f_p2", usual.DriverPole),
+            PoleSpread = Get("m_p", usual.PoleSpread),
+            Delay = Get("t_dmax", usual.Delay),
+            Pair = Get("T_pair", usual.Pair),
+            Cold = Get("T_cold", usual.Cold),
         };
     }
 

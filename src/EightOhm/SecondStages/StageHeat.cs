@@ -56,22 +56,44 @@ public static partial class StageHeat
         return V * I_lim;
     }
 
-    /// <summary>Power dissipation with the output held at ground and nothing to limit the current: V·I_1·h_FE.</summary>
-    /// <remarks>Of what the first stage gives times the gain of the transistor, and once more the gain of a follower in front of it where there is one. It is what it would be: the
-    /// transistor, its emitter resistor or the rail gives way before.</remarks>
+    /// <summary>The current of the greatest dissipation with the output held at ground and nothing to limit it: (1 + h_f)·h_FE·I_1, or V/(2·R_E) where the emitter resistor comes first.</summary>
+    /// <remarks>The more current, the more of the rail stands across the emitter resistor: at half of it the transistor's dissipation is at its maximum, and the current passes there on its way.</remarks>
     /// <param name="V">The rail; 0 V or more.</param>
     /// <param name="I_1">The most that the first stage gives: the tail current with a mirror; 0 A or more.</param>
-    /// <param name="h_FE">Current gain from there to the collector; greater than 0.</param>
-    /// <returns>The power dissipation of the one transistor, in W.</returns>
+    /// <param name="h_FE">Current gain of the transistor; greater than 0.</param>
+    /// <param name="R_E">Its emitter resistor; 0 Ω or more.</param>
+    /// <param name="h_f">Current gain of a follower in front of it, 0 where there is none; 0 or more.</param>
+    /// <returns>The current, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    /// <example><code>StageHeat.UnlimitedFault(56.V, 4.mA, 100)   // 22.4 W</code></example>
-    [Formula(Source, Symbol = "P_unl")]
-    [RecordName("stage-heat.unlimited-fault")]
-    public static Power UnlimitedFault(ElectricPotential V, ElectricCurrent I_1, double h_FE)
+    /// <example><code>StageHeat.UnlimitedCurrent(56.V, 4.mA, 100, 22.Ohm, 100)   // 1.273 A</code></example>
+    [Formula("derived: the maximum of I·(V − I·R_E) over what the first stage can drive", Symbol = "I_unl")]
+    [RecordName("stage-heat.unlimited-current")]
+    public static ElectricCurrent UnlimitedCurrent(ElectricPotential V, ElectricCurrent I_1, double h_FE, ElectricResistance R_E, double h_f)
     {
         Guard.NotNegative(V);
         Guard.NotNegative(I_1);
         Guard.Positive(h_FE);
-        return V * (h_FE * I_1);
+        Guard.NotNegative(R_E);
+        Guard.NotNegative(h_f);
+        var I_d = (1 + h_f) * h_FE * I_1;
+        return 2 * (I_d * R_E) < V ? I_d : V / (2 * R_E);
+    }
+
+    /// <summary>Power dissipation with the output held at ground and nothing to limit the current: I·(V − I·R_E) at the current of <see cref="UnlimitedCurrent"/>.</summary>
+    /// <remarks>It is what it would be: the transistor, its emitter resistor or the rail gives way before.</remarks>
+    /// <param name="V">The rail; 0 V or more.</param>
+    /// <param name="I_1">The most that the first stage gives: the tail current with a mirror; 0 A or more.</param>
+    /// <param name="h_FE">Current gain of the transistor; greater than 0.</param>
+    /// <param name="R_E">Its emitter resistor; 0 Ω or more.</param>
+    /// <param name="h_f">Current gain of a follower in front of it, 0 where there is none; 0 or more.</param>
+    /// <returns>The power dissipation of the one transistor, in W.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <example><code>StageHeat.UnlimitedFault(56.V, 4.mA, 100, 22.Ohm, 100)   // 35.64 W</code></example>
+    [Formula(Source, Symbol = "P_unl")]
+    [RecordName("stage-heat.unlimited-fault")]
+    public static Power UnlimitedFault(ElectricPotential V, ElectricCurrent I_1, double h_FE, ElectricResistance R_E, double h_f)
+    {
+        var I_unl = UnlimitedCurrent(V, I_1, h_FE, R_E, h_f);
+        return I_unl * (V - I_unl * R_E);
     }
 }

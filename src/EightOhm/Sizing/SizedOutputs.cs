@@ -78,6 +78,20 @@ internal sealed class SizedOutputs
     /// <summary>At idle, high mains.</summary>
     public Power Idling => stage.At(0.V, targets.Load, 0.deg).Total;
 
+    /// <summary>The idle current behind a loud passage, of what it was set to, at most: the junctions are warm then, and the spreader does not know of what is between them and the sink.</summary>
+    public double AfterPassage
+    {
+        get
+        {
+            var kelvins = Passage * Math.Max(0, (double)(Worst - Idling).Watts) / (2 * Pairs) * (Npn.JunctionToCase + basis.Insulator).Si;
+            var each = Devices.Junction.ThermalVoltage(basis.Idle) / IdleCurrent;
+            return 1 + (kelvins * Math.Abs(Npn.BaseEmitterDrift.Si) / (IdleCurrent * (EmitterResistor + Npn.InternalEmitterResistance + each)).Volts);
+        }
+    }
+
+    // Of what the worst sine at high mains adds to the heat of idling, a passage at nominal mains leaves in the junctions (common practice, no source).
+    private const double Passage = 0.45;
+
     /// <summary>What is too much for so many pairs; none when they are enough.</summary>
     public IReadOnlyList<string> Short { get; private set; } = [];
 

@@ -40,6 +40,46 @@ public sealed record SizingBasis
     [Symbol("D_maxmin")]
     public Ratio LeastDistortion { get; init; } = 40.ppm;
 
+    /// <summary>Signal to noise at the sensitivity, over the whole band, at least.</summary>
+    [Symbol("SNR_min")]
+    public Gain SignalToNoise { get; init; } = 112.dB;
+
+    /// <summary>Phase margin of the outer loop, at least.</summary>
+    [Symbol("PM_min")]
+    public Angle PhaseMargin { get; init; } = 60.deg;
+
+    /// <summary>Distance of the outer loop gain from the critical point, at least.</summary>
+    [Symbol("d_min")]
+    public double Distance { get; init; } = 0.65;
+
+    /// <summary>Phase margin of the loop around the second stage, at least.</summary>
+    [Symbol("PM_in")]
+    public Angle InnerMargin { get; init; } = 45.deg;
+
+    /// <summary>Pole of the output transistors, at idle.</summary>
+    [Symbol("f_p1")]
+    public Frequency OutputPole { get; init; } = 8.MHz;
+
+    /// <summary>Pole of the drivers.</summary>
+    [Symbol("f_p2")]
+    public Frequency DriverPole { get; init; } = 40.MHz;
+
+    /// <summary>How far poles are off, either way.</summary>
+    [Symbol("m_p")]
+    public Ratio PoleSpread { get; init; } = 30.percent;
+
+    /// <summary>Delay of the output stage beyond its poles, at most.</summary>
+    [Symbol("t_dmax")]
+    public Duration Delay { get; init; } = 20.ns;
+
+    /// <summary>The input pair, warm.</summary>
+    [Symbol("T_pair")]
+    public Temperature Pair { get; init; } = 45.degC;
+
+    /// <summary>A junction just switched on, coldest.</summary>
+    [Symbol("T_cold")]
+    public Temperature Cold { get; init; } = 10.degC;
+
     /// <summary>Output junctions at idle.</summary>
     [Symbol("T_out")]
     public Temperature Idle { get; init; } = 55.degC;
@@ -113,7 +153,7 @@ public sealed record SizingBasis
     public int? Pairs { get; init; }
 
     /// <summary>The most pairs of output transistors that are tried.</summary>
-    public int MostPairs { get; init; } = 8;
+    public int MostPairs { get; init; } = 12;
 
     /// <summary>The most reservoirs of a rail.</summary>
     public int MostReservoirs { get; init; } = 6;

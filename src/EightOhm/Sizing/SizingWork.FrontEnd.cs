@@ -1,3 +1,5 @@
+using EightOhm.Devices;
+using EightOhm.Numerics;
 using EightOhm.Protection;
 using EightOhm.Quantities;
 using EightOhm.Supply;
@@ -13,8 +15,8 @@ internal sealed partial class SizingWork
     // Heat that the design allows each of the feedback resistors.
     private const double FeedbackWatts = 0.5;
     // What the bias resistor takes, halfway between the terminals (82 Ω) and the rated source (132 Ω): both are within the tolerance then.
-    private const double InputLoss = 107.0 / 10_000;
-    private const double SlewMargin = 6;
+    private const double InputLoss = 107.0 / BiasOhms;
+    private const double SlewMargin = 6, BiasOhms = 10_000;
 
     // Source and series resistor of the input filter, and its corner over the highest frequency: a fortieth of a decibel there.
     private const double InputOhms = 132, FilterRatio = 16;
@@ -22,11 +24,8 @@ internal sealed partial class SizingWork
     private void TellFrontEnd()
     {
         var gain = targets.Rated.RmsVoltage / targets.Sensitivity;
-        if (gain > 1)
+        if (Divider() is var (arm, feedback))
         {
-            // Of the lower arms about the design's, the one whose feedback resistor comes nearest to a made value: half a step of the series alone may be more than the sensitivity allows.
-            var (arm, feedback) = ESeries.E96.Values.Select(v => 10 * v).Where(r => Math.Abs((r / LowerArm) - 1) < 0.1).Select(r => (r, ESeries.E192.Nearest(Exact(r)))).MinBy(p => Math.Abs(Math.Log(p.Item2 / Exact(p.r))));
-            double Exact(double r) => 1 / ((1 / r) + (1 / ServoArm)) * ((gain * (1 + InputLoss)) - 1);
             Choose("R_g", arm.Ohm, "with the feedback resistor, the gain nearest to what the sensitivity asks");
             Choose("R_f", feedback.Ohm, "feedback for rated power at the sensitivity, the loss of the input network made up for");
             var volts = targets.Rated.RmsVoltage.Volts;
@@ -34,10 +33,9 @@ internal sealed partial class SizingWork
         }
         else
             Miss("The sensitivity is more than rated power needs: the amplifier would have to attenuate.");
-        TellSlewRate(gain);
+        TellLoop();
         TellCoil();
-        var corner = FilterRatio * targets.Highest.Hertz;
-        Choose("C_in", ElectricCapacitance.FromFarads(ESeries.E12.AtMost(1 / (2 * Math.PI * InputOhms * corner))), "as low a corner as leaves the highest frequency alone: less noise, less of what a cable picks up");
+        Choose("C_in", InputFilter, "as low a corner as leaves the highest frequency alone: less noise, less of what a cable picks up");
         // An amplifier of another level has another gain: half to twice what it needs is still a line-level amplifier's.
         Choose("A_lo", Gain.FromRatio(PreferredValues.Down(gain * 0.8, 2)), "a fifth below what rated power needs at the sensitivity");
         Choose("A_hi", Gain.FromRatio(PreferredValues.Up(gain * 1.25, 2)), "a quarter above it");
@@ -58,24 +56,58 @@ internal sealed partial class SizingWork
     private const int MostTurns = 14, LeastTurns = 5;
     private const double CoilDamping = 45;
 
-    // As fast as the signal asks, and as fast as the loop must be for the stage's distortion at the highest frequency.
-    private void TellSlewRate(double gain)
+    private ElectricCapacitance InputFilter => ElectricCapacitance.FromFarads(ESeries.E12.AtMost(1 / (2 * Math.PI * InputOhms * FilterRatio * targets.Highest.Hertz)));
+
+    // Of the lower arms about the design's, the one whose feedback resistor comes nearest to a made value: half a step of the series alone may be more than the sensitivity allows.
+    private (double Lower, double Upper)? Divider()
     {
-        var need = Feedback.SlewRate.Needed(targets.Highest, targets.Rated.PeakVoltage).VoltsPerSeconds * SlewMargin * 1.1;
-        var (slew, because) = (need, "room above the highest frequency at full power");
-        if (StageHarmonics() is { Count: > 0 } harmonics && gain > 1)
+        var gain = targets.Rated.RmsVoltage / targets.Sensitivity;
+        if (gain <= 1)
+            return null;
+        double Exact(double r) => ((gain * (1 + InputLoss)) - 1) / ((1 / r) + (1 / ServoArm));
+        return ESeries.E96.Values.Select(v => 10 * v).Where(r => Math.Abs((r / LowerArm) - 1) < 0.1).Select(r => (r, ESeries.E192.Nearest(Exact(r)))).MinBy(p => Math.Abs(Math.Log(p.Item2 / Exact(p.r))));
+    }
+
+    private SizedLoop? Loop()
+    {
+        if (Divider() is not var (arm, feedback))
+            return null;
+        var second = ForSecondStage() ?? set.Of<Transistor>().Where(t => t.Polarity == Polarity.Pnp).MaxBy(t => t.MaxCollectorEmitterVoltage.Volts)!;
+        return new(ForInput(Polarity.Npn, (TailAmperes / 2).A).Card, second, (feedback.Ohm, (1 / ((1 / arm) + (1 / ServoArm))).Ohm), (InputOhms.Ohm, InputFilter, BiasOhms.Ohm),
+            TailAmperes.A, SlewMargin * Feedback.SlewRate.Needed(targets.Highest, targets.Rated.PeakVoltage), targets, basis);
+    }
+
+    // The loop is as fast as slew rate and distortion ask, and no faster than margin and noise allow; degeneration sets one against the other.
+    private void TellLoop()
+    {
+        if (Loop() is not { } loop)
         {
-            // Loop gain at the highest frequency for a slew rate: one pole, set by the same capacitor.
-            double Loop(double s) => s / (gain * 2 * Math.PI * InputResistance * TailAmperes * targets.Highest.Hertz);
-            double Use(double s) => harmonics.Max(h => h.Left(Loop(s)) / h.Allowed);
-            var most = Fastest / targets.Highest.Hertz / Loop(1);
-            while (slew < most && Use(slew) > DistortionUse)
-                (slew, because) = (slew * 1.05, "a loop fast enough for the distortion of the output stage at the highest frequency");
-            if (Use(slew) > 1)
-                Miss("Distortion at the highest frequency asks for a faster loop than the output transistors allow: more pairs, or a gentler promise.");
+            Choose("SR", ElectricPotentialChangeRate.FromVoltsPerSeconds(PreferredValues.Up(SlewMargin * 1.2 * Feedback.SlewRate.Needed(targets.Highest, targets.Rated.PeakVoltage).VoltsPerSeconds, 2)), "room above the highest frequency at full power");
+            return;
         }
 
-        Choose("SR", ElectricPotentialChangeRate.FromVoltsPerSeconds(PreferredValues.Up(slew, 2)), because);
+        var chosen = loop.Choose(SlowestFor(StageHarmonics()));
+        if (!chosen.Meets.HasFlag(SizedLoop.Promises.Slew))
+            Miss("The largest sine at the highest frequency asks for a faster loop than its margin allows: a higher gain, or less room above the slope.");
+        if (!chosen.Meets.HasFlag(SizedLoop.Promises.Distortion))
+            Miss("Distortion at the highest frequency asks for a faster loop than its margin allows: more pairs, or a gentler promise.");
+        else if (!chosen.Meets.HasFlag(SizedLoop.Promises.Noise))
+            Miss("Signal to noise over the whole band asks for less than pair and divider make in the band that slew rate and distortion ask for: more volts at the input, or a lower promise.");
+        Choose("SR", ElectricPotentialChangeRate.FromVoltsPerSeconds(PreferredValues.Up(chosen.Slew.VoltsPerSeconds, 3)), chosen.Meets == SizedLoop.Promises.All
+            ? "a loop between what slew rate and distortion ask for and what margin and noise allow"
+            : "the loop that keeps its margin and most of the promises");
+        Choose("R_deg", chosen.Degeneration, "in each emitter of the input pair: slew rate against noise, at the crossover of the loop");
+        Choose("C_in2", chosen.Inner, "as small as the margin of the loop around the second stage allows");
+    }
+
+    // The crossover that leaves of the stage's distortion what is allowed.
+    private double SlowestFor(List<(Func<double, double> Left, double Allowed)> harmonics)
+    {
+        if (harmonics.Count == 0)
+            return 0;
+        double Use(double f) => harmonics.Max(h => h.Left(f / targets.Highest.Hertz) / h.Allowed);
+        var (low, high) = (targets.Highest.Hertz, 1e4 * targets.Highest.Hertz);
+        return Use(low) <= DistortionUse ? 0 : Halving.NarrowedByRatio(f => Use(f) > DistortionUse, low, high).High;
     }
 
     // The static stage with its bias as set and as it drifts, into each load: allowance for stored charge in it, as the design reckons.
@@ -90,7 +122,7 @@ internal sealed partial class SizingWork
             foreach (var r in Ratings)
             {
                 var transfer = stage.Transfer(r.Load, r.PeakVoltage);
-                foreach (var drift in Drifts)
+                foreach (var drift in new[] { (1 - Trim) * Behind, 1, (1 + Trim) * o.AfterPassage })
                 {
                     var harmonics = transfer.BiasedAt(drift * o.IdleCurrent).Harmonics(r.PeakVoltage, highest: 8);
                     made.Add((loop => ChargeAllowance * Math.Sqrt(Enumerable.Range(2, 3).Sum(k => Math.Pow(Feedback.LoopErrors.AfterGainAbovePole(harmonics.Harmonic(k), loop / k).DecimalFractions, 2))),
@@ -106,9 +138,8 @@ internal sealed partial class SizingWork
         return made;
     }
 
-    // r_e of half the tail current and the degeneration; the loop's unity-gain frequency stays well below the outputs' f_T.
-    private const double InputResistance = 60.7, TailAmperes = 4e-3, Fastest = 2.5e6;
-    private const double ChargeAllowance = 2.5, DistortionUse = 0.85;
-    // Of the idle current, as it drifts and is trimmed.
-    private static readonly double[] Drifts = [0.93, 1, 1.4];
+    private const double TailAmperes = 4e-3;
+    private const double ChargeAllowance = 2.5, DistortionUse = 0.95;
+    // Of the idle current: as it is trimmed, and while the spreader is still warmer than the junctions.
+    private const double Trim = 0.02, Behind = 0.95;
 }

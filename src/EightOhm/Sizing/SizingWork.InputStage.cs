@@ -13,27 +13,34 @@ internal sealed partial class SizingWork
         var half = (TailAmperes / 2).A;
         foreach (var (role, polarity) in new[] { ("input npn", Polarity.Npn), ("mirror pnp", Polarity.Pnp) })
         {
-            var fit = set.Of<Transistor>().Where(t => t.Polarity == polarity && half >= t.GainTable[0].Current && half <= t.GainTable[^1].Current);
-            var bears = fit.Where(t => basis.VoltageUse.DecimalFractions * t.MaxCollectorEmitterVoltage.Volts >= (supply?.NoLoad.Volts ?? 0)).ToList();
-            var among = bears.Count > 0 ? bears : [.. fit];
-            if (among.Count == 0)
-                among = [.. set.Of<Transistor>().Where(t => t.Polarity == polarity)];
-            Take(role, among.MaxBy(t => GainThere(t, half))!, bears.Count > 0
+            var (card, bears) = ForInput(polarity, half);
+            Take(role, card, bears
                 ? "the highest current gain of the set at half the tail current, with enough voltage for one rail"
                 : "the highest current gain of the set; none bears the rail");
         }
     }
 
+    private (Transistor Card, bool Bears) ForInput(Polarity polarity, ElectricCurrent half)
+    {
+        var fit = set.Of<Transistor>().Where(t => t.Polarity == polarity && half >= t.GainTable[0].Current && half <= t.GainTable[^1].Current);
+        var bears = fit.Where(t => basis.VoltageUse.DecimalFractions * t.MaxCollectorEmitterVoltage.Volts >= (supply?.NoLoad.Volts ?? 0)).ToList();
+        var among = bears.Count > 0 ? bears : [.. fit];
+        if (among.Count == 0)
+            among = [.. set.Of<Transistor>().Where(t => t.Polarity == polarity)];
+        return (among.MaxBy(t => GainThere(t, half))!, bears.Count > 0);
+    }
+
     // Rail to rail at high mains is what it must bear; its collector capacitance is an error at the summing node.
     private void TellSecondStage()
     {
-        var fit = set.Of<Transistor>().Where(t => t.Polarity == Polarity.Pnp).ToList();
-        var bears = fit.Where(t => basis.VoltageUse.DecimalFractions * t.MaxCollectorEmitterVoltage.Volts >= (supply is null ? 0 : Between.Volts)).ToList();
-        if (bears.Count == 0)
-            Miss("No pnp of the set bears both rails at high mains: the second stage needs one that does, or a cascode that shares them.");
+        if (ForSecondStage() is { } chosen)
+            Take("second stage", chosen, "the least collector capacitance of the set, with enough voltage for both rails");
         else
-            Take("second stage", bears.MinBy(Capacitance)!, "the least collector capacitance of the set, with enough voltage for both rails");
+            Miss("No pnp of the set bears both rails at high mains: the second stage needs one that does, or a cascode that shares them.");
     }
+
+    private Transistor? ForSecondStage() => set.Of<Transistor>()
+        .Where(t => t.Polarity == Polarity.Pnp && basis.VoltageUse.DecimalFractions * t.MaxCollectorEmitterVoltage.Volts >= (supply is null ? 0 : Between.Volts)).MinBy(Capacitance);
 
     private static double Capacitance(Transistor t) => t.OutputCapacitance.Farads;
 

@@ -21,7 +21,7 @@ internal sealed partial class SizingWork
         var rails = supply!.Rails.Line().OfOne(targets.Channels, targets.Channels * basis.Besides);
         var found = new List<SizedOutputs>();
         SizedOutputs? nearest = null;
-        foreach (var (n, p) in Couples())
+        foreach (var (n, p) in Couples().Where(c => kept is null || c.Npn == kept))
         {
             Work.Checkpoint();
             var made = Fewest(n, p, rails);
@@ -32,7 +32,8 @@ internal sealed partial class SizingWork
         }
 
         outputs = found.OrderBy(o => o.Pairs * ((double)o.Npn.MaxPowerDissipation.Watts + Mounting)).FirstOrDefault() ?? nearest!;
-        outputsBecause = found.Count > 0
+        outputsAreEnough = found.Count > 0;
+        outputsBecause = outputsAreEnough
             ? "the least of the set whose voltage, safe area, dissipation and current are enough at high mains, into the rated loads and phases"
             : "the nearest of the set; none is enough at high mains, into the rated loads and phases";
         (npn, pnp, pairs, emitterResistor) = (outputs.Npn, outputs.Pnp, outputs.Pairs, outputs.EmitterResistor);
@@ -48,7 +49,7 @@ internal sealed partial class SizingWork
         if (basis.Pairs is { } chosen)
             return SizedOutputs.Of(n, p, chosen, targets, basis, rails, Ratings);
         var current = Ratings.Max(r => r.PeakCurrent.Amperes) / SizedOutputs.Greatest(n, basis.GainLeft).Amperes;
-        for (var k = Math.Clamp((int)Math.Ceiling(current), 1, basis.MostPairs); k <= basis.MostPairs; k++)
+        for (var k = Math.Clamp((int)Math.Ceiling(current), leastPairs, basis.MostPairs); k <= basis.MostPairs; k++)
         {
             var made = SizedOutputs.Of(n, p, k, targets, basis, rails, Ratings);
             if (best is null || made.Short.Count <= best.Short.Count)
@@ -85,7 +86,9 @@ internal sealed partial class SizingWork
 
         Take("output npn", npn, outputsBecause);
         Take("output pnp", pnp, "the complement of the npn");
-        Choose("n", pairs, basis.Pairs is not null ? "as asked for" : "as few pairs as safe area, dissipation, current and a sink of the set allow");
+        Choose("n", pairs, basis.Pairs is not null ? "as asked for"
+            : leastPairs > 1 ? "as few pairs as leave so little distortion that a loop of enough margin does the rest"
+            : "as few pairs as safe area, dissipation, current and a sink of the set allow");
         Choose("R_E", emitterResistor, "keeps the bias from running away with the spreader on the sink");
         Choose("I_1max", o.GreatestEach, "peak current of one transistor: its gain falls beyond");
         if (Between > npn.MaxCollectorEmitterVoltage * basis.VoltageUse.DecimalFractions)
@@ -102,21 +105,35 @@ internal sealed partial class SizingWork
     {
         if (outputs is not { } o)
             return;
-        var hardest = Ratings.MaxBy(r => r.PeakCurrent.Amperes)!;
-        var standing = Standing(o, hardest.PeakCurrent);
-        var all = set.Of<Transistor>().Where(t => t.Polarity == Polarity.Npn).OrderBy(t => (double)t.MaxPowerDissipation.Watts);
-        var tried = all.Select(t => new SizedDrivers(t, Complement(t), o, hardest, standing, Between, targets, basis)).ToList();
-        var chosen = tried.FirstOrDefault(d => d.Short.Count == 0);
-        var because = chosen is null
-            ? "the nearest of the set; none is enough for a driver at high mains"
-            : "the smallest of the set with enough voltage, current, gain, speed, safe area and cooling for a driver at high mains";
-        chosen ??= tried.Where(d => d.Npn != o.Npn).DefaultIfEmpty(tried[^1]).MinBy(d => d.Short.Count)!;
-        drivers = chosen.Npn;
-        Take("driver npn", chosen.Npn, because);
+        var (chosen, isEnough) = ChooseDrivers(o);
+        Choose("R_drv", driverResistor, "standing current of the drivers enough to clear the outputs' charge at the highest frequency");
+        Take("driver npn", chosen.Npn, isEnough
+            ? "the smallest of the set with enough voltage, current, gain, speed, safe area and cooling for a driver at high mains"
+            : "the nearest of the set; none is enough for a driver at high mains");
         Take("driver pnp", chosen.Pnp, "the complement of the npn");
         Choose("theta_drv", chosen.ToAir, "a driver's small sink: as large as its heat asks");
         if (chosen.Short.Count > 0)
             Miss($"No transistor of the set is enough for a driver: {Lists.And(chosen.Short)}; {chosen.Npn.Name} comes nearest.");
+    }
+
+    private (SizedDrivers Drivers, bool AreEnough) ChooseDrivers(SizedOutputs o)
+    {
+        var hardest = Ratings.MaxBy(r => r.PeakCurrent.Amperes)!;
+        var standing = Standing(o, hardest.PeakCurrent);
+        // More pairs ask for less, but a smaller driver would take back in gain what they bring.
+        var all = set.Of<Transistor>().Where(t => t.Polarity == Polarity.Npn && (kept is null || t.MaxPowerDissipation >= drivers.MaxPowerDissipation)).OrderBy(t => (double)t.MaxPowerDissipation.Watts);
+        var tried = new List<SizedDrivers>();
+        foreach (var t in all)
+        {
+            tried.Add(new(t, Complement(t), o, hardest, standing, Between, targets, basis));
+            if (tried[^1].Short.Count == 0)
+                break;
+        }
+
+        var isEnough = tried[^1].Short.Count == 0;
+        var chosen = isEnough ? tried[^1] : tried.Where(d => d.Npn != o.Npn).DefaultIfEmpty(tried[^1]).MinBy(d => d.Short.Count)!;
+        drivers = chosen.Npn;
+        return (chosen, isEnough);
     }
 
     private Transistor Complement(Transistor npn) => set.Of<Transistor>().Where(t => t.Polarity == Polarity.Pnp).MinBy(p => Unlike(npn, p))!;
@@ -129,7 +146,6 @@ internal sealed partial class SizingWork
         var needed = ChargeMargin * (targets.Highest / of1A);
         var resistor = Math.Clamp(ESeries.E12.AtMost(DriverVolts / needed), 10, 100);
         driverResistor = resistor.Ohm;
-        Choose("R_drv", driverResistor, "standing current of the drivers enough to clear the outputs' charge at the highest frequency");
         return (DriverVolts / resistor).A;
     }
 

@@ -20,7 +20,10 @@ internal sealed partial class SizingWork
     private Transistor npn, pnp;
     private Transistor drivers;
     private ElectricResistance driverResistor = 47.Ohm;
-    private int pairs = 2;
+    private Transistor? kept;
+    private int pairs = 2, leastPairs = 1;
+    private double leastAsked = double.PositiveInfinity;
+    private bool outputsAreEnough, wentBack;
     private ElectricResistance emitterResistor = 0.22.Ohm;
     private SizedSupply? supply;
     private SizedOutputs? outputs;
@@ -57,16 +60,9 @@ internal sealed partial class SizingWork
 
     public FirstSizing Answer()
     {
-        for (var round = 0; round < MostRounds; round++)
-        {
-            var before = State();
-            if (!ChooseSupply())
-                break;
-            ChooseOutputs();
-            if (before == State())
-                break;
-        }
-
+        Settle();
+        while (MorePairs())
+            Settle();
         TellSupply();
         TellOutputs();
         TellDrivers();
@@ -79,6 +75,34 @@ internal sealed partial class SizingWork
         TellInputStage();
         TellSecondStage();
         return new(targets, choices, parts, [.. missing.Items]);
+    }
+
+    private void Settle()
+    {
+        for (var round = 0; round < MostRounds; round++)
+        {
+            var before = State();
+            if (!ChooseSupply())
+                break;
+            ChooseOutputs();
+            if (before == State())
+                break;
+        }
+    }
+
+    // Each pair takes its share of the distortion, until the idle current of so many is itself what distorts: as many, of the same transistor, as leave a loop that keeps its margin no more than it
+    // can do, or as come nearest to it.
+    private bool MorePairs()
+    {
+        if (wentBack || basis.Pairs is not null || outputs is null || (!outputsAreEnough && leastPairs == 1) || Loop() is not { } loop)
+            return false;
+        ChooseDrivers(outputs);
+        var asked = SlowestFor(StageHarmonics()) / loop.FastestSafe();
+        wentBack = leastPairs > 1 && (!outputsAreEnough || asked >= leastAsked);
+        if (!wentBack && (asked <= 1 || pairs >= basis.MostPairs))
+            return false;
+        (leastAsked, leastPairs, kept) = (asked, wentBack ? pairs - 1 : pairs + 1, npn);
+        return true;
     }
 
     /// <summary>The voltage-swing budget of a channel, as the design reckons it: resistors, junctions, what the stages before need.</summary>

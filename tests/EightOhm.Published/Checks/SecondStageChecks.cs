@@ -1,3 +1,5 @@
+using EightOhm.Devices;
+using EightOhm.Feedback;
 using EightOhm.Published.Machine;
 using EightOhm.Quantities;
 using EightOhm.SecondStages;
@@ -59,7 +61,8 @@ public class SecondStageChecks
         Check.Computed(rows, r => StageHeat.Idle(ElectricPotential.FromVolts(r["V"]), ElectricCurrent.FromAmperes(r["I"])), "P_idle");
         Check.Computed(rows, r => StageHeat.LimitedCurrent(ElectricPotential.FromVolts(r["V_BE"]), ElectricResistance.FromOhms(r["R_E"])), "I_lim");
         Check.Computed(rows, r => StageHeat.LimitedFault(ElectricPotential.FromVolts(r["V"]), ElectricPotential.FromVolts(r["V_BE"]), ElectricResistance.FromOhms(r["R_E"])), "P_lim");
-        Check.Computed(rows, r => StageHeat.UnlimitedFault(ElectricPotential.FromVolts(r["V"]), ElectricCurrent.FromAmperes(r["I_1"]), r["h_FE"]), "P_unl");
+        Check.Computed(rows, r => StageHeat.UnlimitedCurrent(ElectricPotential.FromVolts(r["V"]), ElectricCurrent.FromAmperes(r["I_1"]), r["h_FE"], ElectricResistance.FromOhms(r["R_E"]), r["h_f"]), "I_unl");
+        Check.Computed(rows, r => StageHeat.UnlimitedFault(ElectricPotential.FromVolts(r["V"]), ElectricCurrent.FromAmperes(r["I_1"]), r["h_FE"], ElectricResistance.FromOhms(r["R_E"]), r["h_f"]), "P_unl");
         Check.Computed(rows, r => StageGain.Transconductance(ElectricCurrent.FromAmperes(r["I"]), ElectricResistance.FromOhms(r["R_E"]), Temperature.FromDegreesCelsius(r["T_C"])), "g_m2");
         Check.Computed(rows, r => PushPull.Transconductance(ElectricCurrent.FromAmperes(r["I"]), ElectricResistance.FromOhms(r["R_E"]), Temperature.FromDegreesCelsius(r["T_C"])), "g_pp");
         Check.Computed(rows, r => PushPull.ClassACurrent(ElectricCurrent.FromAmperes(r["I"])) / 2, "I");
@@ -113,4 +116,35 @@ public class SecondStageChecks
         Check.Computed(rows, r => Recovery.Time(Duration.FromSeconds(r["tau_s"]), ElectricCurrent.FromAmperes(r["I_f"]), ElectricCurrent.FromAmperes(r["I_n"])), "t", 1e-8);
         Check.Computed(rows, r => Recovery.ShareOfCycle(Duration.FromSeconds(r["t"]), Frequency.FromHertz(r["f"])), "share");
     }
+
+    [Fact]
+    public void The_loop_of_a_whole_amplifier_by_the_node_matrices_of_its_circuits()
+    {
+        var rows = Reference.Read("whole-amplifier.csv");
+        Check.Solved("AmplifierStages.At", rows, r => At(r).SecondTransconductance.Siemens, "g_m2", 1e-12);
+        Check.Solved("AmplifierStages.At", rows, r => At(r).OuterLoop().Magnitude(20.kHz).Ratio, "T_20k", 1e-9);
+        Check.Solved("AmplifierStages.At", rows, r => LoopStability.Of(At(r).OuterLoop()).Crossover!.Value.Hertz, "f_x", 1e-7);
+        Check.Solved("AmplifierStages.At", rows, r => LoopStability.Of(At(r).OuterLoop()).PhaseMargin!.Value.Degrees, "PM", 1e-6);
+    }
+
+    private static MillerAmplifier At(ReferenceRow r) => new AmplifierStages
+    {
+        TailCurrent = r["I_tail"].A,
+        Degeneration = r["R_deg"].Ohm,
+        Transistor = Transistor.Load(Path.Combine(Repository.Root, "notebooks", "tern-100", "cards", "second-stage.json")),
+        Current = r["I"].A,
+        EmitterResistor = r["R_E"].Ohm,
+        Temperature = r["T"].degC,
+        FollowerCurrent = r["I_f"] > 0 ? r["I_f"].A : null,
+        FollowerGain = r["h_f"],
+        IsCascoded = r["cascode"] > 0,
+        Capacitor = ElectricCapacitance.FromFarads(r["C"]),
+        InputCapacitance = ElectricCapacitance.FromFarads(r["C_in"]),
+        OutputResistance = r["R_2"].Ohm,
+        OutputCapacitance = ElectricCapacitance.FromFarads(r["C_2"]),
+        OutputPole = r["f_p1"].Hz,
+        IdleCurrent = r["I_q0"].A,
+        DriverPole = r["f_p2"].Hz,
+        Feedback = r["B"],
+    }.At(Ratio.FromDecimalFractions(r["x_C"]), Ratio.FromDecimalFractions(r["x_p"]), r["T_pair"].degC, r["I_q"].A, Duration.FromSeconds(r["t_d"]));
 }

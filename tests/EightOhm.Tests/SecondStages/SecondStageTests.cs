@@ -57,7 +57,10 @@ public class SecondStageTests
     {
         Assert.Equal(0.56, (double)StageHeat.Idle(56.V, 10.mA).Watts, 1e-12);
         Assert.Equal(1.65, (double)StageHeat.LimitedFault(56.V, 0.65.V, 22.Ohm).Watts, 0.01);
-        Assert.Equal(22.4, (double)StageHeat.UnlimitedFault(56.V, 4.mA, 100).Watts, 1e-9);
+        // 0.4 A makes 8.8 V in 22 Ω; with a follower the resistor bounds it, at half the rail: 56²/(4·22). With none it is V·I.
+        Assert.Equal(0.4 * 47.2, (double)StageHeat.UnlimitedFault(56.V, 4.mA, 100, 22.Ohm, 0).Watts, 1e-9);
+        Assert.Equal(56 * 56 / 88.0, (double)StageHeat.UnlimitedFault(56.V, 4.mA, 100, 22.Ohm, 100).Watts, 1e-9);
+        Assert.Equal(56 * 40.4, (double)StageHeat.UnlimitedFault(56.V, 4.mA, 100, 0.Ohm, 100).Watts, 1e-9);
     }
 
     [Fact]

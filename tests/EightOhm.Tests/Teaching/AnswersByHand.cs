@@ -69,7 +69,7 @@ internal sealed record ByHand(object Right, object Wrong, string Says, object Ot
         ["13-low-end"] = new(1620.0.pV_rtHz, 1.277.nV_rtHz, "That takes the capacitor for a short", 3.61.nV_rtHz, "A capacitor is silent"),
         ["11-standing-current"] = new(4900.uA, 4.mA, "That charges the compensation alone", 4.1.mA, "The 20 pF at the output"),
         ["11-limited-fault"] = new(1655.mW, 3.31.W, "That is rail to rail", 19.2.mW, "That is in the emitter resistor"),
-        ["11-unlimited-fault"] = new(22400.mW, 0.224.W, "That is the tail current itself", 11.2.W, "With a mirror"),
+        ["11-unlimited-fault"] = new(18880.mW, 0.224.W, "That is the tail current itself", 10.32.W, "With a mirror"),
         ["11-early-effect"] = new(0.00983.percent, 1.756.ppm, "It is at the summing node", 4.167.ppm, "The error at the input"),
         ["11-sticking"] = new(2303.ns, 1.us, "That is the logarithm", 10.us, "Charge does not fall"),
         ["12-crossover"] = new(1124.kHz, 26.5.MHz, "That is where the open-loop gain", 562.kHz, "A mirror gives both halves"),

@@ -51,14 +51,15 @@ internal static class Chapter11
     {
         var V = n.Pick(56.V, 48.V, 62.V);
         var I_tail = n.Pick(4.mA, 3.mA, 5.mA);
-        var h_FE = 100.0;
-        return Exercise.Ask($"The same stage without its limiter. The pair gives its tail current, {I_tail}, into a transistor of h_FE {h_FE}; a short holds the output at ground; the rail is {V}. What would the transistor dissipate?", () => StageHeat.UnlimitedFault(V, I_tail, h_FE))
+        var (h_FE, R_E) = (100.0, 22.Ohm);
+        return Exercise.Ask($"The same stage without its limiter, its emitter resistor {R_E}, no follower in front. The pair gives its tail current, {I_tail}, into a transistor of h_FE {h_FE}; a short holds the output at ground; the rail is {V}. What would the transistor dissipate?", () => StageHeat.UnlimitedFault(V, I_tail, h_FE, R_E, 0))
             .Slip(V * I_tail, "That is the tail current itself; the transistor multiplies it.")
-            .Slip(StageHeat.UnlimitedFault(V, I_tail / 2, h_FE), "With a mirror all of the tail current goes into the second stage, not half.")
+            .Slip(StageHeat.UnlimitedFault(V, I_tail / 2, h_FE, R_E, 0), "With a mirror all of the tail current goes into the second stage, not half.")
+            .Slip(V * (h_FE * I_tail), "The emitter resistor has a part of the rail at such a current, and of the heat.")
             .Hints(
                 "How much base current does the first stage give when it is driven to its end?",
-                "The collector carries h_FE times as much.",
-                $"{h_FE} times {I_tail}, at {V}.");
+                "The collector carries h_FE times as much; what does the emitter resistor leave of the rail?",
+                $"{h_FE} times {I_tail}, at {V} less what that makes in {R_E}.");
     }
 
     private static Exercise EarlyEffect(Numbers n)

@@ -1,0 +1,175 @@
+using EightOhm.Devices;
+using EightOhm.Feedback;
+using EightOhm.InputStages;
+using EightOhm.Numerics;
+using EightOhm.Quantities;
+using EightOhm.SecondStages;
+using UnitsNet;
+
+namespace EightOhm.Sizing;
+
+/// <summary>Pair, capacitor and divider as one loop, at the corners where its margins are least and its noise is most: what the degeneration and the crossover can be.</summary>
+/// <remarks>A crossover is that of one pole: fraction over 2π, the pair's resistance and the capacitor. Tail current over capacitor is the slew rate, so at one crossover less degeneration is less
+/// noise and less slew rate.</remarks>
+internal sealed class SizedLoop
+{
+    // As the design has them: second stage with its follower and cascode, what stands at its input, bias resistor, mirror.
+    private const double SecondAmperes = 10e-3, SecondOhms = 22, FollowerOhms = 510, FollowerGain = 100, PairFarads = 10e-12, StrayFarads = 20e-12, OutputOhms = 200e3;
+    private static readonly ElectricResistance BaseResistance = 8.Ohm, MirrorResistor = 470.Ohm, MirrorBase = 30.Ohm;
+    private static readonly ElectricCapacitance Coupling = 10.uF;
+    private static readonly double[] InnerPicofarads = [270, 330, 390, 470, 560, 680, 820, 1000];
+    private static readonly double[] Degenerations = [10, 12, 15, 18, 22, 27, 33, 39, 47, 56, 68, 82, 100, 120, 150, 180, 220];
+    private const double UsualDegeneration = 47;
+
+    // Tolerances, and how far the idle current falls behind after a passage (common practice, no source).
+    private const double CapacitorTolerance = 5, TailLeast = 0.9, IdleLeft = 0.94;
+
+    // Above what is asked: a degree of each margin and a tenth of a decibel, for what is left out here.
+    private const double MarginRoom = 1, DistanceRoom = 0.01, NoiseRoom = 0.15;
+    private const double Slowest = 50e3, Fastest = 5e6;
+
+    private readonly Transistor input, second;
+    private readonly ElectricResistance upper, lower, source, bias;
+    private readonly ElectricCapacitance filter;
+    private readonly AmplifierTargets targets;
+    private readonly SizingBasis basis;
+    private readonly double fraction, slewNeed;
+    private readonly ElectricCurrent tail;
+
+    public SizedLoop(Transistor input, Transistor second, (ElectricResistance Upper, ElectricResistance Lower) divider, (ElectricResistance Source, ElectricCapacitance Filter, ElectricResistance Bias) network, ElectricCurrent tail, ElectricPotentialChangeRate slewNeed, AmplifierTargets targets, SizingBasis basis)
+    {
+        (this.input, this.second, this.tail, this.targets, this.basis) = (input, second, tail, targets, basis);
+        (upper, lower) = divider;
+        (source, filter, bias) = network;
+        fraction = FeedbackLoop.Fraction(lower, upper);
+        this.slewNeed = slewNeed.VoltsPerSeconds * (1 + (CapacitorTolerance / 100)) / TailLeast;
+    }
+
+    /// <summary>The choice: degeneration, crossover, the capacitor at the second stage's input, and what could not be had.</summary>
+    /// <param name="Degeneration">In each emitter of the pair.</param>
+    /// <param name="Slew">Slew rate, which with the tail current is the capacitor.</param>
+    /// <param name="Inner">From the second stage's input to its rail.</param>
+    /// <param name="Meets">Which of slew, distortion, margin and noise the choice meets.</param>
+    public sealed record Choice(ElectricResistance Degeneration, ElectricPotentialChangeRate Slew, ElectricCapacitance Inner, Promises Meets);
+
+    /// <summary>What a loop can promise together.</summary>
+    [Flags]
+    public enum Promises
+    {
+        /// <summary>Nothing.</summary>
+        None = 0,
+
+        /// <summary>Noise over the whole band.</summary>
+        Noise = 1,
+
+        /// <summary>Distortion of the output stage and of the pair.</summary>
+        Distortion = 2,
+
+        /// <summary>Room above the steepest slope of the largest sine.</summary>
+        Slew = 4,
+
+        /// <summary>All of them, with the margins, which are never given up.</summary>
+        All = Noise | Distortion | Slew,
+    }
+
+    /// <summary>The degeneration nearest to the usual one with which a crossover keeps all promises; where none does, the one that keeps the most, slew first, noise last.</summary>
+    /// <param name="distortion">The least crossover for the distortion of the output stage, in Hz.</param>
+    public Choice Choose(double distortion)
+    {
+        (Promises Meets, double Ohms, double Hertz)? best = null;
+        foreach (var ohms in Degenerations.OrderBy(r => Math.Abs(Math.Log(r / UsualDegeneration))))
+        {
+            Work.Checkpoint();
+            var safe = FastestSafe(ohms);
+            var slew = Crossover(Math.Max(slewNeed, PairNeed(ohms)), ohms);
+            var quiet = Math.Max(slew, distortion) <= safe ? FastestQuiet(ohms, safe) : 0;
+            var meets = (slew <= safe ? Promises.Slew : 0) | (distortion <= safe ? Promises.Distortion : 0) | (Math.Max(slew, distortion) <= quiet ? Promises.Noise : 0);
+            // Between the least that is asked and the most that is allowed, so that either may move a little.
+            var least = Math.Max(slew, distortion);
+            var most = meets.HasFlag(Promises.Noise) ? Math.Min(safe, quiet) : safe;
+            var at = least <= most ? meets.HasFlag(Promises.Noise) ? Math.Sqrt(least * most) : least : safe;
+            // Of equals the quieter, where noise is what is short: of the next smaller resistors.
+            if (best is not { } b || meets > b.Meets || (meets == b.Meets && !meets.HasFlag(Promises.Noise) && meets.HasFlag(Promises.Slew) && ohms < b.Ohms))
+                best = (meets, ohms, at);
+            if (meets == Promises.All)
+                break;
+        }
+
+        var (kept, chosen, hertz) = best!.Value;
+        return new(chosen.Ohm, ElectricPotentialChangeRate.FromVoltsPerSeconds(Slew(hertz, chosen)), InnerCapacitor(hertz, chosen) ?? InnerPicofarads[^1].pF, kept);
+    }
+
+    /// <summary>The highest crossover with the margins asked for, at the usual degeneration: what a stage that needs a faster loop must do without.</summary>
+    public double FastestSafe() => FastestSafe(UsualDegeneration);
+
+    private double PairOhms(double ohms) => ohms + (Junction.ThermalVoltage(basis.Pair).Volts / (tail.Amperes / 2));
+
+    private double Slew(double hertz, double ohms) => 2 * Math.PI * hertz * PairOhms(ohms) * tail.Amperes / fraction;
+
+    private double Crossover(double slew, double ohms) => slew * fraction / (2 * Math.PI * PairOhms(ohms) * tail.Amperes);
+
+    // The slew rate at which the pair's own third harmonic is what the design allows of the distortion: V_T/6·u³·G/V_p, with the share at the ends of tail and capacitor.
+    private double PairNeed(double ohms)
+    {
+        var peak = targets.Rated.PeakVoltage.Volts;
+        var share = Math.Cbrt(PairShare * basis.Distortion.DecimalFractions * 6 * peak * fraction / Junction.ThermalVoltage(basis.Pair).Volts);
+        return SlewRate.Needed(targets.Highest, targets.Rated.PeakVoltage).VoltsPerSeconds / share * (1 + (CapacitorTolerance / 100)) / TailLeast;
+    }
+
+    // A little below what the design allows a harmonic of the pair.
+    private const double PairShare = 0.65;
+
+    private double FastestSafe(double ohms) => Halving.Narrowed(f => IsSafe(f, ohms), Slowest, Fastest, 14).Low;
+
+    private double FastestQuiet(double ohms, double safe) => IsQuiet(safe, ohms) ? safe : Halving.Narrowed(f => IsQuiet(f, ohms), Slowest, safe, 8).Low;
+
+    private bool IsSafe(double hertz, double ohms)
+    {
+        if (InnerCapacitor(hertz, ohms) is not { } inner)
+            return false;
+        var at = LoopStability.Of(Corner(hertz, ohms, inner, -CapacitorTolerance, basis.Cold).OuterLoop());
+        return at.PhaseMargin is { } margin && margin.Degrees >= basis.PhaseMargin.Degrees + MarginRoom && at.SensitivityPeak is { } peak && 1 / peak >= basis.Distance + DistanceRoom;
+    }
+
+    // The least that keeps the margin of the loop around the second stage.
+    private ElectricCapacitance? InnerCapacitor(double hertz, double ohms)
+    {
+        foreach (var pico in InnerPicofarads)
+        {
+            if (LoopStability.Of(Corner(hertz, ohms, pico.pF, CapacitorTolerance, basis.Pair).InnerLoop()).PhaseMargin is { } margin && margin.Degrees >= basis.InnerMargin.Degrees + MarginRoom)
+                return pico.pF;
+        }
+
+        return null;
+    }
+
+    private bool IsQuiet(double hertz, double ohms)
+    {
+        if (InnerCapacitor(hertz, ohms) is not { } inner)
+            return false;
+        var closed = Corner(hertz, ohms, inner, -CapacitorTolerance, basis.Pair).ClosedLoop() * fraction;
+        var level = InputNetwork.Level(source, filter, Coupling, bias).Ratio;
+        var noise = new InputStageNoise
+        {
+            Temperature = basis.Pair, TailCurrent = tail, CurrentGain = GainOf(input, tail / 2), BaseResistance = BaseResistance, Degeneration = ohms.Ohm,
+            Source = source, Filter = (1 - (CapacitorTolerance / 100)) * filter, Coupling = Coupling, Bias = bias, Upper = upper, Lower = lower,
+            MirrorDegeneration = MirrorResistor, MirrorBaseResistance = MirrorBase,
+        };
+        return noise.Spectrum().Over(1.Hz, 100.MHz, f => closed.Magnitude(f) / level).SnrAgainst(targets.Sensitivity).Decibels >= basis.SignalToNoise.Decibels + NoiseRoom;
+    }
+
+    private MillerAmplifier Corner(double hertz, double ohms, ElectricCapacitance inner, double capacitor, Temperature pair)
+    {
+        var gain = GainOf(second, SecondAmperes.A);
+        var atBase = second.BaseEmitterVoltageAt(SecondAmperes.A, basis.InsideAir) + (SecondAmperes.A * SecondOhms.Ohm);
+        return new AmplifierStages
+        {
+            TailCurrent = tail, Degeneration = ohms.Ohm, Transistor = second, Current = SecondAmperes.A, EmitterResistor = SecondOhms.Ohm, Temperature = basis.InsideAir,
+            FollowerCurrent = StageGain.FollowerCurrent(SecondAmperes.A, gain, atBase, FollowerOhms.Ohm), FollowerGain = FollowerGain, IsCascoded = true,
+            Capacitor = tail / ElectricPotentialChangeRate.FromVoltsPerSeconds(Slew(hertz, ohms)), InputCapacitance = inner + ElectricCapacitance.FromFarads(PairFarads), OutputResistance = OutputOhms.Ohm,
+            OutputCapacitance = ElectricCapacitance.FromFarads(StrayFarads), OutputPole = basis.OutputPole, IdleCurrent = 1.A, DriverPole = basis.DriverPole, Feedback = fraction,
+        }.At(capacitor.percent, -basis.PoleSpread, pair, IdleLeft.A, basis.Delay);
+    }
+
+    private static double GainOf(Transistor t, ElectricCurrent at) => t.GainAt(UnitMath.Max(t.GainTable[0].Current, UnitMath.Min(t.GainTable[^1].Current, at)));
+}

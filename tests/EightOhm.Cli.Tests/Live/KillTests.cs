@@ -13,7 +13,7 @@ public sealed class KillTests : IAsyncLifetime, IDisposable
     private const string Chapter = "01-targets";
 
     // A start of the program and its processes costs two seconds of the processor: the whole number is for patient runs.
-    private static readonly int Kills = Environment.GetEnvironmentVariable("EIGHTOHM_SLOW") == "1" || Environment.GetEnvironmentVariable("EIGHTOHM_REQUIRE_BROWSER") == "1" ? 50 : 8;
+    private static readonly int Kills = Environment.GetEnvironmentVariable("EIGHTOHM_SLOW") == "1" ? 50 : 8;
 
     private readonly LiveShop shop = new();
     private readonly List<string> refused = [];

@@ -151,9 +151,19 @@ internal sealed class SizedLoop
         var level = InputNetwork.Level(source, filter, Coupling, bias).Ratio;
         var noise = new InputStageNoise
         {
-            Temperature = basis.Pair, TailCurrent = tail, CurrentGain = GainOf(input, tail / 2), BaseResistance = BaseResistance, Degeneration = ohms.Ohm,
-            Source = source, Filter = (1 - (CapacitorTolerance / 100)) * filter, Coupling = Coupling, Bias = bias, Upper = upper, Lower = lower,
-            MirrorDegeneration = MirrorResistor, MirrorBaseResistance = MirrorBase,
+            Temperature = basis.Pair,
+            TailCurrent = tail,
+            CurrentGain = GainOf(input, tail / 2),
+            BaseResistance = BaseResistance,
+            Degeneration = ohms.Ohm,
+            Source = source,
+            Filter = (1 - (CapacitorTolerance / 100)) * filter,
+            Coupling = Coupling,
+            Bias = bias,
+            Upper = upper,
+            Lower = lower,
+            MirrorDegeneration = MirrorResistor,
+            MirrorBaseResistance = MirrorBase,
         };
         return noise.Spectrum().Over(1.Hz, 100.MHz, f => closed.Magnitude(f) / level).SnrAgainst(targets.Sensitivity).Decibels >= basis.SignalToNoise.Decibels + NoiseRoom;
     }
@@ -164,10 +174,23 @@ internal sealed class SizedLoop
         var atBase = second.BaseEmitterVoltageAt(SecondAmperes.A, basis.InsideAir) + (SecondAmperes.A * SecondOhms.Ohm);
         return new AmplifierStages
         {
-            TailCurrent = tail, Degeneration = ohms.Ohm, Transistor = second, Current = SecondAmperes.A, EmitterResistor = SecondOhms.Ohm, Temperature = basis.InsideAir,
-            FollowerCurrent = StageGain.FollowerCurrent(SecondAmperes.A, gain, atBase, FollowerOhms.Ohm), FollowerGain = FollowerGain, IsCascoded = true,
-            Capacitor = tail / ElectricPotentialChangeRate.FromVoltsPerSeconds(Slew(hertz, ohms)), InputCapacitance = inner + ElectricCapacitance.FromFarads(PairFarads), OutputResistance = OutputOhms.Ohm,
-            OutputCapacitance = ElectricCapacitance.FromFarads(StrayFarads), OutputPole = basis.OutputPole, IdleCurrent = 1.A, DriverPole = basis.DriverPole, Feedback = fraction,
+            TailCurrent = tail,
+            Degeneration = ohms.Ohm,
+            Transistor = second,
+            Current = SecondAmperes.A,
+            EmitterResistor = SecondOhms.Ohm,
+            Temperature = basis.InsideAir,
+            FollowerCurrent = StageGain.FollowerCurrent(SecondAmperes.A, gain, atBase, FollowerOhms.Ohm),
+            FollowerGain = FollowerGain,
+            IsCascoded = true,
+            Capacitor = tail / ElectricPotentialChangeRate.FromVoltsPerSeconds(Slew(hertz, ohms)),
+            InputCapacitance = inner + ElectricCapacitance.FromFarads(PairFarads),
+            OutputResistance = OutputOhms.Ohm,
+            OutputCapacitance = ElectricCapacitance.FromFarads(StrayFarads),
+            OutputPole = basis.OutputPole,
+            IdleCurrent = 1.A,
+            DriverPole = basis.DriverPole,
+            Feedback = fraction,
         }.At(capacitor.percent, -basis.PoleSpread, pair, IdleLeft.A, basis.Delay);
     }
 

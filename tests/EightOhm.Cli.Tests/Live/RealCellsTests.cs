@@ -135,11 +135,15 @@ public sealed class RealCellsTests : IAsyncLifetime, IDisposable
     {
         await using var bench = shop.OpenReal();
         var slow = bench.Add("02-later", null, "code");
-        bench.Edit("02-later", slow, "for (var i = 0; i < 10; i++) { Console.WriteLine($\"turn {i}\"); System.Threading.Thread.Sleep(100); }");
+        // It waits until its first words were seen.
+        var seen = Path.Combine(shop.Shop.Folder, "seen");
+        bench.Edit("02-later", slow, $"Console.WriteLine(\"turn 0\"); while (!File.Exists(@\"{seen}\")) System.Threading.Thread.Sleep(20); Console.WriteLine(\"turn 9\");");
         bench.Calculate("02-later", "cell", slow);
+        await UntilAsync(() => shop.News.Any(n => (string?)n["type"] == "printed" && ((string)n["html"]!).Contains("turn 0", StringComparison.Ordinal)));
+        Assert.DoesNotContain("turn 9", Html(bench, "02-later", 0), StringComparison.Ordinal);
+        await File.WriteAllTextAsync(seen, "");
         await bench.IdleAsync();
 
-        Assert.Contains(shop.News, n => (string?)n["type"] == "printed" && ((string)n["html"]!).Contains("turn 0", StringComparison.Ordinal) && !((string)n["html"]!).Contains("turn 9", StringComparison.Ordinal));
         Assert.Contains("turn 9", Html(bench, "02-later", 0), StringComparison.Ordinal);
     }
 

@@ -56,7 +56,7 @@ public sealed partial class DesignRecord
     }
 
     /// <summary>Says of entries and requirements that a run could not answer them: what hangs on them has no answer either, until they are written again.</summary>
-    /// <param name="entries">Symbols; they need not be there yet.</param>
+    /// <param name="entries">Symbols; they need not be there yet. An input that was set keeps its value.</param>
     /// <param name="requirements">Requirements that were not asked; they need not be there yet.</param>
     /// <param name="reason">Why, a sentence: "short by 3.2 V: …".</param>
     public void NoAnswer(IEnumerable<string> entries, IEnumerable<LostRequirement> requirements, string reason)
@@ -66,7 +66,8 @@ public sealed partial class DesignRecord
         ArgumentException.ThrowIfNullOrWhiteSpace(reason);
         lock (_gate)
         {
-            string[] lost = [.. entries.Select(Cleaned).Distinct(StringComparer.Ordinal)];
+            // A value that was set wins over the chapter's: it is there whatever becomes of the cell that says the other.
+            string[] lost = [.. entries.Select(Cleaned).Distinct(StringComparer.Ordinal).Where(n => _content.Find(n) is not { Override: not null })];
             LostRequirement[] unasked = [.. requirements.Select(r => new LostRequirement(Cleaned(r.Label), r.Entry)).DistinctBy(r => r.Label)];
             if (lost.Length + unasked.Length > 0)
                 Commit(_content.WithoutAnswer(lost, unasked, Words.Clean(reason)!), lost);

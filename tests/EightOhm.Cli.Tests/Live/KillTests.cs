@@ -71,7 +71,7 @@ public sealed class KillTests : IAsyncLifetime, IDisposable
         // After all of it a whole calculation says what a run of its own says.
         server ??= await Server.StartAsync(shop.Shop.Notebooks, shop.Shop.Folder);
         await server.AskAsync(new JsonObject { ["do"] = "calculate", ["chapter"] = Chapter, ["what"] = "design" });
-        await server.Page.UntilAsync(m => (string?)m["type"] == "sheet" && m["busy"] is null && (int)m["designs"]![0]!["tally"]!["stale"]! == 0);
+        await server.CalculatedAsync(Chapter, "02-later");
         await server.AskAsync(new JsonObject { ["do"] = "save" });
         await server.KillAsync();
         var live = Outputs();
@@ -153,6 +153,28 @@ public sealed class KillTests : IAsyncLifetime, IDisposable
         }
 
         public Task<JsonObject> AskAsync(JsonObject wish) => Page.AskAsync(wish);
+
+        /// <summary>Waits until every cell of the chapters is calculated. News of before may still be on its way: the cells themselves are asked.</summary>
+        public async Task CalculatedAsync(params string[] chapters)
+        {
+            string[] states = [];
+            for (var i = 0; i < 1200; i++)
+            {
+                states = [];
+                foreach (var chapter in chapters)
+                {
+                    await AskAsync(new JsonObject { ["do"] = "chapter", ["chapter"] = chapter });
+                    var cells = Page.Seen.Last(m => (string?)m["type"] == "chapter" && (string?)m["id"] == chapter)["cells"]!.AsArray();
+                    states = [.. states, .. cells.Where(c => (string?)c!["kind"] == "code").Select(c => (string)c!["state"]!)];
+                }
+
+                if (states.All(s => s == "current"))
+                    return;
+                await Task.Delay(50);
+            }
+
+            Assert.All(states, s => Assert.Equal("current", s));
+        }
 
         public async Task KillAsync()
         {

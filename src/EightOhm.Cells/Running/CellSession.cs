@@ -1,5 +1,3 @@
-using System.Reflection;
-using System.Runtime.Loader;
 using System.Text.Json.Nodes;
 using EightOhm.Cells.Compiling;
 using EightOhm.Cells.Sources;
@@ -12,22 +10,12 @@ namespace EightOhm.Cells.Running;
 /// <remarks>Not for use from several threads at once; <see cref="SoFar"/> may be asked from any.</remarks>
 public sealed class CellSession
 {
-    private readonly Dictionary<string, Func<object?[], Task<object?>>> entries = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Assembly> assemblies = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, string> files = new(StringComparer.OrdinalIgnoreCase);
-    private readonly AssemblyLoadContext loader;
+    private readonly CellLoader loader = new();
     private object?[] slots = new object?[16];
     private volatile CellScreen? screen;
 
     /// <summary>A session without any variables.</summary>
-    public CellSession()
-    {
-        CellConsole.Install();
-        loader = new AssemblyLoadContext("cells", isCollectible: true);
-        loader.Resolving += (context, name) => name.Name is not { } asked ? null
-            : assemblies.TryGetValue(asked, out var cell) ? cell
-            : files.TryGetValue(asked, out var file) ? context.LoadFromAssemblyPath(file) : null;
-    }
+    public CellSession() => CellConsole.Install();
 
     /// <summary>What the cell at work has shown so far; empty when none is.</summary>
     public JsonArray SoFar() => screen?.SoFar() ?? [];
@@ -68,7 +56,9 @@ public sealed class CellSession
         {
             if (cell.Image.Length == 0)
                 return null;
-            var entry = Entry(cell);
+            var entry = loader.Entry(cell);
+            if (cell.Slot >= slots.Length)
+                Array.Resize(ref slots, Math.Max(cell.Slot + 1, slots.Length * 2));
             object? value;
             using (RecordBatch.Open())
                 value = await entry(slots).ConfigureAwait(false);
@@ -80,21 +70,5 @@ public sealed class CellSession
         {
             return CellFailures.Of(e);
         }
-    }
-
-    private Func<object?[], Task<object?>> Entry(CompiledCell cell)
-    {
-        if (cell.Slot >= slots.Length)
-            Array.Resize(ref slots, Math.Max(cell.Slot + 1, slots.Length * 2));
-        if (entries.TryGetValue(cell.Key, out var known))
-            return known;
-        foreach (var file in cell.Files)
-            files[Path.GetFileNameWithoutExtension(file)] = file;
-        using var image = new MemoryStream(cell.Image);
-        using var symbols = new MemoryStream(cell.Symbols);
-        var assembly = assemblies[cell.AssemblyName] = loader.LoadFromStream(image, symbols);
-        var factory = assembly.GetType(CompiledCell.ClassName(cell.Slot), throwOnError: true)!
-            .GetMethod("<Factory>", BindingFlags.Static | BindingFlags.NonPublic | BindingFlags.Public)!;
-        return entries[cell.Key] = factory.CreateDelegate<Func<object?[], Task<object?>>>();
     }
 }

@@ -3,7 +3,7 @@ using System.Text.Json.Nodes;
 namespace EightOhm.Design.Tests.Running;
 
 /// <summary>A notebook's code cells as text, the package lines left out.</summary>
-internal sealed record ChapterText(string Name, IReadOnlyList<string> Cells)
+internal sealed record ChapterText(string Folder, string Name, IReadOnlyList<string> Cells)
 {
     /// <summary>Every notebook of a folder, in name order.</summary>
     public static IReadOnlyList<ChapterText> OfFolder(string folder) =>
@@ -13,7 +13,7 @@ internal sealed record ChapterText(string Name, IReadOnlyList<string> Cells)
     {
         var notebook = JsonNode.Parse(File.ReadAllText(file))!;
         var cells = notebook["cells"]!.AsArray().Where(c => (string?)c!["cell_type"] == "code").Select(c => Source(c!["source"]!));
-        return new(Path.GetFileNameWithoutExtension(file), [.. cells]);
+        return new(Path.GetDirectoryName(Path.GetFullPath(file))!, Path.GetFileNameWithoutExtension(file), [.. cells]);
     }
 
     private static string Source(JsonNode source)

@@ -1,29 +1,19 @@
-using System.Collections.Immutable;
-using System.Reflection;
-using System.Runtime.Loader;
 using EightOhm.Cells;
+using EightOhm.Cells.Compiling;
+using EightOhm.Cells.Running;
 using EightOhm.Cells.Sources;
 using EightOhm.Record;
-using Microsoft.CodeAnalysis;
-using Microsoft.CodeAnalysis.CSharp;
 
 namespace EightOhm.Design.Tests.Running;
 
-/// <summary>A chapter compiled cell by cell, once; each run then has variables of its own.</summary>
+/// <summary>A chapter compiled cell by cell, once; each run then has variables of its own, and shows nothing.</summary>
 internal sealed class CompiledChapter
 {
-    private static readonly CSharpParseOptions Script = new(LanguageVersion.Preview, kind: SourceCodeKind.Script);
-
-    private static readonly ImmutableArray<MetadataReference> References =
-    [
-        .. ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator)
-            .Select(path => (MetadataReference)MetadataReference.CreateFromFile(path)),
-    ];
-
-    private readonly IReadOnlyList<Func<object?[], Task<object?>>> cells;
+    private readonly IReadOnlyList<CompiledCell> cells;
+    private readonly CellLoader loader = new();
     private readonly Lazy<CellGraph> graph;
 
-    private CompiledChapter(ChapterText text, IReadOnlyList<Func<object?[], Task<object?>>> cells)
+    private CompiledChapter(ChapterText text, IReadOnlyList<CompiledCell> cells)
     {
         Text = text;
         this.cells = cells;
@@ -34,50 +24,15 @@ internal sealed class CompiledChapter
 
     public string Name => Text.Name;
 
-    /// <summary>Compiles the cells as a notebook's kernel would: each sees what the ones before it declared.</summary>
+    /// <summary>Compiles the cells as the tool does: each sees what the ones before it declared.</summary>
     public static CompiledChapter Of(ChapterText text)
     {
-        // The first line of the extension's script is its usings; the second loads it into a host, of which there is none here.
-        var usings = CellUsings.Script.Split('\n')[0]
-            + " using System; using System.Linq; using System.Collections.Generic; using System.Threading.Tasks;";
-        CSharpCompilation? previous = null;
-        var faults = new List<string>();
-        var compiled = new List<Func<object?[], Task<object?>>>();
-        var loader = new AssemblyLoadContext(text.Name, isCollectible: false);
-        foreach (var (code, number) in text.Cells.Prepend(usings).Select((c, i) => (c, i)))
-        {
-            var tree = CSharpSyntaxTree.ParseText(LiteralLift.Rewrite(code), Script);
-            var cell = CSharpCompilation.CreateScriptCompilation(
-                $"{text.Name}-{number}",
-                tree,
-                References,
-                new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, scriptClassName: $"Submission_{number}", optimizationLevel: OptimizationLevel.Release, nullableContextOptions: NullableContextOptions.Disable)
-                    .WithSpecificDiagnosticOptions([KeyValuePair.Create("CS1701", ReportDiagnostic.Suppress), KeyValuePair.Create("CS1702", ReportDiagnostic.Suppress)]),
-                previous,
-                typeof(object));
-            using var image = new MemoryStream();
-            var result = cell.Emit(image);
-            if (result.Diagnostics.Where(d => d.Severity == DiagnosticSeverity.Error).ToList() is { Count: > 0 } errors)
-            {
-                faults.AddRange(errors.Select(e => $"{text.Name}, code cell {number}: {e}"));
-                continue;
-            }
-
-            previous = cell;
-            if (image.Length == 0)
-            {
-                compiled.Add(_ => Task.FromResult<object?>(null));
-                continue;
-            }
-
-            image.Position = 0;
-            var entry = cell.GetEntryPoint(default)!;
-            var type = loader.LoadFromStream(image).GetType(entry.ContainingType.MetadataName)!;
-            compiled.Add(type.GetMethod(entry.MetadataName, BindingFlags.Static | BindingFlags.NonPublic | BindingFlags.Public)!
-                .CreateDelegate<Func<object?[], Task<object?>>>());
-        }
-
-        return faults.Count == 0 ? new(text, compiled) : throw new InvalidOperationException(string.Join('\n', faults));
+        var compiler = new NotebookCompiler(CellReferences.OfThisProcess(), text.Folder);
+        // The text leaves the package line out.
+        compiler.Next(CellUsings.Script);
+        var cells = text.Cells.Select(compiler.Next).ToList();
+        var faults = cells.SelectMany((c, i) => c.Faults.Select(f => $"{text.Name}, code cell {i + 1}, line {f.Line}: {f.Words}")).ToList();
+        return faults.Count == 0 ? new(text, cells) : throw new InvalidOperationException(string.Join('\n', faults));
     }
 
     /// <summary>What each cell hangs on, read from its text.</summary>
@@ -88,27 +43,29 @@ internal sealed class CompiledChapter
     public async Task RunAsync(Action<int, Exception> failed)
     {
         var slots = new object?[cells.Count + 1];
-        await cells[0](slots);
         var lost = new HashSet<int>();
-        for (var i = 1; i < cells.Count; i++)
+        for (var i = 0; i < cells.Count; i++)
         {
-            if (lost.Count > 0 && graph.Value.NeededBefore(i - 1).Any(lost.Contains))
+            if (lost.Count > 0 && graph.Value.NeededBefore(i).Any(lost.Contains))
             {
-                lost.Add(i - 1);
-                failed(i - 1, new InvalidOperationException("It needs what a cell before it did not make."));
+                lost.Add(i);
+                failed(i, new InvalidOperationException("It needs what a cell before it did not make."));
                 continue;
             }
 
-            CellSources.Current = new SourcesOfCell(Readings[i - 1].Unknown is null ? Readings[i - 1].Writes : null);
+            CellSources.Current = new SourcesOfCell(cells[i].Writes);
             try
             {
-                using (RecordBatch.Open())
-                    await cells[i](slots);
+                if (cells[i].Image.Length > 0)
+                {
+                    using (RecordBatch.Open())
+                        await loader.Entry(cells[i])(slots);
+                }
             }
             catch (Exception e)
             {
-                lost.Add(i - 1);
-                failed(i - 1, e);
+                lost.Add(i);
+                failed(i, e);
             }
         }
 

@@ -84,7 +84,7 @@ internal sealed partial class Workbench
         folder.Moves.RemoveAll(m => m.Record == move.Record && m.Name == move.Name);
         folder.Moves.Add(move);
         if (IsTrusted)
-            calculator.Move(folder);
+            calculator.Move();
     }
 
     private void TellMoved()

@@ -91,8 +91,8 @@ internal sealed partial class Workbench : IAsyncDisposable
         lock (gate)
         {
             IsTrusted = true;
-            foreach (var folder in folders.Where(f => f.Moves.Count > 0))
-                calculator.Move(folder);
+            if (folders.Any(f => f.Moves.Count > 0))
+                calculator.Move();
         }
 
         TellFolder();

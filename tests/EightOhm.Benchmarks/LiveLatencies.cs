@@ -1,8 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
-using System.Net.WebSockets;
-using System.Text;
 using System.Text.Json.Nodes;
+using EightOhm.Cli.Tests.Live;
 
 namespace EightOhm.Benchmarks;
 
@@ -97,60 +96,60 @@ internal sealed class LiveLatencies(string program, string design)
     }
 
     // The program, and a socket that speaks as the page does.
-    private sealed class Served(Process process) : IAsyncDisposable
+    private sealed class Served(Process process, LiveClient page) : IAsyncDisposable
     {
-        private readonly ClientWebSocket socket = new();
-        private int asked;
-
         public static async Task<Served> StartAsync(string program, string folder, string home)
         {
             var start = new ProcessStartInfo("dotnet", [program, "open", folder, "--no-browser"]) { RedirectStandardOutput = true };
             start.Environment["HOME"] = start.Environment["XDG_DATA_HOME"] = home;
-            var served = new Served(Process.Start(start)!);
-            await served.EnterAsync();
-            return served;
+            var process = Process.Start(start)!;
+            string? line;
+            do
+                line = await process.StandardOutput.ReadLineAsync();
+            while (line is not null && !line.StartsWith("Open at ", StringComparison.Ordinal));
+            var page = await LiveClient.EnterAsync(line!["Open at ".Length..].Trim());
+            await page.UntilAsync(m => (string?)m["type"] == "sheet");
+            return new Served(process, page);
         }
 
-        public async Task<JsonObject> AskAsync(JsonObject wish)
-        {
-            var id = await SendAsync(wish);
-            return await UntilAsync(m => (string?)m["type"] == "reply" && (int?)m["id"] == id);
-        }
+        public Task<JsonObject> AskAsync(JsonObject wish) => page.AskAsync(wish);
 
         public async Task<string[]> CellsAsync(string chapter)
         {
-            await SendAsync(new() { ["do"] = "chapter", ["chapter"] = chapter });
-            var news = await UntilAsync(m => (string?)m["type"] == "chapter");
+            await page.WishAsync(new() { ["do"] = "chapter", ["chapter"] = chapter });
+            var news = await page.UntilAsync(m => (string?)m["type"] == "chapter");
             return [.. news["cells"]!.AsArray().Where(c => (string)c!["kind"]! == "code" && ((string)c["source"]!).Length > 0).Select(c => (string)c!["id"]!)];
         }
 
         public async Task<double> CalculateAsync(string chapter, string[] cells, string what)
         {
             var watch = Stopwatch.StartNew();
-            await SendAsync(new() { ["do"] = "calculate", ["chapter"] = chapter, ["what"] = what, ["cell"] = cells[0] });
+            await page.WishAsync(new() { ["do"] = "calculate", ["chapter"] = chapter, ["what"] = what, ["cell"] = cells[0] });
             await CurrentAsync(cells);
             var took = watch.Elapsed.TotalMilliseconds;
-            await UntilAsync(m => (string?)m["type"] == "sheet" && m["busy"] is null);
+            await page.UntilAsync(m => (string?)m["type"] == "sheet" && m["busy"] is null);
             return took;
         }
 
         public async Task<double> SheetAsync(JsonObject wish)
         {
             var watch = Stopwatch.StartNew();
-            var id = await SendAsync(wish);
-            await UntilAsync(m => (string?)m["type"] == "sheet");
+            var id = await page.WishAsync(wish);
+            await page.UntilAsync(m => (string?)m["type"] == "sheet");
             var took = watch.Elapsed.TotalMilliseconds;
-            await UntilAsync(m => (string?)m["type"] == "reply" && (int?)m["id"] == id);
+            await page.ReplyAsync(id);
             return took;
         }
 
         /// <summary>Lets go of the slider at a value; until the cells of the chapter that hang on it are calculated.</summary>
         public async Task<double> MovedAsync(string chapter, string[] cells, string value)
         {
+            // What was said of 200 moves would be more than is measured.
+            page.Seen.Clear();
             var watch = Stopwatch.StartNew();
-            await SendAsync(new() { ["do"] = "try", ["name"] = "P", ["value"] = value, ["dragging"] = false });
+            await page.WishAsync(new() { ["do"] = "try", ["name"] = "P", ["value"] = value, ["dragging"] = false });
             var (open, took) = (new HashSet<string>(), 0.0);
-            await UntilAsync(m =>
+            await page.UntilAsync(m =>
             {
                 if ((string?)m["type"] == "cell" && (string?)m["chapter"] == chapter && cells.Contains((string)m["cell"]!["id"]!))
                 {
@@ -185,7 +184,7 @@ internal sealed class LiveLatencies(string program, string design)
             process.Kill(entireProcessTree: true);
             await process.WaitForExitAsync();
             process.Dispose();
-            socket.Dispose();
+            await page.DisposeAsync();
         }
 
         private static double Megabytes(int id) => Status(id, "VmRSS:") / 1024.0;
@@ -203,52 +202,10 @@ internal sealed class LiveLatencies(string program, string design)
             }
         }
 
-        private async Task EnterAsync()
-        {
-            string? line;
-            do
-                line = await process.StandardOutput.ReadLineAsync();
-            while (line is not null && !line.StartsWith("Open at ", StringComparison.Ordinal));
-            var address = new Uri(line!["Open at ".Length..].Trim());
-            socket.Options.SetRequestHeader("Origin", address.GetLeftPart(UriPartial.Authority));
-            await socket.ConnectAsync(new UriBuilder(address) { Scheme = "ws", Path = "socket", Fragment = "" }.Uri, CancellationToken.None);
-            await TellAsync(new() { ["ticket"] = address.Fragment["#ticket=".Length..] });
-            await UntilAsync(m => (string?)m["type"] == "sheet");
-        }
-
         private async Task CurrentAsync(IEnumerable<string> cells)
         {
             var left = cells.ToHashSet();
-            await UntilAsync(m => (string?)m["type"] == "cell" && (string)m["cell"]!["state"]! == "current" && left.Remove((string)m["cell"]!["id"]!) && left.Count == 0);
-        }
-
-        private async Task<int> SendAsync(JsonObject wish)
-        {
-            wish["id"] = ++asked;
-            await TellAsync(wish);
-            return asked;
-        }
-
-        private async Task TellAsync(JsonObject message) => await socket.SendAsync(Encoding.UTF8.GetBytes(message.ToJsonString()), WebSocketMessageType.Text, true, CancellationToken.None);
-
-        private async Task<JsonObject> UntilAsync(Func<JsonObject, bool> isIt)
-        {
-            var buffer = new byte[65_536];
-            while (true)
-            {
-                using var message = new MemoryStream();
-                while (true)
-                {
-                    var got = await socket.ReceiveAsync(buffer.AsMemory(), CancellationToken.None);
-                    message.Write(buffer, 0, got.Count);
-                    if (got.EndOfMessage)
-                        break;
-                }
-
-                var read = JsonNode.Parse(message.ToArray())!.AsObject();
-                if (isIt(read))
-                    return read;
-            }
+            await page.UntilAsync(m => (string?)m["type"] == "cell" && (string)m["cell"]!["state"]! == "current" && left.Remove((string)m["cell"]!["id"]!) && left.Count == 0);
         }
     }
 }

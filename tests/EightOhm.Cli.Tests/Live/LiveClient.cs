@@ -30,8 +30,7 @@ internal sealed class LiveClient : IAsyncDisposable
         var client = await ConnectAsync(address);
         await client.SendAsync(new JsonObject { ["ticket"] = Ticket(address) });
         var welcome = await client.ReadAsync();
-        Assert.Equal("welcome", (string?)welcome?["type"]);
-        return client;
+        return (string?)welcome?["type"] == "welcome" ? client : throw new InvalidOperationException($"The server did not bid welcome: {welcome?.ToJsonString() ?? "it closed"}.");
     }
 
     public async Task SendAsync(JsonObject message) =>
@@ -58,12 +57,19 @@ internal sealed class LiveClient : IAsyncDisposable
     }
 
     /// <summary>Wishes for something, and gives the reply; the news before it is among <see cref="Seen"/>.</summary>
-    public async Task<JsonObject> AskAsync(JsonObject wish)
+    public async Task<JsonObject> AskAsync(JsonObject wish) => await ReplyAsync(await WishAsync(wish));
+
+    /// <summary>Wishes for something, and waits for nothing.</summary>
+    /// <returns>The number of the wish.</returns>
+    public async Task<int> WishAsync(JsonObject wish)
     {
         wish["id"] = ++asked;
         await SendAsync(wish);
-        return await UntilAsync(m => (string?)m["type"] == "reply" && (int?)m["id"] == asked);
+        return asked;
     }
+
+    /// <summary>The reply to a wish.</summary>
+    public Task<JsonObject> ReplyAsync(int id) => UntilAsync(m => (string?)m["type"] == "reply" && (int?)m["id"] == id);
 
     public async Task<JsonObject> UntilAsync(Func<JsonObject, bool> isIt)
     {

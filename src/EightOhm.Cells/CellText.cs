@@ -1,5 +1,6 @@
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Microsoft.CodeAnalysis.Text;
 
 namespace EightOhm.Cells;
@@ -9,6 +10,15 @@ internal static class CellText
 {
     /// <summary>How a cell is parsed.</summary>
     public static CSharpParseOptions Script { get; } = new(LanguageVersion.Preview, kind: SourceCodeKind.Script);
+
+    /// <summary>The code as the compiler reads it.</summary>
+    /// <param name="code">The cell's code.</param>
+    public static CompilationUnitSyntax Parse(string code) => CSharpSyntaxTree.ParseText(code, Script).GetCompilationUnitRoot();
+
+    /// <summary>What puts a call around a piece of the code.</summary>
+    /// <param name="call">The call with its opening bracket.</param>
+    /// <param name="span">The piece.</param>
+    public static IEnumerable<TextChange> Around(string call, TextSpan span) => [new(new TextSpan(span.Start, 0), call), new(new TextSpan(span.End, 0), ")")];
 
     /// <summary>The code with the changes made; the same text when there are none.</summary>
     /// <param name="code">The cell's code.</param>

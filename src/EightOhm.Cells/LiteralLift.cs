@@ -27,11 +27,11 @@ internal static class LiteralLift
     /// <summary>What is put in and taken out for that.</summary>
     /// <param name="code">The cell's code.</param>
     public static IReadOnlyList<TextChange> Changes(string code) =>
-        [.. CSharpSyntaxTree.ParseText(code, CellText.Script).GetRoot().DescendantNodes()
+        [.. CellText.Parse(code).DescendantNodes()
             .SelectMany(n => n switch
             {
                 MemberAccessExpressionSyntax m when IsLiteral(m) && InLambdaArgument(m) => Getter(m),
-                BinaryExpressionSyntax b when IsQuotient(b) && InLambdaArgument(b) && MayChange(b) => Around(Kept, First(b.Left).Span),
+                BinaryExpressionSyntax b when IsQuotient(b) && InLambdaArgument(b) && MayChange(b) => CellText.Around(Kept, First(b.Left).Span),
                 _ => [],
             })];
 
@@ -45,8 +45,6 @@ internal static class LiteralLift
         new(new TextSpan(node.SpanStart, 0), $"EightOhm.Quantities.Literals.get_{node.Name.Identifier.ValueText}("),
         new(TextSpan.FromBounds(node.Expression.Span.End, node.Span.End), ")"),
     ];
-
-    private static IEnumerable<TextChange> Around(string before, TextSpan span) => [new(new TextSpan(span.Start, 0), before), new(new TextSpan(span.End, 0), ")")];
 
     // A quotient of bare numbers, the innermost of them: its first number is kept apart, and the compiler leaves the whole as it is written.
     private static bool IsQuotient(BinaryExpressionSyntax node) => node.IsKind(SyntaxKind.DivideExpression) && IsNumber(node)

@@ -18,12 +18,10 @@ internal static class TextLift
     {
         if (!code.Contains('$', StringComparison.Ordinal))
             return code;
-        return CellText.With(code, CSharpSyntaxTree.ParseText(code, CellText.Script).GetRoot().DescendantNodes().OfType<InterpolationSyntax>()
+        return CellText.With(code, CellText.Parse(code).DescendantNodes().OfType<InterpolationSyntax>()
             .Where(i => !i.ContainsDiagnostics && !IsConstant(i) && i.Expression is not LiteralExpressionSyntax)
-            .SelectMany(i => Around(i.Expression.Span)));
+            .SelectMany(i => CellText.Around(Before, i.Expression.Span)));
     }
-
-    private static IEnumerable<TextChange> Around(TextSpan span) => [new(new TextSpan(span.Start, 0), Before), new(new TextSpan(span.End, 0), ")")];
 
     // Where the language asks for a constant a text of constants must stay one.
     private static bool IsConstant(InterpolationSyntax text) => text.Ancestors().Any(a => a switch

@@ -13,7 +13,7 @@ internal sealed class FileReferences(string folder) : MetadataReferenceResolver
     {
         if (!code.Contains("#r", StringComparison.Ordinal))
             return [];
-        return [.. CSharpSyntaxTree.ParseText(CellChain.Blanked(code), CellText.Script).GetCompilationUnitRoot().GetReferenceDirectives()
+        return [.. CellText.Parse(CellChain.Blanked(code)).GetReferenceDirectives()
             .Select(d => Path.GetFullPath(d.File.ValueText, folder)).Where(File.Exists).Distinct(StringComparer.Ordinal)];
     }
 

@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
 using EightOhm.Cells.Sources;
 using Microsoft.CodeAnalysis.CSharp;
 
@@ -9,8 +7,11 @@ namespace EightOhm.Cells.Compiling;
 /// <remarks>Not for use from several threads at once. A cell that does not compile is as if it were not there for those after it.</remarks>
 public sealed class NotebookCompiler
 {
-    private static readonly string Build = Hash(
-        [BuildVersion.Text, .. new[] { typeof(Quantities.Literals), typeof(Display.Show), typeof(NotebookCompiler), typeof(UnitsNet.IQuantity), typeof(object), typeof(CSharpCompilation) }.Select(t => t.Module.ModuleVersionId.ToString())]);
+    private const int KeyDigits = 32;
+
+    private static readonly string Build = Fingerprint.Of(
+        [BuildVersion.Text, .. new[] { typeof(Quantities.Literals), typeof(Display.Show), typeof(NotebookCompiler), typeof(UnitsNet.IQuantity), typeof(object), typeof(CSharpCompilation) }.Select(t => t.Module.ModuleVersionId.ToString())],
+        KeyDigits);
 
     private readonly CellReferences references;
     private readonly string folder;
@@ -33,7 +34,7 @@ public sealed class NotebookCompiler
     {
         ArgumentNullException.ThrowIfNull(code);
         var files = FileReferences.In(code, folder);
-        var next = Hash([key, code, .. files.Select(f => Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(f))))]);
+        var next = Fingerprint.Of([key, code, .. files.Select(Fingerprint.OfFile)], KeyDigits);
         var source = new CellSource(code, next, slots, files, PackageLines.AskIn(code) && !sources.Any(s => s.BringsEightOhm));
         var cell = kept?.Find(next);
         if (cell?.Slot == slots)
@@ -56,7 +57,4 @@ public sealed class NotebookCompiler
         slots += cell.Image.Length > 0 ? 1 : 0;
         return cell;
     }
-
-    private static string Hash(IEnumerable<string> parts) =>
-        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\0', parts))))[..32];
 }

@@ -11,10 +11,9 @@ public static class PersonalSecret
     /// <returns>Its bytes; null where there is no folder to keep it in.</returns>
     public static byte[]? Get()
     {
-        var data = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify);
-        if (data.Length == 0)
+        if (PersonalData.Folder is not { } folder)
             return null;
-        var path = Path.Combine(data, "eightohm", "images.key");
+        var path = Path.Combine(folder, "images.key");
         try
         {
             return Read(path) ?? Make(path);

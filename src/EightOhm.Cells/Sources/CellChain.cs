@@ -9,7 +9,6 @@ namespace EightOhm.Cells.Sources;
 /// <summary>Compiles the cells of a notebook one after the other, each seeing those before it, and runs none.</summary>
 internal sealed partial class CellChain(CellReferences references)
 {
-    private static readonly CSharpParseOptions Script = new(LanguageVersion.Latest, kind: SourceCodeKind.Script);
     private CSharpCompilationOptions? _options;
     private int _number;
 
@@ -18,7 +17,7 @@ internal sealed partial class CellChain(CellReferences references)
 
     /// <summary>The text of a cell as the compiler takes it: lines for the kernel alone are blank, all others keep their numbers.</summary>
     public static SyntaxTree Parse(string code) =>
-        CSharpSyntaxTree.ParseText(SourceText.From(Blanked(LiteralLift.Rewrite(code))), Script);
+        CSharpSyntaxTree.ParseText(SourceText.From(Blanked(LiteralLift.Rewrite(code))), CellText.Script);
 
     /// <summary>The text of a cell without the lines for the kernel alone: blanks stand for them, all else keeps its place.</summary>
     public static string Blanked(string code) => KernelLine().Replace(code, line => new string(' ', line.Length));

@@ -22,6 +22,10 @@ public sealed record CellReferences(IReadOnlyList<MetadataReference> References,
         "System.Private.CoreLib", "System.Runtime", "System.Collections", "System.Collections.Immutable", "System.Console", "System.Linq", "System.Linq.Expressions", "System.Memory", "System.Private.Uri",
         "System.Runtime.Numerics", "System.Text.RegularExpressions", "System.Threading", "System.Threading.Tasks", "MathNet.Numerics", "Microsoft.AspNetCore.Html.Abstractions", "netstandard");
 
+    // What the compiler has read of them serves all who ask.
+    private static readonly Lazy<CellReferences> Shared = new(() =>
+        Sorted(((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator).Where(File.Exists).Select(path => MetadataReference.CreateFromFile(path))));
+
     /// <summary>The same with what cells seldom name among the references; itself when there is nothing of that.</summary>
     public CellReferences WithAll() => Rarely is { Count: > 0 } ? this with { References = [.. References, .. Rarely], Rarely = [] } : this;
 
@@ -31,8 +35,7 @@ public sealed record CellReferences(IReadOnlyList<MetadataReference> References,
 
     /// <summary>All assemblies of this process's platform and application, and what a kernel brings in: for a host that holds EightOhm and the kernel.</summary>
     /// <remarks>The assemblies that the process was started with, not those loaded: a reference assembly's types must be found where they lie.</remarks>
-    public static CellReferences OfThisProcess() =>
-        Sorted(((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator).Where(File.Exists).Select(path => MetadataReference.CreateFromFile(path)));
+    public static CellReferences OfThisProcess() => Shared.Value;
 
     /// <summary>What <see cref="OfThisProcess"/> gives, and whatever else is loaded: for a kernel that was told to load EightOhm as a package.</summary>
     public static CellReferences OfWhatIsLoaded()

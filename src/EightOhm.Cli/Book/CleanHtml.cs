@@ -5,7 +5,8 @@ namespace EightOhm.Cli.Book;
 /// <summary>Leaves of a person's own HTML in a text what shows something, and nothing that runs, asks or loads.</summary>
 internal static class CleanHtml
 {
-    private static readonly string[] Forms = ["form", "button", "textarea", "select", "option", "optgroup", "fieldset", "label", "datalist", "keygen", "output", "menu", "menuitem"];
+    /// <summary>The parts of forms: a page that only shows something has none.</summary>
+    public static readonly string[] Forms = ["form", "button", "textarea", "select", "option", "optgroup", "fieldset", "label", "datalist", "keygen", "output", "menu", "menuitem"];
 
     private static readonly HtmlSanitizer Cleaner = Make();
 
@@ -14,6 +15,12 @@ internal static class CleanHtml
         lock (Cleaner)
             return Cleaner.Sanitize(html);
     }
+
+    /// <summary>Whether an address holds its content itself.</summary>
+    public static bool IsData(string url) => url.TrimStart().StartsWith("data:", StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>Whether an address is a picture's whole content.</summary>
+    public static bool IsPicture(string url) => url.TrimStart().StartsWith("data:image/", StringComparison.OrdinalIgnoreCase);
 
     private static HtmlSanitizer Make()
     {
@@ -28,11 +35,8 @@ internal static class CleanHtml
         // Data is for pictures: as a link's target it could be a page of its own.
         cleaner.FilterUrl += (_, url) =>
         {
-            if (url.OriginalUrl.TrimStart().StartsWith("data:", StringComparison.OrdinalIgnoreCase)
-                && !(url.Tag.LocalName == "img" && url.OriginalUrl.TrimStart().StartsWith("data:image/", StringComparison.OrdinalIgnoreCase)))
-            {
+            if (IsData(url.OriginalUrl) && !(url.Tag.LocalName == "img" && IsPicture(url.OriginalUrl)))
                 url.SanitizedUrl = null;
-            }
         };
         // A picture from elsewhere would tell that place who reads.
         cleaner.PostProcessNode += (_, node) =>

@@ -1,4 +1,5 @@
 using System.Text;
+using EightOhm.Cells;
 using EightOhm.Cli.Notebooks;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -11,7 +12,7 @@ internal static class CodeTint
     public static string ToHtml(string code)
     {
         var html = new StringBuilder();
-        foreach (var token in CellCode.Parse(code).DescendantTokens())
+        foreach (var token in CellText.Parse(code).DescendantTokens())
         {
             AddTrivia(html, token.LeadingTrivia);
             Add(html, Class(token), token.Text);

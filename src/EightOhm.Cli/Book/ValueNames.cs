@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text.RegularExpressions;
+using EightOhm.Cells;
 using EightOhm.Cli.Notebooks;
 using EightOhm.Display.Formulas;
 using Microsoft.CodeAnalysis;
@@ -28,7 +29,7 @@ internal static partial class ValueNames
     }
 
     private static ExpressionSyntax? Last(string source) =>
-        CellCode.Parse(source).Members.LastOrDefault() is GlobalStatementSyntax { Statement: ExpressionStatementSyntax { SemicolonToken.IsMissing: true } statement }
+        CellText.Parse(source).Members.LastOrDefault() is GlobalStatementSyntax { Statement: ExpressionStatementSyntax { SemicolonToken.IsMissing: true } statement }
             ? statement.Expression
             : null;
 

@@ -1,3 +1,4 @@
+using EightOhm.Cells;
 using EightOhm.Cli.Notebooks;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -47,7 +48,7 @@ internal sealed class CellNames
     /// <summary>Whether a label of a requirement does not stand as it is.</summary>
     public bool ComputesLabels { get; }
 
-    public static CellNames Of(string source) => new(CellCode.Parse(source));
+    public static CellNames Of(string source) => new(CellText.Parse(source));
 
     private static IEnumerable<string> Given(SyntaxNode node) => node switch
     {

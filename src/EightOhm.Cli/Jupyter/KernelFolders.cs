@@ -1,3 +1,5 @@
+using EightOhm.Cells;
+
 namespace EightOhm.Cli.Jupyter;
 
 /// <summary>Where Jupyter looks for kernels, and where what they need is kept.</summary>
@@ -19,8 +21,7 @@ internal static class KernelFolders
     }
 
     /// <summary>Where the feed and the kernel's program are kept: they must outlive the tool's own folder, which an update replaces.</summary>
-    public static string Kept() =>
-        Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "eightohm");
+    public static string Kept() => PersonalData.Folder ?? "eightohm";
 
     /// <summary>Makes a folder that can be written into.</summary>
     /// <param name="folder">The folder.</param>

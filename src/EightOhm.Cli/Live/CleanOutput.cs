@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
+using EightOhm.Cli.Book;
 using Ganss.Xss;
 
 namespace EightOhm.Cli.Live;
@@ -11,8 +12,7 @@ internal static partial class CleanOutput
     private static readonly string[] Maths =
         ["math", "mrow", "mtext", "mi", "mn", "mo", "ms", "mspace", "mpadded", "mphantom", "msub", "msup", "msubsup", "mfrac", "msqrt", "mroot", "munder", "mover", "munderover", "mtable", "mtr", "mtd", "mstyle", "menclose", "semantics"];
 
-    private static readonly string[] Refused =
-        ["form", "button", "textarea", "select", "option", "optgroup", "fieldset", "label", "datalist", "keygen", "output", "menu", "menuitem", "input", "style", "meter", "progress"];
+    private static readonly string[] Refused = [.. CleanHtml.Forms, "input", "style", "meter", "progress"];
 
     private static readonly string[] Looks =
         ["text-align", "font-size", "font-weight", "font-style", "white-space", "margin", "margin-top", "margin-bottom", "margin-left", "margin-right", "max-width", "width", "height", "color", "vertical-align", "padding", "border-collapse"];
@@ -44,7 +44,7 @@ internal static partial class CleanOutput
         cleaner.AllowedSchemes.UnionWith(["data"]);
         cleaner.FilterUrl += (_, url) =>
         {
-            if (IsData(url.OriginalUrl) && !(IsPicture(url.OriginalUrl) && url.Tag.LocalName is ("img" or "source")))
+            if (CleanHtml.IsData(url.OriginalUrl) && !(CleanHtml.IsPicture(url.OriginalUrl) && url.Tag.LocalName is ("img" or "source")))
                 url.SanitizedUrl = null;
         };
         // The data of a figure is read by the page's own script; whatever else is a script goes.
@@ -54,7 +54,7 @@ internal static partial class CleanOutput
                 script.Remove();
             foreach (var source in e.Document.QuerySelectorAll("[srcset]").Where(s => s.GetAttribute("srcset")?.StartsWith("data:image/", StringComparison.OrdinalIgnoreCase) != true).ToList())
                 source.RemoveAttribute("srcset");
-            foreach (var image in e.Document.QuerySelectorAll("img").OfType<IHtmlImageElement>().Where(i => !IsPicture(i.GetAttribute("src") ?? "")))
+            foreach (var image in e.Document.QuerySelectorAll("img").OfType<IHtmlImageElement>().Where(i => !CleanHtml.IsPicture(i.GetAttribute("src") ?? "")))
                 image.RemoveAttribute("src");
             // The page's own classes are its own: an output that wears one could look like a part of the page.
             foreach (var worn in e.Document.QuerySelectorAll("[class]").ToList())
@@ -70,8 +70,4 @@ internal static partial class CleanOutput
     }
 
     private static bool IsOutputs(string name) => name.StartsWith("eo-", StringComparison.Ordinal) || name is "named-value" or "name";
-
-    private static bool IsData(string url) => url.TrimStart().StartsWith("data:", StringComparison.OrdinalIgnoreCase);
-
-    private static bool IsPicture(string url) => url.TrimStart().StartsWith("data:image/", StringComparison.OrdinalIgnoreCase);
 }

@@ -1,4 +1,3 @@
-using EightOhm.Cli.Ends;
 using EightOhm.Cli.Live.Cells;
 using EightOhm.Cli.Live.Inputs;
 using EightOhm.Cli.Notebooks;
@@ -46,7 +45,7 @@ internal sealed class LiveFolder
     /// <summary>What was moved and is not yet in the records that the cells use.</summary>
     public List<Move> Moves { get; } = [];
 
-    /// <summary>A name for the records as they are saved, put back.</summary>
+    /// <summary>A record as it is saved; null where it never was.</summary>
     public DesignRecord? KeptOf(DesignRecord record) => Kept.FirstOrDefault(k => FileOf(k) == FileOf(record));
 
     /// <summary>Takes up the records as the cells have left them.</summary>
@@ -75,13 +74,10 @@ internal sealed class LiveFolder
     public static IEnumerable<EntryChange> TriedIn(RecordChanges changes) => changes.Moved.Where(m =>
         m is { Before.Value: not null, After.Value: not null } && (m.Before.State == EntryState.Set || m.After.State == EntryState.Set));
 
-    /// <summary>The cells that gave nothing.</summary>
-    public IEnumerable<CellEnd> Ends => Chapters.SelectMany(c => c.Cells).Select(c => c.End).OfType<CellEnd>();
-
     /// <summary>Takes what stands on the disk now for what is saved.</summary>
     public void Saved()
     {
-        Copy = Copy.With(Copy.Home with { Notebooks = [.. Chapters.Select(c => c.File)] });
+        Copy = Now();
         foreach (var name in Copy.Read.Keys.Concat(Copy.HomeFiles.Select(f => Path.GetFileName(f))).Distinct(StringComparer.Ordinal).ToList())
         {
             var path = Path.Combine(Home, name);
@@ -95,6 +91,7 @@ internal sealed class LiveFolder
     /// <summary>The folder with its notebooks as they are now.</summary>
     public RecordCopy Now() => Copy.With(Copy.Home with { Notebooks = [.. Chapters.Select(c => c.File)] });
 
+    /// <summary>The name of a record's file.</summary>
     public static string FileOf(DesignRecord record) => Path.GetFileName(record.Path);
 }
 

@@ -1,12 +1,14 @@
+using EightOhm.Cells;
+
 namespace EightOhm.Cli.Live;
 
 /// <summary>The folders whose cells this person has let run: a list in the person's own data. A cell may do whatever its owner may do.</summary>
-/// <param name="list">The list's file.</param>
-internal sealed class TrustedFolders(string list)
+/// <param name="list">The list's file; null where there is no place for one, and nothing is remembered then.</param>
+internal sealed class TrustedFolders(string? list)
 {
     /// <summary>This person's list.</summary>
     public static TrustedFolders OfThisPerson() =>
-        new(Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "eightohm", "trusted-folders.txt"));
+        new(PersonalData.Folder is { } folder ? Path.Combine(folder, "trusted-folders.txt") : null);
 
     /// <summary>Whether a folder's cells may run.</summary>
     public bool Has(string folder) => Read().Contains(Path.GetFullPath(folder), StringComparer.Ordinal);
@@ -16,7 +18,7 @@ internal sealed class TrustedFolders(string list)
     {
         try
         {
-            if (Has(folder))
+            if (list is null || Has(folder))
                 return;
             Directory.CreateDirectory(Path.GetDirectoryName(list)!);
             File.AppendAllText(list, Path.GetFullPath(folder) + "\n");

@@ -1,3 +1,4 @@
+using EightOhm.Cells;
 using EightOhm.Cli.Notebooks;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -22,7 +23,7 @@ internal sealed record DesignInput(string Name, string Verb, LiteralCode? Code, 
 
     /// <summary>The inputs of a cell, in its order. An input whose value is no literal is none that can be rewritten.</summary>
     public static IReadOnlyList<DesignInput> Of(string source) =>
-        [.. CellCode.Parse(source).DescendantNodes().OfType<InvocationExpressionSyntax>().Select(Read).OfType<DesignInput>()];
+        [.. CellText.Parse(source).DescendantNodes().OfType<InvocationExpressionSyntax>().Select(Read).OfType<DesignInput>()];
 
     private static DesignInput? Read(InvocationExpressionSyntax call)
     {

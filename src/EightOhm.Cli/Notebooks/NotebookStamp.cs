@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
 using System.Text.Json.Nodes;
 using EightOhm.Cells;
 
@@ -26,17 +24,7 @@ internal sealed record NotebookStamp(string Code, string Outputs, string Record)
     }
 
     /// <summary>A short fingerprint of texts, in their order.</summary>
-    public static string Fingerprint(IEnumerable<string> texts)
-    {
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        foreach (var bytes in texts.Select(Encoding.UTF8.GetBytes))
-        {
-            hash.AppendData(BitConverter.GetBytes((long)bytes.Length));
-            hash.AppendData(bytes);
-        }
-
-        return Convert.ToHexStringLower(hash.GetHashAndReset())[..16];
-    }
+    public static string Fingerprint(IEnumerable<string> texts) => Cells.Fingerprint.Of(texts, 16);
 
     public static NotebookStamp? Read(JsonObject metadata) =>
         metadata[Key] is JsonObject stamp

@@ -10,7 +10,6 @@ internal sealed class NotebookPrograms : IDisposable
 {
     private static readonly byte[]? Secret = PersonalSecret.Get();
 
-    private readonly Lazy<CellReferences> references = new(CellReferences.OfThisProcess);
     private readonly CancellationTokenSource end = new();
     private readonly SemaphoreSlim turns = new(Environment.ProcessorCount);
     private readonly Dictionary<NotebookFile, NotebookProgram> programs = [];
@@ -43,7 +42,7 @@ internal sealed class NotebookPrograms : IDisposable
         var cells = notebook.Cells.Where(c => c.IsCode && !string.IsNullOrWhiteSpace(c.Source)).ToList();
         var kept = new Lazy<KeptImages?>(() => KeptImages.Open(notebook.Path, Secret));
         var home = Path.GetDirectoryName(Path.GetFullPath(notebook.Path))!;
-        var ahead = CellsAhead.Begin([.. cells.Select(c => c.Source)], () => new NotebookCompiler(references.Value, home, kept.Value), TurnAsync, end.Token);
+        var ahead = CellsAhead.Begin([.. cells.Select(c => c.Source)], () => new NotebookCompiler(CellReferences.OfThisProcess(), home, kept.Value), TurnAsync, end.Token);
         return new NotebookProgram(cells, ahead, kept);
     }
 

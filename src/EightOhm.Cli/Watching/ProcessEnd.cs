@@ -5,6 +5,10 @@ internal static class ProcessEnd
 {
     private const int Aborted = 134;
 
+    /// <summary>What a thread that nobody waits for has done to it, as the end of a sentence.</summary>
+    /// <param name="thrown">What it threw.</param>
+    public static string Words(Exception thrown) => $"a thread that a cell had started threw {thrown.GetType().Name}: {thrown.Message}";
+
     /// <summary>What a cell has done to its process, as the end of a sentence.</summary>
     /// <param name="code">The process's exit code.</param>
     public static string Words(int code) => code switch

@@ -28,8 +28,7 @@ internal static class Watched
         listening.Start();
         AppDomain.CurrentDomain.UnhandledException += (_, e) =>
         {
-            var thrown = (Exception)e.ExceptionObject;
-            Tell(WatchWords.Why, $"a thread that a cell had started threw {thrown.GetType().Name}: {thrown.Message}");
+            Tell(WatchWords.Why, ProcessEnd.Words((Exception)e.ExceptionObject));
             Environment.Exit(ExitCode.CellFailed);
         };
         Is = true;

@@ -1,4 +1,4 @@
-using System.Security.Cryptography;
+using EightOhm.Cells;
 using EightOhm.Cli.Notebooks;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -23,7 +23,7 @@ internal static class FilesRead
     private static IEnumerable<string> Named(NotebookFile notebook, string home)
     {
         var pieces = notebook.Cells.Where(c => c.IsCode)
-            .SelectMany(c => CellCode.Parse(c.Source).DescendantTokens())
+            .SelectMany(c => CellText.Parse(c.Source).DescendantTokens())
             .Where(t => t.IsKind(SyntaxKind.StringLiteralToken) || t.IsKind(SyntaxKind.InterpolatedStringTextToken) || t.IsKind(SyntaxKind.SingleLineRawStringLiteralToken))
             .Select(t => t.ValueText)
             .Where(t => t.Length is > 0 and < 200 && t.IndexOfAny(Path.GetInvalidPathChars()) < 0 && !Path.IsPathRooted(t))
@@ -48,11 +48,5 @@ internal static class FilesRead
     private static bool IsOurs(string path) => path.EndsWith(".ipynb", StringComparison.OrdinalIgnoreCase) || RecordCopy.IsRecord(path);
 
     // A pipe waits for ever, and what has no length changes nothing.
-    private static string Hash(string path)
-    {
-        if (!OrdinaryFile.IsLarger(path, 0))
-            return "";
-        using var file = File.OpenRead(path);
-        return Convert.ToHexStringLower(SHA256.HashData(file));
-    }
+    private static string Hash(string path) => OrdinaryFile.IsLarger(path, 0) ? Cells.Fingerprint.OfFile(path) : "";
 }

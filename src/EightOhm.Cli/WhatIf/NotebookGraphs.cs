@@ -9,7 +9,6 @@ namespace EightOhm.Cli.WhatIf;
 internal sealed class NotebookGraphs
 {
     private readonly ConcurrentDictionary<NotebookFile, Lazy<NotebookGraph>> graphs = [];
-    private readonly Lazy<CellReferences> references = new(CellReferences.OfThisProcess);
 
     /// <summary>The graph of one notebook.</summary>
     public NotebookGraph Of(NotebookFile notebook) => graphs.GetOrAdd(notebook, n => new(() => Read(n))).Value;
@@ -23,10 +22,10 @@ internal sealed class NotebookGraphs
     /// <summary>Whether any cell says a word of a record at all; one that says none hangs on no entry.</summary>
     public static bool SpeaksOfARecord(NotebookFile notebook) => notebook.Cells.Any(c => c.IsCode && c.Source.Contains("Record", StringComparison.Ordinal));
 
-    private NotebookGraph Read(NotebookFile notebook)
+    private static NotebookGraph Read(NotebookFile notebook)
     {
         var cells = notebook.Cells.Where(c => c.IsCode && !string.IsNullOrWhiteSpace(c.Source)).ToList();
-        return new NotebookGraph(cells, CellGraph.Read(cells.Select(c => c.Source), references.Value, CellUsings.Script));
+        return new NotebookGraph(cells, CellGraph.Read(cells.Select(c => c.Source), CellReferences.OfThisProcess(), CellUsings.Script));
     }
 }
 

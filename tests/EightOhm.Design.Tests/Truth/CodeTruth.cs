@@ -1,4 +1,5 @@
 using System.Globalization;
+using EightOhm.Cells;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
@@ -18,7 +19,7 @@ internal static class CodeTruth
     /// <param name="names">The words of the design's name.</param>
     public static IEnumerable<string> Faults(string code, IReadOnlyCollection<string> names)
     {
-        var root = CSharpSyntaxTree.ParseText(code, new CSharpParseOptions(LanguageVersion.Preview, kind: SourceCodeKind.Script)).GetRoot();
+        var root = CellText.Parse(code);
         foreach (var literal in root.DescendantNodes().OfType<LiteralExpressionSyntax>().Where(l => l.IsKind(SyntaxKind.NumericLiteralExpression)))
         {
             if (Fault(literal) is { } fault && !OfAnInput(literal))

@@ -19,7 +19,6 @@ internal sealed class CellProcess(RecordCopy copy, WarmProcesses warm) : ICellPr
     // One that is ended from outside is begun anew; a machine on which none can live is not asked for ever.
     private const int Attempts = 3;
 
-    private static readonly Lazy<CellReferences> References = new(CellReferences.OfThisProcess);
     private static readonly byte[]? Secret = PersonalSecret.Get();
 
     private readonly Dictionary<string, PreparedChapter> chapters = new(StringComparer.Ordinal);
@@ -30,7 +29,7 @@ internal sealed class CellProcess(RecordCopy copy, WarmProcesses warm) : ICellPr
     public IReadOnlyList<string> Prepare(NotebookFile chapter, IReadOnlyList<string> texts, int last)
     {
         if (!chapters.TryGetValue(chapter.Path, out var prepared))
-            prepared = chapters[chapter.Path] = new PreparedChapter(chapter.Path, References.Value, Secret);
+            prepared = chapters[chapter.Path] = new PreparedChapter(chapter.Path, CellReferences.OfThisProcess(), Secret);
         return prepared.Keys(texts, last);
     }
 

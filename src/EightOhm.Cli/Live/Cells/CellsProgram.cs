@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using EightOhm.Cells.Compiling;
 using EightOhm.Cells.Running;
 using EightOhm.Cli.Ends;
+using EightOhm.Cli.Watching;
 using EightOhm.Record;
 
 namespace EightOhm.Cli.Live.Cells;
@@ -31,11 +32,7 @@ internal sealed class CellsProgram : IDisposable
         using var questions = new StreamReader(Console.OpenStandardInput(), new UTF8Encoding(false));
         Console.SetOut(TextWriter.Null);
         Console.SetIn(TextReader.Null);
-        AppDomain.CurrentDomain.UnhandledException += (_, e) =>
-        {
-            var thrown = (Exception)e.ExceptionObject;
-            program.Why($"a thread that a cell had started threw {thrown.GetType().Name}: {thrown.Message}");
-        };
+        AppDomain.CurrentDomain.UnhandledException += (_, e) => program.Why(ProcessEnd.Words((Exception)e.ExceptionObject));
         await program.HearAsync(questions);
         return ExitCode.Done;
     }

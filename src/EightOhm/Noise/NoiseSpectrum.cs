@@ -72,15 +72,25 @@ public sealed class NoiseSpectrum
         CheckBand(f_L, f_H);
         double low = Math.Log(f_L.Hertz), width = Math.Log(f_H.Hertz) - low;
         var panels = 1 + (int)(2 * width / Math.Log(10));
+        // All sources are looked at in the same places: what they pass through is asked for once.
+        Dictionary<double, double> gains = [];
+        double Gain(double u)
+        {
+            if (gains.TryGetValue(u, out var known))
+                return known;
+            Work.Checkpoint();
+            var f = Frequency.FromHertz(Math.Exp(u));
+            var gain = (response?.Invoke(f).Ratio ?? 1) * (weighting == NoiseWeighting.A ? AWeighting.Response(f).Ratio : 1);
+            gains.Add(u, gain);
+            return gain;
+        }
+
         double Power(NoiseSource source)
         {
             double Integrand(double u)
             {
-                Work.Checkpoint();
                 var f = Frequency.FromHertz(Math.Exp(u));
-                var e = source.At(f).Density.Si * (response?.Invoke(f).Ratio ?? 1);
-                if (weighting == NoiseWeighting.A)
-                    e *= AWeighting.Response(f).Ratio;
+                var e = source.At(f).Density.Si * Gain(u);
                 return e * e * f.Hertz;
             }
 

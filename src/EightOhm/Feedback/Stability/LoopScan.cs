@@ -15,18 +15,29 @@ internal sealed class LoopScan
     private const double Nothing = 1e-6;
 
     private readonly TransferFunction loop;
+    private readonly bool hasPolesOnAxis;
 
     // Logarithms of the angular frequency, rising.
     private readonly double[] places;
 
+    // The gain at each: what a crossing of one, of −180° and the highest value are all found from.
+    private readonly Complex[] gains;
+
     public LoopScan(TransferFunction loop)
     {
         this.loop = loop;
+        hasPolesOnAxis = loop.PolesInS.Any(p => p.Real == 0);
         places = Places();
+        gains = new Complex[places.Length];
+        for (var i = 0; i < gains.Length; i++)
+        {
+            Work.Checkpoint();
+            gains[i] = loop.At(Math.Exp(places[i]));
+        }
     }
 
     public IReadOnlyList<GainCrossing> GainCrossings() =>
-        [.. Roots(u => Math.Log(Size(u))).Select(u => new GainCrossing(Hertz(u), Margin(loop.PhaseAt(Math.Exp(u)))))];
+        [.. Ones().Select(u => new GainCrossing(Hertz(u), Margin(loop.PhaseAt(Math.Exp(u)))))];
 
     public IReadOnlyList<PhaseCrossing> PhaseCrossings() =>
         [.. Turns().Select(u => new PhaseCrossing(Hertz(u), Gain.FromRatio(Size(u)))).Where(c => c.LoopGain.Ratio > Nothing)];
@@ -36,16 +47,22 @@ internal sealed class LoopScan
     /// <summary>The highest of something that hangs on the complex gain.</summary>
     public (Frequency At, double Peak) Highest(Func<Complex, double> of)
     {
-        double Height(double u) => of(loop.At(Math.Exp(u)));
-        var heights = places.Select(Height).ToArray();
         var best = 0;
-        for (var i = 1; i < heights.Length; i++)
-            best = heights[i] > heights[best] ? i : best;
-        var top = GoldenSection.Highest(Height, places[Math.Max(0, best - 1)], places[Math.Min(places.Length - 1, best + 1)], 1e-9);
-        return top.Value > heights[best] ? (Hertz(top.At), top.Value) : (Hertz(places[best]), heights[best]);
+        var height = of(gains[0]);
+        for (var i = 1; i < gains.Length; i++)
+        {
+            var here = of(gains[i]);
+            if (here > height)
+                (best, height) = (i, here);
+        }
+
+        var top = GoldenSection.Highest(u => of(loop.At(Math.Exp(u))), places[Math.Max(0, best - 1)], places[Math.Min(places.Length - 1, best + 1)], 1e-9);
+        return top.Value > height ? (Hertz(top.At), top.Value) : (Hertz(places[best]), height);
     }
 
-    private double Size(double u) => Math.Max(loop.At(Math.Exp(u)).Magnitude, double.Epsilon);
+    private double Size(double u) => Size(loop.At(Math.Exp(u)));
+
+    private static double Size(Complex gain) => Math.Max(gain.Magnitude, double.Epsilon);
 
     private static Frequency Hertz(double u) => Frequency.FromHertz(Math.Exp(u) / (2 * Math.PI));
 
@@ -56,14 +73,15 @@ internal sealed class LoopScan
         return Angle.FromDegrees(degrees - (360 * Math.Ceiling((degrees - 180) / 360)));
     }
 
-    private IEnumerable<double> Roots(Func<double, double> value)
+    // Where the gain is one.
+    private IEnumerable<double> Ones()
     {
-        var before = value(places[0]);
-        for (var i = 1; i < places.Length; i++)
+        double Level(double u) => Math.Log(Size(u));
+        var before = Size(gains[0]) - 1;
+        for (var i = 1; i < gains.Length; i++)
         {
-            Work.Checkpoint();
-            var here = value(places[i]);
-            if (before * here < 0 && Brent.TryFindRoot(value, places[i - 1], places[i], 1e-13, 200, out var root))
+            var here = Size(gains[i]) - 1;
+            if (before * here < 0 && Brent.TryFindRoot(Level, places[i - 1], places[i], 1e-13, 200, out var root))
                 yield return root;
             else if (here == 0)
                 yield return places[i];
@@ -85,7 +103,7 @@ internal sealed class LoopScan
                 if (turn > low && turn < high && Brent.TryFindRoot(u => Above(u) - turn, places[i - 1], places[i], 1e-13, 200, out var root))
                     yield return root;
             before = here;
-            if (Size(places[i]) < Nothing * 1e-2 && i > places.Length / 2)
+            if (Size(gains[i]) < Nothing * 1e-2 && i > places.Length / 2)
                 yield break;
         }
     }
@@ -110,8 +128,10 @@ internal sealed class LoopScan
         // About a root near the axis the curve turns within a hair of its frequency.
         var near = loop.PolesInS.Concat(loop.ZerosInS).Where(r => r.Imaginary > 0)
             .SelectMany(r => Enumerable.Range(-20, 41).Select(k => r.Imaginary + (k * Math.Abs(r.Real) / 4))).Where(w => w > 0).Select(w => Math.Log(w));
-        return [.. even.Concat(near).Where(u => !OnPole(u)).Distinct().Order()];
+        double[] all = [.. even, .. near];
+        Array.Sort(all);
+        return [.. all.Where((u, i) => (i == 0 || u != all[i - 1]) && !OnPole(u))];
     }
 
-    private bool OnPole(double u) => loop.PolesInS.Contains(new Complex(0, Math.Exp(u)));
+    private bool OnPole(double u) => hasPolesOnAxis && loop.PolesInS.Contains(new Complex(0, Math.Exp(u)));
 }

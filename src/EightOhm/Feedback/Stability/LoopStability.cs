@@ -7,17 +7,22 @@ namespace EightOhm.Feedback;
 /// <summary>Whether a loop is stable, and how far from not being so.</summary>
 /// <remarks>The verdict is that of the closed loop's poles and no margin's: a loop whose phase has passed −180° where its gain was high may be stable,
 /// and one with a fine margin at one of its crossings may not be. Where the loop is unstable there are no margins, because a margin would be read as safety.</remarks>
-public sealed record LoopStability
+public sealed class LoopStability
 {
     // Far above the crossover 1/(1 + T) comes to one from either side.
     private const double NoPeak = 1e-4;
 
+    // A search for the worst asks for one figure of thousands of loops: each is found when it is first asked for.
+    private readonly Lazy<IReadOnlyList<GainCrossing>> gainCrossings;
+    private readonly Lazy<IReadOnlyList<PhaseCrossing>> phaseCrossings;
+    private readonly Lazy<(Frequency? At, double Peak)> sensitivity;
+
     private LoopStability(TransferFunction loop, TransferFunction closed, LoopScan scan)
     {
         (Loop, ClosedLoopPoles, IsStable) = (loop, closed.Poles, closed.IsStable);
-        (GainCrossings, PhaseCrossings) = (scan.GainCrossings(), scan.PhaseCrossings());
-        var (at, peak) = scan.SensitivityPeak();
-        (SensitivityPeakFrequency, SensitivityPeak) = peak > 1 + NoPeak ? ((Frequency?)at, peak) : (null, 1);
+        gainCrossings = new(scan.GainCrossings, LazyThreadSafetyMode.PublicationOnly);
+        phaseCrossings = new(scan.PhaseCrossings, LazyThreadSafetyMode.PublicationOnly);
+        sensitivity = new(() => Raised(scan.SensitivityPeak()), LazyThreadSafetyMode.PublicationOnly);
     }
 
     /// <summary>The loop gain T that was looked at.</summary>
@@ -33,10 +38,10 @@ public sealed record LoopStability
     public IReadOnlyList<TransferRoot> UnstablePoles => [.. ClosedLoopPoles.Where(p => p.Damping <= 0)];
 
     /// <summary>Every frequency at which the loop gain is one, rising.</summary>
-    public IReadOnlyList<GainCrossing> GainCrossings { get; }
+    public IReadOnlyList<GainCrossing> GainCrossings => gainCrossings.Value;
 
     /// <summary>Every frequency at which the phase passes −180°, rising, as far as the loop gain is above a millionth.</summary>
-    public IReadOnlyList<PhaseCrossing> PhaseCrossings { get; }
+    public IReadOnlyList<PhaseCrossing> PhaseCrossings => phaseCrossings.Value;
 
     /// <summary>The loop crossover: the highest frequency at which the loop gain is one; none where it never is.</summary>
     [Symbol("f_x")]
@@ -56,11 +61,11 @@ public sealed record LoopStability
 
     /// <summary>The greatest value of |1/(1 + T)|: how near the loop gain comes to −1 in all, gain and phase together. One over it is that distance. None of an unstable loop.</summary>
     [Symbol("M_s")]
-    public double? SensitivityPeak { get => IsStable ? field : null; }
+    public double? SensitivityPeak => IsStable ? sensitivity.Value.Peak : null;
 
     /// <summary>Where that is. None of an unstable loop, and of one that nowhere raises an error.</summary>
     [Symbol("f_Ms")]
-    public Frequency? SensitivityPeakFrequency { get => IsStable ? field : null; }
+    public Frequency? SensitivityPeakFrequency => IsStable ? sensitivity.Value.At : null;
 
     /// <summary>Looks at a loop gain.</summary>
     /// <remarks>Crossings between a ten-thousandth of the lowest corner and far above the highest: 500 looks a decade and around each root, then a root search.</remarks>
@@ -95,6 +100,8 @@ public sealed record LoopStability
             parts.Add($"|1/(1 + T)| up to {QuantityFormat.Short(peak)}{(SensitivityPeakFrequency is { } where ? $" at {QuantityFormat.Short(where)}" : "")}");
         return string.Join(", ", parts);
     }
+
+    private static (Frequency? At, double Peak) Raised((Frequency At, double Peak) top) => top.Peak > 1 + NoPeak ? top : (null, 1);
 
     private static string Pole(TransferRoot pole) => pole.Damping == 0 && pole.Frequency.Hertz == 0 ? "at 0 Hz" : $"at {QuantityFormat.Short(pole.Frequency)} with damping {QuantityFormat.Short(pole.Damping)}";
 

@@ -52,7 +52,9 @@ internal static class KernelRuns
     private static async Task<string> Run(JupyterFixture jupyter, string[] notebooks)
     {
         var results = Directory.CreateDirectory(jupyter.FolderOf(Path.Combine("ran", Clone.FolderOf(notebooks[0])))).FullName;
-        await Command.Must(jupyter.FolderOf(JupyterFixture.Run), jupyter.Environment, Patience,
+        // A kernel that runs many notebooks lives long enough for code that is compiled well at once.
+        var environment = new Dictionary<string, string?>(jupyter.Environment) { ["DOTNET_TieredCompilation"] = "0" };
+        await Command.Must(jupyter.FolderOf(JupyterFixture.Run), environment, Patience,
             [Needs.Python!, Path.Combine(Clone.Fixtures, "run-notebooks.py"), results, .. notebooks.Select(notebook => Path.Combine(jupyter.FolderOf(JupyterFixture.Run), notebook))]);
         return results;
     }

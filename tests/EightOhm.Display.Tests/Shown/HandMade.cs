@@ -1,7 +1,9 @@
 using EightOhm.Circuits;
 using EightOhm.Devices;
+using EightOhm.Feedback;
 using EightOhm.Loads;
 using EightOhm.Noise;
+using EightOhm.OutputNetworks;
 using EightOhm.OutputStages;
 using EightOhm.Protection;
 using EightOhm.Quantities;
@@ -77,7 +79,8 @@ internal static class HandMade
     {
         var cable = Cable.Iec(10.m, 2.5.mm2);
         var load = new PhaseLoad(4.Ohm, 45.deg);
-        return [load.Through(cable), new ResistiveLoad(8.Ohm).Through(cable), load.Sweep(10.Hz, 20.kHz, 101)];
+        var network = new OutputNetwork { Inductance = 2.uH, DampingResistor = 4.7.Ohm, OpenLoopResistance = 0.2.Ohm, Loop = TransferFunction.Integrator(400.kHz) * TransferFunction.Pole(2.MHz) };
+        return [load.Through(cable), new ResistiveLoad(8.Ohm).Through(cable), load.Sweep(10.Hz, 20.kHz, 101), network.WithCapacitors(8.Ohm, [100.nF]).Worst];
     }
 
     private static IEnumerable<object> OfSheets()

@@ -71,6 +71,15 @@ public sealed class CellGraph
     /// <param name="cell">The cell's place.</param>
     public IReadOnlyCollection<int> NeededBefore(int cell) => _links.Needed([cell]);
 
+    /// <summary>The cells that must be made again with one because they hold or change what it makes, or it what they make; itself included.</summary>
+    /// <param name="cell">The cell's place.</param>
+    internal IReadOnlyCollection<int> LinkedTo(int cell)
+    {
+        var again = new SortedSet<int> { cell };
+        _links.Spread(again);
+        return again;
+    }
+
     private static bool IsMoved(EntryName read, HashSet<EntryName> moved) =>
         read.IsEvery ? moved.Any(m => SameRecord(m, read)) : moved.Contains(read) || moved.Any(m => SameRecord(m, read) && (m.IsEvery || (m.Name == read.Name && m.IsRequirement == read.IsRequirement)));
 

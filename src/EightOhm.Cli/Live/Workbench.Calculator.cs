@@ -169,6 +169,8 @@ internal sealed partial class Workbench
 
             foreach (var chapter in folder.Chapters)
                 Forget(chapter);
+            Forget(folder);
+            reads.Remove(folder);
             isPlanOld = true;
             _ = process?.DisposeAsync().AsTask();
         }
@@ -319,7 +321,10 @@ internal sealed partial class Workbench
                 Busy = FormattableString.Invariant($"calculating {next.Chapter.File.Name}, {plan.Count} {(plan.Count == 1 ? "cell" : "cells")} to go");
             }
 
-            await RunAsync(next.Folder, next.Chapter, next.Cell);
+            if (IsRight(next.Folder, next.Chapter, next.Cell))
+                Leave(next.Chapter, next.Cell);
+            else
+                await RunAsync(next.Folder, next.Chapter, next.Cell);
             return true;
         }
 

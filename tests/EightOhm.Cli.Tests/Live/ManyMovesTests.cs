@@ -61,10 +61,9 @@ public sealed class ManyMovesTests(ITestOutputHelper output) : IDisposable
             var place = random.Next(4) == 0 ? random.NextDouble() : Math.Clamp(at + (0.3 * (random.NextDouble() - 0.5)), 0, 1);
             var before = (string)row["value"]!;
             var value = bench.Try("", name, null, place, isDragging: false);
-            if (value == before)
-                continue;
             set[name] = value;
-            return name;
+            if (value != before)
+                return name;
         }
     }
 

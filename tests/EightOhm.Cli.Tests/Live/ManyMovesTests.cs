@@ -81,7 +81,7 @@ public sealed class ManyMovesTests(ITestOutputHelper output) : IDisposable
             return;
         }
 
-        var start = new ProcessStartInfo("dotnet", [typeof(CommandLine).Assembly.Location, "run", fresh, "--save", "--out", shop.Shop.Book, .. sets])
+        var start = new ProcessStartInfo("dotnet", [typeof(CommandLine).Assembly.Location, "run", fresh, "--save", "--out", shop.Shop.Book, "--limit", "900", .. sets])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,

@@ -30,7 +30,8 @@ public sealed class CellGraph
         foreach (var code in before)
             reader.Read(code);
         var readings = cells.Select(reader.Read).ToList();
-        return new(readings, new CellLinks(reader, readings));
+        var links = new CellLinks(reader, readings);
+        return new([.. readings.Select(r => r.WithoutCode())], links);
     }
 
     /// <summary>The cells that must run because entries have moved.</summary>

@@ -19,10 +19,19 @@ internal static class CommandLine
     /// <param name="output">Where results go: taken before any kernel starts, for kernels redirect the console.</param>
     /// <param name="error">Where failures go.</param>
     /// <param name="live">Whether <paramref name="output"/> is a terminal that can redraw its lines.</param>
-    public static async Task<int> InvokeAsync(string[] args, TextWriter output, TextWriter error, bool live)
+    /// <param name="folders">The folders whose cells the person has let run; null to know of none and to remember none.</param>
+    public static async Task<int> InvokeAsync(string[] args, TextWriter output, TextWriter error, bool live, TrustedFolders? folders = null)
     {
+        var trusted = folders ?? new TrustedFolders(null);
         var run = new RunCommand();
-        run.SetAction((parsed, _) => GuardAsync(error, cancellation => new Runner(Console(output, live), error).RunAsync(run.Request(parsed), cancellation)));
+        run.SetAction((parsed, _) => GuardAsync(error, async cancellation =>
+        {
+            var request = run.Request(parsed);
+            var code = await new Runner(Console(output, live), error).RunAsync(request, cancellation);
+            // Whoever has run these cells need not be asked whether they may run.
+            trusted.Add(TrustedFolders.FolderOf(request.Notebooks));
+            return code;
+        }));
 
         var book = new BookCommand();
         book.SetAction((parsed, _) => GuardAsync(error, cancellation => new Runner(Console(output, live), error).RunAsync(book.Request(parsed), cancellation)));
@@ -34,7 +43,14 @@ internal static class CommandLine
         key.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new KeyWriter(Console(output, live)).Run(key.Request(parsed)))));
 
         var make = new NewCommand();
-        make.SetAction((parsed, _) => GuardAsync(error, _ => Task.FromResult(new Maker(Console(output, live), DesignTemplate.Shipped()).Run(make.Request(parsed)))));
+        make.SetAction((parsed, _) => GuardAsync(error, _ =>
+        {
+            var request = make.Request(parsed);
+            var code = new Maker(Console(output, live), DesignTemplate.Shipped()).Run(request);
+            // Its cells are this program's own.
+            trusted.Add(TrustedFolders.FolderOf(request.Folder));
+            return Task.FromResult(code);
+        }));
 
         var jupyter = new JupyterCommand();
         jupyter.Install.SetAction((parsed, _) => GuardAsync(error, cancellation => new KernelInstaller(Console(output, live)).Run(jupyter.Request(parsed), cancellation)));
@@ -47,7 +63,7 @@ internal static class CommandLine
             var request = open.Request(parsed);
             using var help = new WritingHelp(Path.GetFullPath(request.Folder));
             help.Begin(cancellation);
-            return await new Opener(output, copy => new CellProcess(copy, warm), help, TrustedFolders.OfThisPerson()).RunAsync(request, cancellation);
+            return await new Opener(output, copy => new CellProcess(copy, warm), help, trusted).RunAsync(request, cancellation);
         }));
 
         var cells = new CellsCommand();

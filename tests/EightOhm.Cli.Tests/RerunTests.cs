@@ -62,6 +62,21 @@ public sealed class RerunTests : IDisposable
     }
 
     [Fact]
+    public async Task A_limit_that_is_named_moves_what_tells_of_its_requirement()
+    {
+        shop.Notebook("04-limit", Open, "Console.Write(amp.Verdict(\"V_pk\"));", "Console.Write(amp.Verdict(\"swing\"));");
+        await shop.RunAsync(shop.Notebooks, "--save");
+
+        var ran = await shop.RunAsync(shop.Notebooks, "--set", "V_max=50 V");
+
+        Assert.Equal("", ran.Error);
+        Assert.Matches(@"Ran \d+ of 20 cells: those that hang on V_max", ran.Output);
+        var page = await File.ReadAllTextAsync(Path.Combine(shop.Book, "04-limit.html"));
+        Assert.Equal(2, page.Split("at most 50 V is asked").Length - 1);
+        Assert.DoesNotContain("at most 45 V", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_value_that_is_the_same_runs_nothing()
     {
         await shop.RunAsync(shop.Notebooks, "--save");

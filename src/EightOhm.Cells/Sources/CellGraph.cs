@@ -30,7 +30,8 @@ public sealed class CellGraph
         foreach (var code in before)
             reader.Read(code);
         var readings = cells.Select(reader.Read).ToList();
-        return new(readings, new CellLinks(reader, readings));
+        var links = new CellLinks(reader, readings);
+        return new([.. readings.Select(r => r.WithoutCode())], links);
     }
 
     /// <summary>The cells that must run because entries have moved.</summary>
@@ -70,6 +71,15 @@ public sealed class CellGraph
     /// <summary>The earlier cells that one cell needs in a fresh kernel, through whatever others: what they define or change is used.</summary>
     /// <param name="cell">The cell's place.</param>
     public IReadOnlyCollection<int> NeededBefore(int cell) => _links.Needed([cell]);
+
+    /// <summary>The cells that must be made again with one because they hold or change what it makes, or it what they make; itself included.</summary>
+    /// <param name="cell">The cell's place.</param>
+    internal IReadOnlyCollection<int> LinkedTo(int cell)
+    {
+        var again = new SortedSet<int> { cell };
+        _links.Spread(again);
+        return again;
+    }
 
     private static bool IsMoved(EntryName read, HashSet<EntryName> moved) =>
         read.IsEvery ? moved.Any(m => SameRecord(m, read)) : moved.Contains(read) || moved.Any(m => SameRecord(m, read) && (m.IsEvery || (m.Name == read.Name && m.IsRequirement == read.IsRequirement)));

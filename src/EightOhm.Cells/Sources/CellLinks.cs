@@ -7,8 +7,7 @@ namespace EightOhm.Cells.Sources;
 /// <summary>What the cells of a notebook have to do with each other besides the record: names, functions that stay, objects that several change.</summary>
 internal sealed class CellLinks
 {
-    private readonly IReadOnlyList<CellReading> _cells;
-    private readonly CellCode _code;
+    private readonly bool[] _isUnknown;
     private readonly HashSet<int>[] _uses;
     private readonly HashSet<int>[] _functionUses;
     private readonly List<(int Maker, int Changer)> _changes = [];
@@ -20,7 +19,8 @@ internal sealed class CellLinks
 
     public CellLinks(NotebookReader reader, IReadOnlyList<CellReading> cells)
     {
-        (_cells, _code) = (cells, reader.Code);
+        _isUnknown = [.. cells.Select(c => c.Unknown is not null)];
+        var code = reader.Code;
         for (var i = 0; i < cells.Count; i++)
         {
             if (cells[i].Position >= 0)
@@ -28,7 +28,7 @@ internal sealed class CellLinks
         }
 
         _names = [.. cells.SelectMany(c => c.Defines)];
-        foreach (var type in _code.Types)
+        foreach (var type in code.Types)
             _names.Add(type.Name);
         var heap = reader.Interpreter.Heap.All;
         foreach (var made in heap)
@@ -60,8 +60,8 @@ internal sealed class CellLinks
         _changes = [.. _changes.Distinct()];
         _holds = [.. _holds.Distinct()];
         _overtaken = [.. _overtaken.Distinct()];
-        _uses = [.. cells.Select((c, i) => c.Position < 0 ? [.. Enumerable.Range(0, i)] : Uses(c.Root, c.Position))];
-        _functionUses = [.. cells.Select(FunctionUses)];
+        _uses = [.. cells.Select((c, i) => c.Position < 0 ? [.. Enumerable.Range(0, i)] : Uses(cells, code, c.Root, c.Position))];
+        _functionUses = [.. cells.Select(c => FunctionUses(cells, code, c))];
         _always = [.. cells.Select(c => c.Notes?.ChangesWorld == true || (c.Root is CompilationUnitSyntax root && (root.Usings.Count > 0 || root.GetReferenceDirectives().Count > 0 || root.GetLoadDirectives().Count > 0)))];
     }
 
@@ -72,7 +72,7 @@ internal sealed class CellLinks
         {
             count = again.Count;
             // A function keeps the variables of the run that it was made in.
-            for (var i = 0; i < _cells.Count; i++)
+            for (var i = 0; i < _isUnknown.Length; i++)
             {
                 if (_functionUses[i].Overlaps(again))
                     again.Add(i);
@@ -111,7 +111,7 @@ internal sealed class CellLinks
         {
             count = all.Count;
             foreach (var cell in all.ToList())
-                all.UnionWith(_cells[cell].Unknown is null ? _uses[cell] : Enumerable.Range(0, cell));
+                all.UnionWith(_isUnknown[cell] ? Enumerable.Range(0, cell) : _uses[cell]);
             foreach (var (maker, changer) in _changes)
             {
                 if (all.Contains(maker) && changer < last)
@@ -138,45 +138,45 @@ internal sealed class CellLinks
     private int? Index(int position) => _indices.TryGetValue(position, out var index) ? index : null;
 
     // The earlier cells whose variables, functions or types a piece of text names.
-    private HashSet<int> Uses(SyntaxNode part, int position)
+    private HashSet<int> Uses(IReadOnlyList<CellReading> cells, CellCode code, SyntaxNode part, int position)
     {
-        var model = _code.Model(part.SyntaxTree);
+        var model = code.Model(part.SyntaxTree);
         var used = new HashSet<int>();
         foreach (var name in part.DescendantNodesAndSelf().OfType<SimpleNameSyntax>().Where(n => _names.Contains(n.Identifier.ValueText)))
         {
             var info = model.GetSymbolInfo(name);
             foreach (var symbol in info.Symbol is { } one ? [one] : info.CandidateSymbols)
             {
-                if ((_code.PositionOf(symbol) ?? (symbol.ContainingType is { } type ? _code.PositionOf(type) : null)) is { } at && at != position && Index(at) is { } index)
+                if ((code.PositionOf(symbol) ?? (symbol.ContainingType is { } type ? code.PositionOf(type) : null)) is { } at && at != position && Index(at) is { } index)
                     used.Add(index);
             }
         }
 
         // An extension can be called without its name.
-        used.UnionWith(_indices.Where(i => i.Key < position && HasExtension(i.Value)).Select(i => i.Value));
+        used.UnionWith(_indices.Where(i => i.Key < position && HasExtension(cells[i.Value])).Select(i => i.Value));
         return used;
     }
 
-    private bool HasExtension(int cell) =>
-        _cells[cell].Root.DescendantNodes().OfType<ParameterSyntax>().Any(p => p.Modifiers.Any(SyntaxKind.ThisKeyword));
+    private static bool HasExtension(CellReading cell) =>
+        cell.Root.DescendantNodes().OfType<ParameterSyntax>().Any(p => p.Modifiers.Any(SyntaxKind.ThisKeyword));
 
     // The cells whose variables a function that stays after the cell refers to.
-    private HashSet<int> FunctionUses(CellReading cell)
+    private HashSet<int> FunctionUses(IReadOnlyList<CellReading> cells, CellCode code, CellReading cell)
     {
         if (cell.Position < 0)
             return [];
         var used = new HashSet<int>();
         foreach (var function in ((CompilationUnitSyntax)cell.Root).Members.Where(m => m is MethodDeclarationSyntax or PropertyDeclarationSyntax or BaseTypeDeclarationSyntax))
-            used.UnionWith(Uses(function, cell.Position));
+            used.UnionWith(Uses(cells, code, function, cell.Position));
         foreach (var closure in cell.Functions)
         {
             var syntax = closure.Body?.Syntax ?? closure.Method.OriginalDefinition.DeclaringSyntaxReferences.FirstOrDefault()?.GetSyntax();
             if (syntax is null)
                 continue;
-            var home = _code.PositionOf(syntax.SyntaxTree);
+            var home = code.PositionOf(syntax.SyntaxTree);
             if (Index(home) is { } index && home != cell.Position)
                 used.Add(index);
-            used.UnionWith(Uses(syntax, home));
+            used.UnionWith(Uses(cells, code, syntax, home));
         }
 
         used.ExceptWith(Index(cell.Position) is { } own ? [own] : []);

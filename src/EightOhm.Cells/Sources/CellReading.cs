@@ -41,6 +41,9 @@ public sealed class CellReading
     /// <summary>What the writer may want to know: computed names, by line.</summary>
     public IReadOnlyCollection<string> Warnings { get; internal init; } = [];
 
+    /// <summary>The same without the compiler's part: what a graph keeps of it for as long as a page is open.</summary>
+    internal CellReading WithoutCode() => new(Position, Unknown, Root) { Reads = Reads, Writes = Writes, Defines = Defines, Warnings = Warnings, Notes = Notes is null ? null : new Notes { ChangesWorld = Notes.ChangesWorld } };
+
     internal int Position { get; }
 
     internal SyntaxNode Root { get; }

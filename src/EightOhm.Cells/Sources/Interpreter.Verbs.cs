@@ -34,9 +34,10 @@ internal sealed partial class Interpreter
             told.Conditions = Objects(receiver).Aggregate(default(Value), (sum, o) => _values.Union(sum, o.Aside));
         }
 
-        var arguments = call.Arguments.Select(a => (Parameter: a.Parameter!, Value: Settle(a.Parameter!.Type, Eval(a.Value)))).Where(a => !Kinds.IsRecord(a.Parameter.Type)).ToList();
-        foreach (var (parameter, value) in arguments.OrderBy(a => verb.Of(a.Parameter) == Takes.Rule))
-            Tell(told, verb, parameter, value, records, call);
+        var arguments = call.Arguments.Select(a => (Parameter: a.Parameter!, Name: NameOfLimit(verb, a), a.Value))
+            .Select(a => (a.Parameter, Value: Settle(a.Parameter.Type, Eval(a.Name ?? a.Value)), IsName: a.Name is not null)).Where(a => !Kinds.IsRecord(a.Parameter.Type)).ToList();
+        foreach (var (parameter, value, isName) in arguments.OrderBy(a => verb.Of(a.Parameter) == Takes.Rule))
+            Tell(told, verb, parameter, value, isName, records, call);
         if (verb.Gives == Gives.Limited)
             told.Names = Names(Objects(receiver).Aggregate(default(Value), (sum, o) => _values.Union(sum, o.Aside)));
         var sources = _values.Union(told.Sources, _values.Union(told.Reads, Deciding()));
@@ -48,6 +49,10 @@ internal sealed partial class Interpreter
         Note(Without<RecordAtom>(value_));
         return value_;
     }
+
+    // A limit takes a value or the name of an entry, whichever is given: what is spelled is a name.
+    private static IOperation? NameOfLimit(Verb verb, IArgumentOperation argument) =>
+        verb.Of(argument.Parameter!) == Takes.Limit && argument.Value is IConversionOperation { Operand: { Type.SpecialType: SpecialType.System_String } name } ? name : null;
 
     // Each variable hangs on the entry of its own name.
     private Value Recall(IInvocationOperation call, Value sources, List<RecordAtom> records)
@@ -104,12 +109,12 @@ internal sealed partial class Interpreter
         }
     }
 
-    private void Tell(Told told, Verb verb, IParameterSymbol parameter, Value value, List<RecordAtom> records, IInvocationOperation call)
+    private void Tell(Told told, Verb verb, IParameterSymbol parameter, Value value, bool isName, List<RecordAtom> records, IInvocationOperation call)
     {
         var part = verb.Of(parameter);
         if (part is Takes.Value or Takes.Limit && Kinds.IsFunction(parameter.Type))
             part = Takes.Rule;
-        if (part == Takes.Limit && parameter.Type is { SpecialType: SpecialType.System_String } or IArrayTypeSymbol { ElementType.SpecialType: SpecialType.System_String })
+        if (isName || part == Takes.Limit && parameter.Type is { SpecialType: SpecialType.System_String } or IArrayTypeSymbol { ElementType.SpecialType: SpecialType.System_String })
             part = Takes.Read;
         // Require("entry", limit): the label is the entry's name.
         if (part == Takes.Label && call.TargetMethod.Parameters is [_, { Type.Name: "EntryLimit" }, ..])

@@ -34,6 +34,9 @@ internal sealed class LiveCell(string id, JsonObject json)
     /// <summary>Whether its outputs belong to the design as it stands.</summary>
     public bool IsCurrent { get; set; }
 
+    /// <summary>What it found in the records when its outputs were made: where it finds the same again, they are still right. Null where nobody knows.</summary>
+    public string? Found { get; set; }
+
     /// <summary>Whether it was ever calculated.</summary>
     public bool WasCalculated { get; set; } = json["execution_count"] is JsonValue || json["outputs"] is JsonArray { Count: > 0 };
 
@@ -70,7 +73,7 @@ internal sealed class LiveCell(string id, JsonObject json)
         Calculated = text;
         if (end is null)
             Good = text;
-        (End, IsCurrent, WasCalculated) = (end, true, true);
+        (End, IsCurrent, WasCalculated, Found) = (end, true, true, null);
         Milliseconds = took is { } time ? (int)Math.Ceiling(time.TotalMilliseconds) : null;
     }
 

@@ -16,7 +16,7 @@ internal sealed class Opener(TextWriter output, Func<RecordCopy, ICellProcess> s
     /// <returns>The exit code.</returns>
     public async Task<int> RunAsync(OpenRequest request, CancellationToken cancellation)
     {
-        var folder = File.Exists(request.Folder) ? Path.GetDirectoryName(Path.GetFullPath(request.Folder))! : Path.GetFullPath(request.Folder);
+        var folder = TrustedFolders.FolderOf(request.Folder);
         using var held = Directory.Exists(folder) ? FolderLock.Take(folder) : null;
         await using var bench = Workbench.Open(request.Folder, start, trusted.Has(folder), Disk.Real);
         await using var server = await LiveServer.StartAsync(bench, assistant, () => trusted.Add(folder), request.Port);

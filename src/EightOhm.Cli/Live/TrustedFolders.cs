@@ -10,6 +10,10 @@ internal sealed class TrustedFolders(string? list)
     public static TrustedFolders OfThisPerson() =>
         new(PersonalData.Folder is { } folder ? Path.Combine(folder, "trusted-folders.txt") : null);
 
+    /// <summary>The folder that is trusted when a person names it or one notebook in it.</summary>
+    /// <param name="path">The folder or the notebook.</param>
+    public static string FolderOf(string path) => File.Exists(path) ? Path.GetDirectoryName(Path.GetFullPath(path))! : Path.GetFullPath(path);
+
     /// <summary>Whether a folder's cells may run.</summary>
     public bool Has(string folder) => Read().Contains(Path.GetFullPath(folder), StringComparer.Ordinal);
 

@@ -19,12 +19,14 @@ internal sealed partial class Workbench
             List<Move> moves;
             lock (bench.gate)
                 moves = [.. folder.Moves];
+            Remember(folder);
             var process = ProcessOf(folder);
             foreach (var move in moves)
                 await process.SetAsync(move.Record, move.Name, move.Text);
             HashSet<EntryName> entries;
             lock (bench.gate)
             {
+                Forget(folder);
                 folder.Moves.RemoveAll(moves.Contains);
                 folder.Look();
                 entries = [.. folder.Records.SelectMany(r => RerunPlanner.After(r, moves.Where(m => m.Record == LiveFolder.FileOf(r)).Select(m => m.Name)))];
@@ -42,10 +44,7 @@ internal sealed partial class Workbench
         // Marks what hangs on entries, or on a cell that was changed, as not calculated since. A later notebook may move what an earlier one shows: round the folder until nothing new has moved.
         private void Outdate(LiveFolder folder, HashSet<EntryName> entries, LiveChapter? changedIn, LiveCell? changed)
         {
-            List<ChapterView> all;
-            lock (bench.gate)
-                all = [.. folder.Chapters.Select(ViewOf).Where(v => v.Chapter == changedIn || NotebookGraphs.SpeaksOfARecord(v.Notebook))];
-            graphs.Begin(all.Select(v => v.Notebook));
+            var all = Views(folder, changedIn);
             var outdated = new HashSet<(LiveChapter, LiveCell)>();
             for (var known = -1; known != entries.Count;)
             {
@@ -65,6 +64,9 @@ internal sealed partial class Workbench
                 {
                     var was = StateOf(cell);
                     cell.IsCurrent = false;
+                    // What another cell gives is no longer what it gave.
+                    if (changed is not null)
+                        cell.Found = null;
                     if (StateOf(cell) != was)
                         bench.TellCell(chapter, cell);
                 }
@@ -107,7 +109,7 @@ internal sealed partial class Workbench
         {
             foreach (var cell in cells.Where(c => alive.ContainsKey(view.Cells[c])))
             {
-                foreach (var earlier in view.Graph.Graph.CellsToRun([], [cell]).Moved.Where(i => i < cell))
+                foreach (var earlier in view.Graph.Graph.LinkedTo(cell).Where(i => i < cell))
                     alive.Remove(view.Cells[earlier]);
             }
         }
@@ -125,7 +127,7 @@ internal sealed partial class Workbench
                 var (folder, view, cells) = waiting[at];
                 if (folder != waiting[first].Folder)
                     break;
-                var makes = cells.Where(i => view.Graph.Graph.Cells[i].Unknown is not null || view.Graph.Graph.Cells[i].Writes.Any(w => w.Entry.IsEvery || read.Contains(w.Entry.Name))).ToHashSet();
+                var makes = cells.Where(i => view.Graph.Graph.Cells[i].Unknown is not null || view.Graph.Graph.Cells[i].Writes.Any(w => w.Entry.IsEvery || read.Contains(w.Entry.Name) || read.Contains(""))).ToHashSet();
                 makes.UnionWith(makes.SelectMany(view.Needed).Where(cells.Contains).ToList());
                 read.UnionWith(Reads(view, makes));
                 found.InsertRange(0, In((folder, view, makes)));
@@ -136,6 +138,16 @@ internal sealed partial class Workbench
 
         private static HashSet<string> Reads(ChapterView view, IEnumerable<int> cells) =>
             [.. cells.Concat(cells.SelectMany(view.Needed)).Distinct().SelectMany(i => view.Graph.Graph.Cells[i].Reads).Select(r => r.Name)];
+
+        // The chapters that have to do with a record, or with a cell that was changed, read for what hangs on what.
+        private List<ChapterView> Views(LiveFolder folder, LiveChapter? changedIn = null)
+        {
+            List<ChapterView> all;
+            lock (bench.gate)
+                all = [.. folder.Chapters.Select(ViewOf).Where(v => v.Chapter == changedIn || NotebookGraphs.SpeaksOfARecord(v.Notebook))];
+            graphs.Begin(all.Select(v => v.Notebook));
+            return all;
+        }
 
         private ICellProcess ProcessOf(LiveFolder folder) => folder.Process ??= start(folder.Copy);
 

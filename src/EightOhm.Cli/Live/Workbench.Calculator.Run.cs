@@ -40,7 +40,7 @@ internal sealed partial class Workbench
                 lock (bench.gate)
                 {
                     // One that gave nothing gives nothing now either: what needs it is passed over.
-                    target = view.Needed(at).Append(at).First(i => i == at || !(IsAlive(view.Cells[i], keys[i], process) || (view.Cells[i].End is not null && !wanted.Contains(view.Cells[i]))));
+                    target = view.Needed(at).Append(at).First(i => i == at || !(IsAlive(folder, view, i, keys[i], process) || (view.Cells[i].End is not null && !wanted.Contains(view.Cells[i]))));
                 }
 
                 await RunAsync(folder, view, target, keys[target], process, stop.Token);
@@ -49,7 +49,9 @@ internal sealed partial class Workbench
             }
         }
 
-        private bool IsAlive(LiveCell cell, string key, ICellProcess process) => alive.TryGetValue(cell, out var there) && there == (key, process, process.Life);
+        // Within the gate. Whether a cell's variables are there, and are those of the records as they stand.
+        private bool IsAlive(LiveFolder folder, ChapterView view, int at, string key, ICellProcess process) =>
+            alive.TryGetValue(view.Cells[at], out var there) && there == (key, process, process.Life) && (view.Cells[at].IsCurrent || FindsTheSame(folder, view, at));
 
         private async Task RunAsync(LiveFolder folder, ChapterView view, int at, string key, ICellProcess process, CancellationToken stop)
         {
@@ -60,6 +62,8 @@ internal sealed partial class Workbench
             {
                 var skipped = CellEnd.Skipped(place, need, needs.Lost(place, null));
                 await process.LoseAsync(skipped.Lost, skipped.Reason);
+                lock (bench.gate)
+                    Forget(folder);
                 Take(folder, view, at, [skipped.Output()], skipped, null);
                 return;
             }
@@ -79,7 +83,10 @@ internal sealed partial class Workbench
             finally
             {
                 lock (bench.gate)
+                {
                     running = null;
+                    Forget(folder);
+                }
             }
 
             var (outputs, failure) = (run.Outcome.Outputs, run.Outcome.Failure);
@@ -108,7 +115,11 @@ internal sealed partial class Workbench
             {
                 outputs.Add((JsonNode)end.Output());
                 if (!end.Lost.IsEmpty)
+                {
                     await process.LoseAsync(end.Lost, end.Reason);
+                    lock (bench.gate)
+                        Forget(folder);
+                }
             }
 
             var isReplay = !wanted.Contains(cell) && cell.IsCurrent && end is null;
@@ -125,10 +136,10 @@ internal sealed partial class Workbench
                 Outdate(folder, [], view.Chapter, cell);
         }
 
-        // Later cells that use what this one made hold the old.
+        // Later cells that hold what this one made hold the old. Those whose entries moved are found by what they find in the records.
         private void Age(ChapterView view, int at)
         {
-            foreach (var later in view.Graph.Graph.CellsToRun([], [at]).Moved.Where(i => i > at))
+            foreach (var later in view.Graph.Graph.LinkedTo(at).Where(i => i > at))
                 alive.Remove(view.Cells[later]);
         }
 

@@ -56,6 +56,9 @@ internal sealed partial class Workbench
     {
         private static readonly TimeSpan Between = TimeSpan.FromMilliseconds(500);
 
+        // Between two cells nobody need be told of a wait.
+        private static readonly TimeSpan Soon = TimeSpan.FromMilliseconds(150);
+
         private readonly SemaphoreSlim wake = new(0);
         private readonly SemaphoreSlim turn = new(1, 1);
         private readonly CancellationTokenSource closing = new();
@@ -133,9 +136,16 @@ internal sealed partial class Workbench
         }
 
         /// <summary>Does something while no cell runs, with all that was moved in the records that the cells use: those are what is saved.</summary>
-        public async Task SettledAsync(Action act)
+        /// <param name="act">What is done.</param>
+        /// <param name="waits">Told, once, that it waits for a running cell.</param>
+        public async Task SettledAsync(Action act, Action waits)
         {
-            await turn.WaitAsync();
+            if (!await turn.WaitAsync(Soon))
+            {
+                waits();
+                await turn.WaitAsync();
+            }
+
             try
             {
                 while (Moved() is { } folder)
@@ -169,6 +179,8 @@ internal sealed partial class Workbench
 
             foreach (var chapter in folder.Chapters)
                 Forget(chapter);
+            Forget(folder);
+            reads.Remove(folder);
             isPlanOld = true;
             _ = process?.DisposeAsync().AsTask();
         }
@@ -319,7 +331,10 @@ internal sealed partial class Workbench
                 Busy = FormattableString.Invariant($"calculating {next.Chapter.File.Name}, {plan.Count} {(plan.Count == 1 ? "cell" : "cells")} to go");
             }
 
-            await RunAsync(next.Folder, next.Chapter, next.Cell);
+            if (IsRight(next.Folder, next.Chapter, next.Cell))
+                Leave(next.Chapter, next.Cell);
+            else
+                await RunAsync(next.Folder, next.Chapter, next.Cell);
             return true;
         }
 

@@ -64,7 +64,7 @@ internal sealed partial class Workbench
             {
                 if (NamesOf(later).Uses.Overlaps(gives) && (cell is null || later.Id != cell))
                 {
-                    later.IsCurrent = false;
+                    (later.IsCurrent, later.Found) = (false, null);
                     gives.UnionWith(NamesOf(later).Gives);
                 }
             }

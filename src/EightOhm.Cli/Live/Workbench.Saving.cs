@@ -10,18 +10,38 @@ internal sealed partial class Workbench
     // The files of the records that another program changed, as folder and name.
     private readonly Dictionary<(LiveFolder Folder, string Name), byte[]?> foreignRecords = [];
 
+    // What each file's stamp and length were when it was read last.
+    private readonly Dictionary<string, (DateTime Written, long Length)> glances = new(StringComparer.Ordinal);
+
     private bool IsUnsaved => Chapters.Any(c => c.IsUnsaved) || folders.Any(f => f.Keeps.Count > 0);
 
     /// <summary>Writes the notebooks and the record together, or neither.</summary>
     /// <exception cref="LiveRefusal">Something is tried and not decided, a file was changed by another program, or the disk refuses; nothing was written.</exception>
     public async Task SaveAsync()
     {
-        await calculator.SettledAsync(() =>
+        // What the running cell is about to write into the record would be in the one file and not in the other.
+        var waits = false;
+        try
         {
-            LookAtDisk();
-            lock (gate)
-                Save();
-        });
+            await calculator.SettledAsync(
+                () =>
+                {
+                    LookAtDisk(isThorough: true);
+                    lock (gate)
+                        Save();
+                },
+                () =>
+                {
+                    waits = true;
+                    Tell(new JsonObject { ["type"] = "kernel", ["state"] = "waited-for", ["words"] = "the save waits for the cell that is running; Stop ends that" });
+                });
+        }
+        finally
+        {
+            if (waits)
+                Tell(new JsonObject { ["type"] = "kernel", ["state"] = "ready", ["words"] = "" });
+        }
+
         TellFolder();
         TellSheet();
         TellInputs();
@@ -76,12 +96,14 @@ internal sealed partial class Workbench
     }
 
     /// <summary>Looks whether another program has changed a file, and tells of it once.</summary>
-    public void LookAtDisk()
+    /// <param name="isThorough">Whether files are read that seem to be as they were. A glance takes time stamp and length for the whole: it misses a write of
+    /// equal length within the grain of the disk's clock, and one that puts the old stamp back. Before anything is written over, all is read.</param>
+    public void LookAtDisk(bool isThorough = false)
     {
         var news = new List<JsonObject>();
         lock (gate)
         {
-            foreach (var chapter in Chapters)
+            foreach (var chapter in Chapters.Where(c => IsTouched(c.File.Path) || isThorough))
             {
                 var there = Bytes(chapter.File.Path);
                 if (there is null || Same(there, chapter.File.Read))
@@ -97,7 +119,7 @@ internal sealed partial class Workbench
 
             foreach (var folder in folders)
             {
-                foreach (var (name, read) in folder.Copy.Read)
+                foreach (var (name, read) in folder.Copy.Read.Where(r => IsTouched(Path.Combine(folder.Home, r.Key)) || isThorough))
                 {
                     var there = Bytes(Path.Combine(folder.Home, name));
                     if (there is not null && Same(there, read))
@@ -208,6 +230,16 @@ internal sealed partial class Workbench
         lock (gate)
             news = [FolderNews(), .. Chapters.Where(c => looked.Contains(c.Id)).Select(ChapterNews), SheetOf(isPreview: false), InputsOf()];
         news.ForEach(Tell);
+    }
+
+    // The stamp is taken before the file is read: a write in between is seen the next time.
+    private bool IsTouched(string path)
+    {
+        var file = new FileInfo(path);
+        var now = file.Exists ? (file.LastWriteTimeUtc, file.Length) : (default, -1);
+        var isTouched = !glances.TryGetValue(path, out var before) || before != now;
+        glances[path] = now;
+        return isTouched;
     }
 
     private static byte[]? Bytes(string path)

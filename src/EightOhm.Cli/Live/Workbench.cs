@@ -17,7 +17,7 @@ internal sealed partial class Workbench : IAsyncDisposable
 {
     private readonly Lock gate = new();
     private readonly string path;
-    private readonly string temporary;
+    private readonly WorkingFolder temporary = WorkingFolder.Make();
     private readonly Disk disk;
     private readonly CellHtml html = new();
     private readonly HashSet<string> looked = new(StringComparer.Ordinal);
@@ -32,7 +32,6 @@ internal sealed partial class Workbench : IAsyncDisposable
         this.path = path;
         this.disk = disk;
         IsTrusted = isTrusted;
-        temporary = Directory.CreateTempSubdirectory("eightohm-open-").FullName;
         calculator = new Calculator(this, start);
     }
 
@@ -59,7 +58,7 @@ internal sealed partial class Workbench : IAsyncDisposable
         }
         catch
         {
-            Directory.Delete(bench.temporary, recursive: true);
+            bench.temporary.Dispose();
             throw;
         }
     }
@@ -114,14 +113,7 @@ internal sealed partial class Workbench : IAsyncDisposable
         await calculator.DisposeAsync();
         foreach (var process in folders.Select(f => f.Process).OfType<ICellProcess>())
             await process.DisposeAsync();
-        try
-        {
-            Directory.Delete(temporary, recursive: true);
-        }
-        catch (IOException)
-        {
-            // A process that is just ending may still write there.
-        }
+        temporary.Dispose();
     }
 
     private void Read()
@@ -135,7 +127,7 @@ internal sealed partial class Workbench : IAsyncDisposable
             MarkdownText.Check(notebook);
         }
 
-        var place = Directory.CreateDirectory(Path.Combine(temporary, FormattableString.Invariant($"{++readings}"))).FullName;
+        var place = Directory.CreateDirectory(Path.Combine(temporary.Path, FormattableString.Invariant($"{++readings}"))).FullName;
         folders = [.. RecordCopies.Make(tree, place).All.Select(copy => new LiveFolder(copy))];
         root = tree.Path;
         Index();

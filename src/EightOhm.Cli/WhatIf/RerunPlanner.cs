@@ -77,7 +77,9 @@ internal sealed class RerunPlanner(RecordCopies copies, NotebookGraphs graphs)
             names.UnionWith(record.Entries.Where(e => e.From.Any(names.Contains)).Select(e => e.Name).ToList());
         }
 
-        var requirements = record.Compliance().Where(r => (r.Entry is { } entry && names.Contains(entry)) || r.Limits.Any(names.Contains)).Select(r => r.Key);
+        var requirements = record.Compliance().Where(r => (r.Entry is { } entry && names.Contains(entry)) || r.Limits.Any(names.Contains))
+            // Cells name one by its label or by the entry that it is about.
+            .SelectMany(r => new[] { r.Key, r.Entry }.OfType<string>()).Distinct(StringComparer.Ordinal);
         return [.. names.Select(n => new EntryName("", n)), .. requirements.Select(r => new EntryName("", r, IsRequirement: true))];
     }
 }

@@ -29,7 +29,7 @@ public sealed class CleaningTests
     [Fact]
     public void Every_output_of_the_course_and_the_design_shows_what_it_showed()
     {
-        var outputs = Directory.GetFiles(Notebooks(), "*.ipynb", SearchOption.AllDirectories)
+        var outputs = Directory.GetFiles(Repository.Notebooks, "*.ipynb", SearchOption.AllDirectories)
             .SelectMany(f => Workshop.SavedOutputs(f).SelectMany(o => OutputHtml.Each(o, "")))
             .ToList();
 
@@ -47,13 +47,5 @@ public sealed class CleaningTests
         foreach (var data in body.QuerySelectorAll("script"))
             data.TextContent = JsonNode.Parse(data.TextContent)!.ToJsonString();
         return string.Join('\n', body.QuerySelectorAll("*").Select(e => $"{e.LocalName} {string.Join(' ', e.Attributes.OrderBy(a => a.Name, StringComparer.Ordinal).Select(a => $"{a.Name}={a.Value}"))}")) + body.TextContent;
-    }
-
-    private static string Notebooks()
-    {
-        var folder = AppContext.BaseDirectory;
-        while (!Directory.Exists(Path.Combine(folder, "notebooks")) || !File.Exists(Path.Combine(folder, "EightOhm.slnx")))
-            folder = Path.GetDirectoryName(folder)!;
-        return Path.Combine(folder, "notebooks");
     }
 }

@@ -60,6 +60,56 @@ public sealed class OpeningTests : IDisposable
     }
 
     [Fact]
+    public async Task A_folder_that_the_person_has_run_or_made_is_trusted()
+    {
+        var list = new TrustedFolders(Path.Combine(shop.Shop.Folder, "trusted.txt"));
+        var notebook = shop.Shop.Notebook("a", "1");
+        async Task<int> Do(params string[] args)
+        {
+            using var said = new StringWriter();
+            return await CommandLine.InvokeAsync(args, said, said, live: false, list);
+        }
+
+        Assert.Equal(2, await Do("run", notebook, "--out", shop.Shop.Book, "--set", "P=1 W"));
+        Assert.False(list.Has(shop.Shop.Notebooks));
+        Assert.Equal(0, await Do("run", notebook, "--out", shop.Shop.Book));
+        Assert.True(list.Has(shop.Shop.Notebooks));
+
+        var made = Path.Combine(shop.Shop.Folder, "made");
+        Assert.Equal(0, await Do("new", made));
+        Assert.True(list.Has(made));
+        Assert.False(list.Has(shop.Shop.Folder));
+    }
+
+    [Fact]
+    public void What_a_killed_one_has_left_is_swept_and_what_belongs_to_somebody_stays()
+    {
+        string Left(string name, string? owner)
+        {
+            var folder = Directory.CreateDirectory(Path.Combine(shop.Shop.Folder, name)).FullName;
+            if (owner is not null)
+                File.WriteAllText(Path.Combine(folder, "owner.json"), owner);
+            return folder;
+        }
+
+        using var mine = WorkingFolder.Make(shop.Shop.Folder);
+        var killed = Left("eightohm-open-killed", $"{{\"Process\": {Environment.ProcessId}, \"Started\": 1}}");
+        var (begun, old) = (Left("eightohm-open-begun", null), Left("eightohm-open-old", null));
+        var other = Left("eightohm-other", null);
+        foreach (var aged in new[] { old, other })
+            Directory.SetLastWriteTimeUtc(aged, DateTime.UtcNow.AddDays(-2));
+
+        string made;
+        using (var next = WorkingFolder.Make(shop.Shop.Folder))
+        {
+            made = next.Path;
+            Assert.Equal([false, false, true, true, true, true], new[] { killed, old, begun, other, mine.Path, made }.Select(Directory.Exists));
+        }
+
+        Assert.False(Directory.Exists(made));
+    }
+
+    [Fact]
     public async Task The_address_is_printed_and_an_end_by_the_person_is_a_good_end()
     {
         shop.Shop.Notebook("a", "1");

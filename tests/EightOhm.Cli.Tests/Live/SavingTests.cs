@@ -73,6 +73,63 @@ public sealed class SavingTests : IAsyncLifetime, IDisposable
     }
 
     [Fact]
+    public async Task A_glance_tells_by_stamp_and_length_and_a_save_reads_all()
+    {
+        await using var bench = shop.OpenScripted();
+        bench.LookAtDisk();
+        var stamp = File.GetLastWriteTimeUtc(shop.File("01-targets"));
+        File.WriteAllText(shop.File("01-targets"), File.ReadAllText(shop.File("01-targets")).Replace("# Chapter 01-targets", "# Chapter 10-targets", StringComparison.Ordinal));
+        File.SetLastWriteTimeUtc(shop.File("01-targets"), stamp);
+
+        bench.LookAtDisk();
+        Assert.DoesNotContain(shop.News, n => (string?)n["type"] == "disk");
+        bench.Edit("01-targets", LiveShop.Id(bench, "01-targets", 0), "# Mine");
+        await Assert.ThrowsAsync<LiveRefusal>(bench.SaveAsync);
+        Assert.Single(shop.News, n => (string?)n["type"] == "disk");
+
+        File.SetLastWriteTimeUtc(shop.File("02-later"), stamp.AddSeconds(5));
+        bench.LookAtDisk();
+        Assert.Single(shop.News, n => (string?)n["type"] == "disk");
+        File.AppendAllText(shop.File("02-later"), "\n");
+        bench.LookAtDisk();
+        Assert.Equal("02-later", (string)shop.Last("disk")["chapter"]!);
+    }
+
+    [Fact]
+    public async Task A_save_that_waits_for_a_running_cell_is_told_to_wait()
+    {
+        await using var bench = shop.OpenScripted();
+        bench.Calculate("02-later", "chapter", null);
+        await bench.IdleAsync();
+        var (begun, ends) = (new TaskCompletionSource(), new TaskCompletionSource());
+        shop.Scripted[0].OnRun = async (_, _) =>
+        {
+            begun.TrySetResult();
+            await ends.Task;
+            return null;
+        };
+        bench.Edit("01-targets", LiveShop.Id(bench, "01-targets", 0), "# Mine");
+        bench.Calculate("02-later", "cell", LiveShop.Id(bench, "02-later", 2));
+        await begun.Task;
+
+        var told = new TaskCompletionSource();
+        bench.News += n =>
+        {
+            if ((string?)n["type"] == "kernel" && ((string)n["words"]!).Contains("the save waits for the cell that is running", StringComparison.Ordinal))
+                told.TrySetResult();
+        };
+        var saving = bench.SaveAsync();
+        await told.Task;
+        Assert.False(saving.IsCompleted);
+        Assert.DoesNotContain("# Mine", File.ReadAllText(shop.File("01-targets")), StringComparison.Ordinal);
+
+        ends.SetResult();
+        await saving;
+        Assert.Contains("# Mine", File.ReadAllText(shop.File("01-targets")), StringComparison.Ordinal);
+        Assert.Equal("ready", (string)shop.Last("kernel")["state"]!);
+    }
+
+    [Fact]
     public async Task The_files_version_is_taken_where_the_person_says_so()
     {
         await using var bench = shop.OpenScripted();

@@ -1,0 +1,88 @@
+using EightOhm.Cells;
+using EightOhm.Cells.Sources;
+using EightOhm.Quantities;
+using EightOhm.Record;
+
+namespace EightOhm.Cli.WhatIf;
+
+/// <summary>What the records of a folder say at one moment, for telling whether a cell would find anything else than before.</summary>
+/// <param name="records">The records as they stand; they must not be changed while this is asked.</param>
+internal sealed class RecordState(IReadOnlyList<DesignRecord> records)
+{
+    private const int Digits = 32;
+
+    private readonly List<Lazy<Said>> all = [.. records.Select(r => new Lazy<Said>(() => new Said(r)))];
+
+    /// <summary>Tells what some entries and requirements say from anything else that they could say: values to the last bit, how they stand and why, and what a rule took.</summary>
+    /// <param name="reads">The entries and requirements.</param>
+    /// <returns>Null where one of them is not found here: then nobody can tell.</returns>
+    public string? Of(IEnumerable<EntryName> reads)
+    {
+        var words = new List<string>();
+        foreach (var read in reads.OrderBy(r => r.Record, StringComparer.Ordinal).ThenBy(r => r.Name, StringComparer.Ordinal).ThenBy(r => r.IsRequirement))
+        {
+            var found = all.Where((_, i) => IsOf(read, records[i])).Select(said => said.Value.Of(read)).OfType<string>().ToList();
+            if (found.Count == 0)
+                return null;
+            words.Add(FormattableString.Invariant($"{read}"));
+            words.AddRange(found);
+        }
+
+        return Fingerprint.Of(words, Digits);
+    }
+
+    /// <summary>Whether a name is of a record, as cells name it.</summary>
+    private static bool IsOf(EntryName name, DesignRecord record) => name.Record.Length == 0 || Path.GetFileName(name.Record) == Path.GetFileName(record.Path);
+
+    private sealed class Said
+    {
+        private readonly Dictionary<string, Entry> entries;
+        private readonly ILookup<string, string> requirements;
+        private readonly Dictionary<string, string> words = new(StringComparer.Ordinal);
+        private readonly Lazy<string> whole;
+
+        public Said(DesignRecord record)
+        {
+            entries = record.Entries.ToDictionary(e => e.Name, StringComparer.Ordinal);
+            var asked = record.Compliance().Select(r => (Requirement: r, Words: Of(r))).ToList();
+            // Cells name a requirement by its label or by the entry that it is about.
+            requirements = asked.SelectMany(r => new[] { r.Requirement.Key, r.Requirement.Entry }.OfType<string>().Distinct(StringComparer.Ordinal).Select(name => (Name: name, r.Words)))
+                .ToLookup(r => r.Name, r => r.Words, StringComparer.Ordinal);
+            whole = new(() => Fingerprint.Of([record.Name, .. entries.Keys.Select(Of), .. asked.Select(r => r.Words)], Digits));
+        }
+
+        public string? Of(EntryName name) =>
+            name.IsEvery ? whole.Value
+            : name.IsRequirement ? requirements.Contains(name.Name) ? string.Join('\n', requirements[name.Name]) : null
+            : entries.ContainsKey(name.Name) ? Of(name.Name) : null;
+
+        private string Of(string name)
+        {
+            if (words.TryGetValue(name, out var known))
+                return known;
+            if (!entries.TryGetValue(name, out var e))
+                return "–";
+            // A rule's working shows what it took, which may have moved although the result has not.
+            var took = e.Role == EntryRole.Derived ? string.Join(' ', e.From.Select(f => entries.TryGetValue(f, out var source) ? Exact(source.Value) : "–")) : "";
+            return words[name] = string.Join('|', name, e.Role, e.State, e.Reason, e.Note, e.Considered, e.Rule, Exact(e.Value), took, Of(e.Worst));
+        }
+
+        private string Of(Requirement r) => string.Join(
+            '|',
+            [r.Label, r.Key, r.State, r.Reason, r.Value, r.Where, r.Limit, r.Asked, Exact(r.Margin?.Amount), r.Margin?.Unit, r.Margin?.Side, Of(r.Worst), .. r.Limits.Append(r.Entry).OfType<string>().Select(Of)]);
+
+        private static string Of(WorstCase? worst) => worst is null ? "" : string.Join(
+            '|',
+            [Exact(worst.Value), worst.Reason, worst.At, worst.Over, worst.How, .. worst.Where.Select(Of), .. worst.Relief.Select(r => $"{Of(r.Kindest)} {r.Change} {Exact(r.Value)}")]);
+
+        private static string Of(ConditionAt at) => $"{at.Name} {at.Text} {Exact(at.Value)}";
+
+        private static string Exact(object? value) => value switch
+        {
+            null => "",
+            PartFile part => $"{part.File} {part.Hash} {part.Device}",
+            _ when QuantityKinds.Find(value.GetType()) is not null => QuantityText.Exact(value),
+            _ => FormattableString.Invariant($"{value}"),
+        };
+    }
+}

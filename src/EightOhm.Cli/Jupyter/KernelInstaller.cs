@@ -30,7 +30,8 @@ internal sealed class KernelInstaller(IAnsiConsole output)
 
     private static string[] Packages(string? folder)
     {
-        var from = folder ?? Path.Combine(AppContext.BaseDirectory, "feed");
+        // The tool lies in a folder called `any`, or ready to run in one beside it, for which that brings the packages.
+        var from = folder ?? Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "any", "feed"));
         var packages = Directory.Exists(from) ? Directory.GetFiles(from, $"EightOhm*.{BuildVersion.Text}.nupkg") : [];
         string[] needed = ["EightOhm", "EightOhm.Display", "EightOhm.Cells", "EightOhm.Notebook"];
         var missing = needed.Where(n => !packages.Any(p => Path.GetFileName(p) == $"{n}.{BuildVersion.Text}.nupkg")).ToList();

@@ -30,8 +30,17 @@ public sealed class ReadyToRunTests
         await Command.Must(burrow.Root, burrow.Environment, Outside.Patience, tool, "new", "mine", "--set", "P=60 W");
         var ran = await Command.Run(burrow.Root, burrow.Environment, Outside.Patience, tool, "run", Directory.GetFiles(burrow.Below("mine"), "*.ipynb").Order(StringComparer.Ordinal).First());
         Assert.True(ran.ExitCode is 0 or 1, ran.Said);
-        // Any file does for the kernel's program: what is asked is whether the tool finds the packages that it brings.
-        await Command.Must(burrow.Root, burrow.Environment, Outside.Patience, tool, "jupyter", "install", "--path", burrow.Below("kernels"), "--kernel", tool);
+        // It finds the packages that the plain one beside it brings, and the kernel gets native code for the compiler that both have.
+        await Command.Must(burrow.Root, burrow.Environment, Outside.Patience, tool, "jupyter", "install", "--path", burrow.Below("kernels"));
+        var compilers = Directory.GetFiles(Path.GetDirectoryName(KernelOf(burrow))!, "Microsoft.CodeAnalysis.CSharp.dll", SearchOption.AllDirectories);
+        Assert.NotEmpty(compilers);
+        Assert.All(compilers, file => Assert.True(HoldsNativeCode(file), file));
+    }
+
+    private static string KernelOf(Burrow burrow)
+    {
+        using var spec = System.Text.Json.JsonDocument.Parse(File.ReadAllText(burrow.Below("kernels", ".net-csharp", "kernel.json")));
+        return spec.RootElement.GetProperty("argv")[0].GetString()!;
     }
 
     private static bool IsOfThisMachine(string file) => Path.GetFileName(Path.GetDirectoryName(file)) == RuntimeInformation.RuntimeIdentifier;

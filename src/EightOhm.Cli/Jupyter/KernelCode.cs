@@ -1,3 +1,5 @@
+using EightOhm.Cells;
+
 namespace EightOhm.Cli.Jupyter;
 
 /// <summary>Native code for the assemblies that the kernel shares with this tool, above all the compiler's: else each kernel that starts compiles them anew.</summary>

@@ -1,4 +1,4 @@
-using EightOhm.Cells;
+using EightOhm.Cli.Output;
 
 namespace EightOhm.Cli.Jupyter;
 

@@ -24,9 +24,11 @@ public sealed class BadInputTests : IDisposable
     public Task JSON_that_is_not_a_notebook_is_told_apart() =>
         RefusedAsync(shop.File("a.ipynb", "{}"), [], "a.ipynb is JSON but not a notebook", "\"cells\"");
 
-    [Fact]
-    public Task A_key_that_stands_twice_is_refused() =>
-        RefusedAsync(shop.File("a.ipynb", """{"cells":[],"cells":[],"nbformat":4}"""), [], "a.ipynb is not sound JSON", "cells");
+    [Theory]
+    [InlineData("""{"cells":[],"cells":[],"nbformat":4}""", "cells")]
+    [InlineData("""{"cells":[],"metadata":{"kernelspec":{"name":"a","name":"b"}},"nbformat":4}""", "name")]
+    public Task A_key_that_stands_twice_is_refused(string text, string key) =>
+        RefusedAsync(shop.File("a.ipynb", text), [], "a.ipynb is not sound JSON: an object holds the same key twice", $"'{key}'");
 
     [Fact]
     public Task An_older_format_is_refused_with_the_format_allowed() =>

@@ -12,18 +12,22 @@ internal sealed class Library
     private readonly CSharpCompilation _whole;
     private readonly Dictionary<string, SyntaxTree> _trees;
     private readonly ISourceGenerator[] _generators;
+    private readonly ResourceDescription[] _resources;
 
-    public Library(string root, string testFolder)
+    public Library(string root, string configuration, string testFolder)
     {
         var files = Directory.EnumerateFiles(Path.Combine(root, "src", "EightOhm"), "*.cs", SearchOption.AllDirectories)
-            .Concat(Directory.EnumerateFiles(Path.Combine(root, "artifacts", "obj", "EightOhm", "debug"), "*.cs"));
+            .Concat(Directory.EnumerateFiles(Path.Combine(root, "artifacts", "obj", "EightOhm", configuration), "*.cs"));
         _trees = files.ToDictionary(path => path, path => CSharpSyntaxTree.ParseText(SourceText.From(File.ReadAllText(path), System.Text.Encoding.UTF8), Language, path), StringComparer.Ordinal);
         var platform = ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator)
             .Where(path => Path.GetFileName(path).StartsWith("System", StringComparison.Ordinal) || Path.GetFileName(path) is "mscorlib.dll" or "netstandard.dll" or "Microsoft.CSharp.dll");
         var references = platform.Concat([Path.Combine(testFolder, "UnitsNet.dll"), Path.Combine(testFolder, "MathNet.Numerics.dll")]);
         _whole = CSharpCompilation.Create("EightOhm", _trees.Values, [.. references.Select(path => MetadataReference.CreateFromFile(path))],
-            new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, nullableContextOptions: NullableContextOptions.Enable, deterministic: true));
-        string[] generators = [Path.Combine(root, "artifacts", "bin", "EightOhm.Generators", "debug", "EightOhm.Generators.dll"), OfExpressions()];
+            new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, optimizationLevel: OptimizationLevel.Release, nullableContextOptions: NullableContextOptions.Enable, deterministic: true));
+        // What the library carries with it, such as the cards of its parts, as the build put it in.
+        var built = Assembly.LoadFrom(Path.Combine(root, "artifacts", "bin", "EightOhm", configuration, "EightOhm.dll"));
+        _resources = [.. built.GetManifestResourceNames().Select(name => new ResourceDescription(name, () => built.GetManifestResourceStream(name)!, isPublic: true))];
+        string[] generators = [Path.Combine(root, "artifacts", "bin", "EightOhm.Generators", configuration, "EightOhm.Generators.dll"), OfExpressions()];
         _generators = [.. generators.SelectMany(Types)
             .Where(type => type.GetCustomAttribute<GeneratorAttribute>() is not null && !type.IsAbstract).Select(Made)];
     }
@@ -48,7 +52,7 @@ internal sealed class Library
         if (said.Any(line => line.Severity == DiagnosticSeverity.Error))
             return false;
         using var file = File.Create(path);
-        var emitted = whole.Emit(file);
+        var emitted = whole.Emit(file, manifestResources: _resources);
         if (mutant is null && !emitted.Success)
             throw new InvalidOperationException("The library itself does not compile here: " + string.Join("; ", emitted.Diagnostics.Where(line => line.Severity == DiagnosticSeverity.Error).Take(3)));
         return emitted.Success;

@@ -12,14 +12,17 @@ var root = AppContext.BaseDirectory;
 while (!File.Exists(Path.Combine(root, "EightOhm.slnx")))
     root = Path.GetDirectoryName(root) ?? throw new InvalidOperationException("No EightOhm.slnx above this program.");
 
+// What it changes and what should notice were built as this program was.
+var configuration = Path.GetFileName(Path.TrimEndingDirectorySeparator(AppContext.BaseDirectory));
+
 // Below the repository, where the tests look for its cards and tables.
 var work = Path.Combine(root, "artifacts", $"mutants-{Environment.ProcessId}");
 string own = Path.Combine(work, "EightOhm.Tests"), published = Path.Combine(work, "EightOhm.Published");
 foreach (var tests in new[] { own, published })
-    Copy(Path.Combine(root, "artifacts", "bin", Path.GetFileName(tests), "debug"), tests);
+    Copy(Path.Combine(root, "artifacts", "bin", Path.GetFileName(tests), configuration), tests);
 try
 {
-    var library = new Library(root, own);
+    var library = new Library(root, configuration, own);
     Write(library, null);
     if (Fail(out var why))
         throw new InvalidOperationException($"The tests of {room} fail without any mutant: {why}");

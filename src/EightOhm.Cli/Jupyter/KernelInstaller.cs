@@ -18,6 +18,8 @@ internal sealed class KernelInstaller(IAnsiConsole output)
         var kept = KernelFolders.Writable(KernelFolders.Kept(), "The folder for the kernel's packages", "Set the variable XDG_DATA_HOME (on Windows LOCALAPPDATA) to one that you may write into.");
         var packages = Packages(request.Feed);
         var program = request.Kernel is null ? await KernelProgram.Installed(kept, Say, cancellation) : Given(request.Kernel);
+        if (request.Kernel is null)
+            KernelCode.Lend(Path.GetDirectoryName(program)!, AppContext.BaseDirectory, Plain);
         var feed = Path.Combine(kept, "feed");
         Directory.CreateDirectory(feed);
         foreach (var package in packages)
@@ -28,9 +30,12 @@ internal sealed class KernelInstaller(IAnsiConsole output)
         return ExitCode.Done;
     }
 
+    // The tool lies in a folder called `any`, or ready to run in one beside it, for which that brings the packages.
+    private static string Plain => Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "any"));
+
     private static string[] Packages(string? folder)
     {
-        var from = folder ?? Path.Combine(AppContext.BaseDirectory, "feed");
+        var from = folder ?? Path.Combine(Plain, "feed");
         var packages = Directory.Exists(from) ? Directory.GetFiles(from, $"EightOhm*.{BuildVersion.Text}.nupkg") : [];
         string[] needed = ["EightOhm", "EightOhm.Display", "EightOhm.Cells", "EightOhm.Notebook"];
         var missing = needed.Where(n => !packages.Any(p => Path.GetFileName(p) == $"{n}.{BuildVersion.Text}.nupkg")).ToList();

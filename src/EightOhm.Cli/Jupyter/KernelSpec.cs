@@ -23,6 +23,8 @@ internal static class KernelSpec
             ["DOTNET_NOLOGO"] = "1",
             // The kernel was built for an earlier .NET than the one at hand.
             ["DOTNET_ROLL_FORWARD"] = "Major",
+            // Most of a short session is the start, which ends before profiles pay.
+            ["DOTNET_TieredPGO"] = "0",
         };
         if (dotnet is not null)
             environment["DOTNET_ROOT"] = dotnet;

@@ -25,6 +25,9 @@ internal sealed class NotebookFile
     // Some editors put it before the text; JSON has no place for it.
     private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
 
+    // Else a key that stands twice is found only when its object is first looked into, by whoever that is.
+    private static JsonDocumentOptions OneOfEachKey => new() { AllowDuplicateProperties = false };
+
     /// <summary>Full path of the file.</summary>
     public string Path { get; }
 
@@ -105,7 +108,7 @@ internal sealed class NotebookFile
         try
         {
             var bytes = OrdinaryFile.Read(path);
-            if (JsonNode.Parse(bytes.AsSpan(bytes.AsSpan().StartsWith(ByteOrderMark) ? ByteOrderMark.Length : 0)) is not JsonObject json || json["cells"] is not JsonArray array)
+            if (JsonNode.Parse(bytes.AsSpan(bytes.AsSpan().StartsWith(ByteOrderMark) ? ByteOrderMark.Length : 0), documentOptions: OneOfEachKey) is not JsonObject json || json["cells"] is not JsonArray array)
                 throw RunFailure.BadInput($"{name} is JSON but not a notebook: it has no list of \"cells\". A notebook (.ipynb, nbformat 4) is needed.");
             if (json["nbformat"] is not JsonValue format || !format.TryGetValue<int>(out var major) || major != 4)
                 throw RunFailure.BadInput($"{name} is of nbformat {json["nbformat"]?.ToJsonString() ?? "(none)"}; nbformat 4 is needed. Open and save it in a notebook program.");
@@ -119,14 +122,13 @@ internal sealed class NotebookFile
         {
             throw RunFailure.BadInput($"{name}, line {e.LineNumber + 1}: lists and objects stand deeper in each other than in any notebook (.ipynb, nbformat 4).");
         }
+        catch (JsonException e) when (e.LineNumber is null)
+        {
+            throw RunFailure.BadInput($"{name} is not sound JSON: an object holds the same key twice ({e.Message.TrimEnd('.')}). Open and save the notebook in a notebook program.");
+        }
         catch (JsonException e)
         {
             throw RunFailure.BadInput($"{name} is not JSON (line {e.LineNumber + 1}): a notebook (.ipynb, nbformat 4) is needed.");
-        }
-        catch (ArgumentException e)
-        {
-            // The parser finds a key that stands twice only when the object is first looked into.
-            throw RunFailure.BadInput($"{name} is not sound JSON: {e.Message}");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

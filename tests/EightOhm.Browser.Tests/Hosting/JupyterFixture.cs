@@ -53,7 +53,9 @@ public sealed class JupyterFixture : IAsyncLifetime, IDisposable
         await File.WriteAllTextAsync(StaleCopy, "an earlier build");
         // Packed from what was just built for these tests: the same sources, and nothing is written where other test projects load assemblies.
         var configuration = Path.GetFileName(Path.TrimEndingDirectorySeparator(AppContext.BaseDirectory));
-        await Command.Must(Clone.Root, environment, Patience, "dotnet", "pack", "--no-build", "-c", configuration, "-o", burrow.Below("artifacts", "feed"));
+        await Command.Must(Clone.Root, environment, Patience, "dotnet", "pack", "--no-build", "-c", configuration, "-o", burrow.Below("artifacts", "feed"), "-p:ReadyToRun=false");
+        if (Needs.IsPatient)
+            _ = ReadyTool.Packed;
         if (!Needs.HasJupyter)
             return;
         Folders.Copy(Path.Combine(Clone.Root, ".config"), burrow.Below(".config"));

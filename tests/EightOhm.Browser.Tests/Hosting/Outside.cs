@@ -21,11 +21,21 @@ internal static class Outside
     {
         var burrow = new Burrow(emptyPackageCache: true);
         AppDomain.CurrentDomain.ProcessExit += (_, _) => burrow.Dispose();
+        await Install(burrow, feed);
+        // What notebooks ask for comes from the tool's own feed from here on.
+        return burrow;
+    }
+
+    /// <summary>Installs the tool into a place of its own.</summary>
+    /// <param name="burrow">The place.</param>
+    /// <param name="feed">The folder that <c>dotnet pack</c> filled.</param>
+    /// <returns>The tool's program.</returns>
+    public static async Task<string> Install(Burrow burrow, string feed)
+    {
         await File.WriteAllTextAsync(burrow.Below("nuget.config"),
             $"""<configuration><packageSources><add key="eightohm" value="{feed}" /></packageSources></configuration>""");
         await Command.Must(burrow.Root, burrow.Environment, Patience, "dotnet", "tool", "install", "EightOhm.Cli", "--version", Clone.Version, "--tool-path", burrow.Below("tool"));
-        // What notebooks ask for comes from the tool's own feed from here on.
-        return burrow;
+        return burrow.Tool();
     }
 
     /// <summary>The tool's program.</summary>

@@ -119,6 +119,23 @@ public class ReturnRatioTests
     }
 
     [Fact]
+    public void An_amplifier_s_loop_is_opened_at_its_input_with_a_node_of_it_on_ground()
+    {
+        // Two equal resistors around it halve what comes back: T = ½/(1/A_0 + jf/GBW), which is 1 at half the product.
+        var c = new Circuit();
+        c.VoltageSource("V1", "in");
+        c.Resistor("R1", "in", "fb", 1.kOhm);
+        c.Resistor("R2", "fb", "out", 1.kOhm);
+        c.OpAmp("U1", plus: "0", minus: "fb", output: "out", gain: 100.dB, gbw: 8.MHz);
+        var t = c.ReturnRatio("U1");
+        Assert.Equal("at the input of U1", t.At);
+        Assert.Equal(4, t.Crossover!.Value.Megahertz, 1e-3);
+        // Half of 100 dB, far below the pole at 80 Hz; 1000 at a thousandth of the crossover.
+        Assert.Equal(93.98, t.MagnitudeAt(1.Hz).Decibels, 0.01);
+        Assert.Equal(60, t.MagnitudeAt(4.kHz).Decibels, 0.01);
+    }
+
+    [Fact]
     public void No_loop_and_no_place_are_refused()
     {
         var c = Networks.LowPass();

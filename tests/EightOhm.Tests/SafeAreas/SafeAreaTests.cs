@@ -118,4 +118,15 @@ public class SafeAreaTests
         Assert.Equal(0.9 * Math.Pow(1.25, slope), read.LimitAt(125.V, SafeArea.Dc, 25.degC).Amperes, 1e-9);
         Assert.Equal(0, read.LimitAt(201.V, SafeArea.Dc, 25.degC).Amperes);
     }
+
+    [Fact]
+    public void A_driver_must_bear_the_rail_and_the_other_sides_peak()
+    {
+        Transistor Card(string name) => Transistor.Load(Path.Combine(Cards.Folder, $"{name}.json"));
+        var stage = new OutputStage(Card("output-npn"), Card("output-pnp"), 3, 0.22.Ohm, EightOhm.Supply.RailLine.Constant(120.V)) { IdleCurrent = 100.mA, Drivers = new(Card("driver-npn"), Card("driver-pnp"), 47.Ohm) };
+        SafeAreaUtilisation Of(double peak) => SafeAreaUtilisation.OfDriver(new SafeArea(Card("driver-npn")).For(60.degC, SafeArea.Dc), stage, 1, 8.Ohm, 0.deg, peak.V);
+        // Its V_CEO is 160 V.
+        Assert.True(Of(39).Use > 0);
+        Assert.Contains("was 161 V", Assert.Throws<RefusedValueException>(() => Of(41)).Message, StringComparison.Ordinal);
+    }
 }

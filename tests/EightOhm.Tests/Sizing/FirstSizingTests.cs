@@ -130,6 +130,35 @@ public class FirstSizingTests
         Assert.StartsWith("f_min must be below f_max", Refused(of with { Lowest = 30.kHz }), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Where_no_gain_is_asked_for_slew_rate_alone_sets_the_loop()
+    {
+        // As many volts at the input as at the load. Seven times and a fifth the steepest slope, 7.2·2π·20 kHz·√(2·60·4) V, is 19.8 V/µs: two digits, up.
+        var sized = FirstSizing.Of(Mono.Value.Targets with { Sensitivity = 16.V }, DeviceSet.Shipped, new() { Pairs = 2 });
+        Assert.Equal(20, ((ElectricPotentialChangeRate)Choice(sized, "SR")).VoltsPerMicroseconds, 1e-9);
+    }
+
+    [Fact]
+    public void The_input_transistors_are_known_at_the_current_that_they_carry()
+    {
+        foreach (var sized in new[] { Mono.Value, Stereo.Value, LessAtInput.Value })
+        {
+            foreach (var role in new[] { "input npn", "mirror pnp" })
+            {
+                var table = Part<Transistor>(sized, role).GainTable;
+                Assert.InRange(2e-3, table[0].Current.Amperes, table[^1].Current.Amperes);
+            }
+        }
+    }
+
+    [Fact]
+    public void A_number_of_pairs_is_said_as_one_or_as_many()
+    {
+        Assert.Contains(Impossible.Value.Missing, m => System.Text.RegularExpressions.Regex.IsMatch(m, "^([2-9]|[1-9][0-9]+) pairs of .* are not enough"));
+        var one = FirstSizing.Of(new() { Power = 200.W, Load = 4.Ohm, Channels = 1 }, DeviceSet.Shipped, new() { Pairs = 1 });
+        Assert.Contains(one.Missing, m => m.StartsWith("One pair of", StringComparison.Ordinal));
+    }
+
     private static string Refused(AmplifierTargets targets) => Assert.Throws<RefusedValueException>(() => FirstSizing.Of(targets, DeviceSet.Shipped)).Message;
 
     private static T Part<T>(FirstSizing sized, string role)

@@ -1,0 +1,42 @@
+using EightOhm.Cli.Jupyter;
+
+namespace EightOhm.Cli.Tests;
+
+/// <summary>Native code is lent where an assembly is the same to the byte, and nowhere else.</summary>
+public sealed class KernelCodeTests : IDisposable
+{
+    private readonly string root = Directory.CreateTempSubdirectory("eightohm-kernel-code-").FullName;
+
+    public void Dispose() => Directory.Delete(root, recursive: true);
+
+    [Fact]
+    public void What_is_the_same_is_put_in_place_and_what_is_another_version_stays()
+    {
+        foreach (var (file, text) in new[] { ("plain/same.dll", "a"), ("ready/same.dll", "a with code"), ("plain/other.dll", "b"), ("ready/other.dll", "b with code"), ("kernel/deep/same.dll", "a"), ("kernel/deep/other.dll", "c"), ("kernel/own.dll", "d"), ("ready/new.dll", "e") })
+            Write(file, text);
+
+        Assert.Equal(1, KernelCode.Lend(Of("kernel"), Of("ready"), Of("plain")));
+
+        Assert.Equal(["a with code", "c", "d"], new[] { "deep/same.dll", "deep/other.dll", "own.dll" }.Select(f => File.ReadAllText(Of($"kernel/{f}"))));
+        Assert.Equal(3, Directory.GetFiles(Of("kernel"), "*", SearchOption.AllDirectories).Length);
+        // What was lent is not what was compiled any more: nothing is left to do.
+        Assert.Equal(0, KernelCode.Lend(Of("kernel"), Of("ready"), Of("plain")));
+    }
+
+    [Fact]
+    public void The_plain_tool_has_nothing_to_lend()
+    {
+        Write("any/same.dll", "a");
+        Write("kernel/same.dll", "a");
+        Assert.Equal(0, KernelCode.Lend(Of("kernel"), Of("any") + Path.DirectorySeparatorChar, Of("any")));
+        Assert.Equal(0, KernelCode.Lend(Of("kernel"), Of("any"), Of("missing")));
+    }
+
+    private string Of(string path) => Path.Combine(root, path);
+
+    private void Write(string file, string text)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(Of(file))!);
+        File.WriteAllText(Of(file), text);
+    }
+}

@@ -1,0 +1,30 @@
+using EightOhm.Devices;
+using EightOhm.Quantities;
+using EightOhm.Sizing;
+
+namespace EightOhm.Tests.Sizing;
+
+/// <summary>What the loop is made as fast as.</summary>
+public class SizedLoopTests
+{
+    [Fact]
+    public void The_pair_makes_at_the_highest_frequency_what_it_is_allowed_of_the_distortion()
+    {
+        // Noise that cannot be had: then the slowest loop is chosen that slew rate and distortion ask for, and here it is the pair that asks.
+        var targets = new AmplifierTargets { Power = 60.W, Load = 4.Ohm };
+        var basis = new SizingBasis { SignalToNoise = 200.dB, Distortion = 0.001.percent };
+        Transistor Fast(Polarity polarity) => DeviceSet.Shipped.Of<Transistor>().Where(t => t.Polarity == polarity).MaxBy(t => t.TransitionFrequency.Hertz)!;
+        var loop = new SizedLoop(Fast(Polarity.Npn), Fast(Polarity.Pnp), (1900.Ohm, 100.Ohm), (100.Ohm, 1.nF, 10.kOhm), 4.mA, 1.V_per_us, targets, basis);
+
+        var chosen = loop.Choose(0);
+
+        Assert.Equal(SizedLoop.Promises.Slew | SizedLoop.Promises.Distortion, chosen.Meets);
+        // Of the tail, which may be a tenth less, into the capacitor, which may be a twentieth more, a share turns at 20 kHz; the junctions' voltage for it, by its Fourier series, over the peak at the input.
+        var peak = Math.Sqrt(2 * 60 * 4);
+        var share = 2 * Math.PI * 20e3 * peak / (chosen.Slew.VoltsPerSeconds * 0.9 / 1.05);
+        var thermal = 8.617333262e-5 * basis.Pair.Kelvins;
+        const int N = 1 << 12;
+        var third = 2.0 / N * Enumerable.Range(0, N).Sum(i => 2 * thermal * Math.Atanh(share * Math.Sin(2 * Math.PI * i / N)) * Math.Sin(6 * Math.PI * i / N));
+        Assert.Equal(0.65 * 1e-5, Math.Abs(third) * 20 / peak, 0.65e-5 * 0.03);
+    }
+}

@@ -7,6 +7,9 @@ internal static class ReadyTool
     /// <summary>Compiling all that the tool brings takes a minute of processor time, and other tests run beside.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(15);
 
+    /// <summary>The assemblies that get native code: all where time does not matter, else one of ours and one that the kernel has too.</summary>
+    public static IReadOnlyList<string>? Some { get; } = Environment.GetEnvironmentVariable("EIGHTOHM_SLOW") == "1" ? null : ["EightOhm.Cli", "Microsoft.CodeAnalysis.Scripting"];
+
     private static readonly Lazy<Task<(string Said, string Feed)>> Made = new(() => Task.Run(Pack));
 
     /// <summary>What the packing said, and the folder of the package; the first that asks begins it.</summary>
@@ -18,7 +21,8 @@ internal static class ReadyTool
         AppDomain.CurrentDomain.ProcessExit += (_, _) => burrow.Dispose();
         var feed = burrow.Below("feed");
         var configuration = Path.GetFileName(Path.TrimEndingDirectorySeparator(AppContext.BaseDirectory));
-        var said = await Command.Must(Clone.Root, burrow.Environment, Patience, "dotnet", "pack", Path.Combine("src", "EightOhm.Cli"), "--no-build", "-c", configuration, "-o", feed);
+        var said = await Command.Must(Clone.Root, burrow.Environment, Patience,
+            ["dotnet", "pack", Path.Combine("src", "EightOhm.Cli"), "--no-build", "-c", configuration, "-o", feed, .. Some is null ? (string[])[] : [$"-p:NativeCodeOf={string.Join("%3B", Some)}"]]);
         return (said, feed);
     }
 }

@@ -5,6 +5,8 @@ namespace EightOhm.Design.Tests.Running;
 /// <summary>A copy of a design's folder in which nothing is lost.</summary>
 internal sealed class DesignFolder : IDisposable
 {
+    private static readonly Dictionary<TestedDesign, Task<(DesignFolder Folder, IReadOnlyList<string> Failures)>> Once = [];
+
     private readonly TestedDesign _design;
 
     private DesignFolder(TestedDesign design, string source)
@@ -24,6 +26,18 @@ internal sealed class DesignFolder : IDisposable
 
     /// <summary>A fresh copy, with the record as it is kept beside the chapters.</summary>
     public static DesignFolder Copy(TestedDesign design) => new(design, design.Folder);
+
+    /// <summary>A copy whose chapters were all run once, for every test that begins there; nobody moves anything in it.</summary>
+    /// <returns>The copy, and what failed in words.</returns>
+    public static Task<(DesignFolder Folder, IReadOnlyList<string> Failures)> Settled(TestedDesign design)
+    {
+        lock (Once)
+        {
+            if (!Once.TryGetValue(design, out var settled))
+                Once.Add(design, settled = SettleAsync(design));
+            return settled;
+        }
+    }
 
     /// <summary>A copy of another copy as it stands.</summary>
     public static DesignFolder CopyOf(DesignFolder other) => new(other._design, other.Path);
@@ -59,4 +73,11 @@ internal sealed class DesignFolder : IDisposable
     }
 
     public void Dispose() => Directory.Delete(Path, recursive: true);
+
+    private static async Task<(DesignFolder Folder, IReadOnlyList<string> Failures)> SettleAsync(TestedDesign design)
+    {
+        var folder = Copy(design);
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => folder.Dispose();
+        return (folder, await folder.RunAsync());
+    }
 }

@@ -37,23 +37,23 @@ internal sealed class RecordState(IReadOnlyList<DesignRecord> records)
     private sealed class Said
     {
         private readonly Dictionary<string, Entry> entries;
-        private readonly ILookup<string, string> requirements;
+        private readonly ILookup<string, Requirement> requirements;
         private readonly Dictionary<string, string> words = new(StringComparer.Ordinal);
         private readonly Lazy<string> whole;
 
         public Said(DesignRecord record)
         {
             entries = record.Entries.ToDictionary(e => e.Name, StringComparer.Ordinal);
-            var asked = record.Compliance().Select(r => (Requirement: r, Words: Of(r))).ToList();
-            // Cells name a requirement by its label or by the entry that it is about.
-            requirements = asked.SelectMany(r => new[] { r.Requirement.Key, r.Requirement.Entry }.OfType<string>().Distinct(StringComparer.Ordinal).Select(name => (Name: name, r.Words)))
-                .ToLookup(r => r.Name, r => r.Words, StringComparer.Ordinal);
-            whole = new(() => Fingerprint.Of([record.Name, .. entries.Keys.Select(Of), .. asked.Select(r => r.Words)], Digits));
+            var asked = record.Compliance();
+            // Cells name a requirement by its label or by the entry that it is about. What it says is put into words when it is asked for: a state is made after every cell.
+            requirements = asked.SelectMany(r => new[] { r.Key, r.Entry }.OfType<string>().Distinct(StringComparer.Ordinal).Select(name => (Name: name, Requirement: r)))
+                .ToLookup(r => r.Name, r => r.Requirement, StringComparer.Ordinal);
+            whole = new(() => Fingerprint.Of([record.Name, .. entries.Keys.Select(Of), .. asked.Select(Of)], Digits));
         }
 
         public string? Of(EntryName name) =>
             name.IsEvery ? whole.Value
-            : name.IsRequirement ? requirements.Contains(name.Name) ? string.Join('\n', requirements[name.Name]) : null
+            : name.IsRequirement ? requirements.Contains(name.Name) ? string.Join('\n', requirements[name.Name].Select(Of)) : null
             : entries.ContainsKey(name.Name) ? Of(name.Name) : null;
 
         private string Of(string name)

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json.Nodes;
+using EightOhm.Cli.Tests;
 
 namespace EightOhm.Benchmarks;
 
@@ -15,9 +16,9 @@ internal sealed class LiveLatencies(string program, string design)
     public async Task RunAsync()
     {
         var root = Directory.CreateTempSubdirectory("eightohm-latencies-").FullName;
-        Served.Copy(design, Path.Combine(root, "all"), _ => true);
+        Repository.Copy(design, Path.Combine(root, "all"), _ => true);
         // With the chapters after it, the rest of a move would be calculated for minutes, 200 times.
-        Served.Copy(design, Path.Combine(root, "few"), name => string.CompareOrdinal(name, "05") < 0 || name == "record.json");
+        Repository.Copy(design, Path.Combine(root, "few"), name => string.CompareOrdinal(name, "05") < 0 || name == "record.json");
         await AnswersAsync(Path.Combine(root, "all"), root);
         await MemoryAsync(Path.Combine(root, "few"), root);
         Directory.Delete(root, recursive: true);

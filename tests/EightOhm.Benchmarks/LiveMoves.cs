@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.Json.Nodes;
+using EightOhm.Cli.Tests;
 
 namespace EightOhm.Benchmarks;
 
@@ -16,7 +17,7 @@ internal sealed class LiveMoves(string program, string design)
     public async Task RunAsync(int every)
     {
         var root = Directory.CreateTempSubdirectory("eightohm-moves-").FullName;
-        Served.Copy(design, Path.Combine(root, "all"), _ => true);
+        Repository.Copy(design, Path.Combine(root, "all"), _ => true);
         await using (var served = await Served.StartAsync(program, Path.Combine(root, "all"), root))
         {
             await served.AskAsync(new() { ["do"] = "trust" });

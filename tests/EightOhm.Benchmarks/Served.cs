@@ -10,22 +10,6 @@ namespace EightOhm.Benchmarks;
 /// <param name="page">The page.</param>
 internal sealed class Served(Process process, LiveClient page) : IAsyncDisposable
 {
-    /// <summary>Copies a design, without what is kept of it compiled.</summary>
-    /// <param name="from">The design's folder.</param>
-    /// <param name="to">The folder of the copy.</param>
-    /// <param name="takes">Whether a notebook belongs to it, by its file's name.</param>
-    public static void Copy(string from, string to, Func<string, bool> takes)
-    {
-        foreach (var file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
-        {
-            var place = Path.GetRelativePath(from, file);
-            if (place.EndsWith(".ipynb", StringComparison.Ordinal) && !takes(place) || place.StartsWith('.'))
-                continue;
-            Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(to, place))!);
-            File.Copy(file, Path.Combine(to, place));
-        }
-    }
-
     public static async Task<Served> StartAsync(string program, string folder, string home)
     {
         var start = new ProcessStartInfo("dotnet", [program, "open", folder, "--no-browser"]) { RedirectStandardOutput = true };

@@ -8,7 +8,7 @@ internal sealed partial class Workbench
 {
     private sealed partial class Calculator
     {
-        private readonly Dictionary<LiveFolder, (IReadOnlyList<ChapterView> Views, FolderReads Reads)> reads = [];
+        private readonly Dictionary<LiveFolder, (List<ChapterView> Views, FolderReads Reads)> reads = [];
         private readonly Dictionary<LiveFolder, RecordState> records = [];
 
         // Before inputs move: what the cells found whose outputs are right now. Those that were not calculated since an earlier move keep what they found then.
@@ -35,7 +35,7 @@ internal sealed partial class Workbench
         {
             if (!reads.TryGetValue(folder, out var known))
                 return null;
-            var notebook = ((List<ChapterView>)[.. known.Views]).IndexOf(view);
+            var notebook = known.Views.IndexOf(view);
             if (notebook < 0)
                 return null;
             if (!records.TryGetValue(folder, out var state))

@@ -45,8 +45,8 @@ internal sealed class RecordState(IReadOnlyList<DesignRecord> records)
         {
             entries = record.Entries.ToDictionary(e => e.Name, StringComparer.Ordinal);
             var asked = record.Compliance();
-            // Cells name a requirement by its label or by the entry that it is about. What it says is put into words when it is asked for: a state is made after every cell.
-            requirements = asked.SelectMany(r => new[] { r.Key, r.Entry }.OfType<string>().Distinct(StringComparer.Ordinal).Select(name => (Name: name, Requirement: r)))
+            // What it says is put into words when it is asked for: a state is made after every cell.
+            requirements = asked.SelectMany(r => RerunPlanner.NamesOf(r).Select(name => (Name: name, Requirement: r)))
                 .ToLookup(r => r.Name, r => r.Requirement, StringComparer.Ordinal);
             whole = new(() => Fingerprint.Of([record.Name, .. entries.Keys.Select(Of), .. asked.Select(Of)], Digits));
         }

@@ -78,8 +78,11 @@ internal sealed class RerunPlanner(RecordCopies copies, NotebookGraphs graphs)
         }
 
         var requirements = record.Compliance().Where(r => (r.Entry is { } entry && names.Contains(entry)) || r.Limits.Any(names.Contains))
-            // Cells name one by its label or by the entry that it is about.
-            .SelectMany(r => new[] { r.Key, r.Entry }.OfType<string>()).Distinct(StringComparer.Ordinal);
+            .SelectMany(NamesOf).Distinct(StringComparer.Ordinal);
         return [.. names.Select(n => new EntryName("", n)), .. requirements.Select(r => new EntryName("", r, IsRequirement: true))];
     }
+
+    /// <summary>How cells may name a requirement: by its label, or by the entry that it is about.</summary>
+    /// <param name="requirement">The requirement.</param>
+    public static IEnumerable<string> NamesOf(Requirement requirement) => new[] { requirement.Key, requirement.Entry }.OfType<string>().Distinct(StringComparer.Ordinal);
 }

@@ -78,7 +78,6 @@ public sealed class NoiseSpectrum
         {
             if (gains.TryGetValue(u, out var known))
                 return known;
-            Work.Checkpoint();
             var f = Frequency.FromHertz(Math.Exp(u));
             var gain = (response?.Invoke(f).Ratio ?? 1) * (weighting == NoiseWeighting.A ? AWeighting.Response(f).Ratio : 1);
             gains.Add(u, gain);
@@ -89,6 +88,7 @@ public sealed class NoiseSpectrum
         {
             double Integrand(double u)
             {
+                Work.Checkpoint();
                 var f = Frequency.FromHertz(Math.Exp(u));
                 var e = source.At(f).Density.Si * Gain(u);
                 return e * e * f.Hertz;

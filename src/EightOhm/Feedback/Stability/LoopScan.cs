@@ -15,7 +15,6 @@ internal sealed class LoopScan
     private const double Nothing = 1e-6;
 
     private readonly TransferFunction loop;
-    private readonly bool hasPolesOnAxis;
 
     // Logarithms of the angular frequency, rising.
     private readonly double[] places;
@@ -26,7 +25,6 @@ internal sealed class LoopScan
     public LoopScan(TransferFunction loop)
     {
         this.loop = loop;
-        hasPolesOnAxis = loop.PolesInS.Any(p => p.Real == 0);
         places = Places();
         gains = new Complex[places.Length];
         for (var i = 0; i < gains.Length; i++)
@@ -128,10 +126,10 @@ internal sealed class LoopScan
         // About a root near the axis the curve turns within a hair of its frequency.
         var near = loop.PolesInS.Concat(loop.ZerosInS).Where(r => r.Imaginary > 0)
             .SelectMany(r => Enumerable.Range(-20, 41).Select(k => r.Imaginary + (k * Math.Abs(r.Real) / 4))).Where(w => w > 0).Select(w => Math.Log(w));
+        // There the gain has no end.
+        var onAxis = loop.PolesInS.Where(p => p.Real == 0).Select(p => p.Imaginary).ToArray();
         double[] all = [.. even, .. near];
         Array.Sort(all);
-        return [.. all.Where((u, i) => (i == 0 || u != all[i - 1]) && !OnPole(u))];
+        return [.. all.Where((u, i) => (i == 0 || u != all[i - 1]) && (onAxis.Length == 0 || !onAxis.Contains(Math.Exp(u))))];
     }
-
-    private bool OnPole(double u) => hasPolesOnAxis && loop.PolesInS.Contains(new Complex(0, Math.Exp(u)));
 }

@@ -17,12 +17,13 @@ public sealed class LoopStability
     private readonly Lazy<IReadOnlyList<PhaseCrossing>> phaseCrossings;
     private readonly Lazy<(Frequency? At, double Peak)> sensitivity;
 
-    private LoopStability(TransferFunction loop, TransferFunction closed, LoopScan scan)
+    private LoopStability(TransferFunction loop, TransferFunction closed)
     {
         (Loop, ClosedLoopPoles, IsStable) = (loop, closed.Poles, closed.IsStable);
-        gainCrossings = new(scan.GainCrossings, LazyThreadSafetyMode.PublicationOnly);
-        phaseCrossings = new(scan.PhaseCrossings, LazyThreadSafetyMode.PublicationOnly);
-        sensitivity = new(() => Raised(scan.SensitivityPeak()), LazyThreadSafetyMode.PublicationOnly);
+        var scan = new Lazy<LoopScan>(() => new(loop), LazyThreadSafetyMode.PublicationOnly);
+        gainCrossings = new(() => scan.Value.GainCrossings(), LazyThreadSafetyMode.PublicationOnly);
+        phaseCrossings = new(() => scan.Value.PhaseCrossings(), LazyThreadSafetyMode.PublicationOnly);
+        sensitivity = new(() => Raised(scan.Value.SensitivityPeak()), LazyThreadSafetyMode.PublicationOnly);
     }
 
     /// <summary>The loop gain T that was looked at.</summary>
@@ -81,7 +82,7 @@ public sealed class LoopStability
             throw new InvalidOperationException($"This loop gain is improper: with {T.ZerosInS.Count} zeros above {T.Order} poles it rises without end, which no amplifier does. Put in the poles that end it.");
         if (T.IsZero)
             throw new InvalidOperationException("This loop gain is nothing at every frequency: there is no loop to look at. Give the gain and what is fed back of it.");
-        return new(T, T.Sensitivity(), new LoopScan(T));
+        return new(T, T.Sensitivity());
     }
 
     /// <inheritdoc/>

@@ -8,6 +8,7 @@ namespace EightOhm.Browser.Tests.Browsing;
 internal static class BookLooks
 {
     private static readonly SideBySide<IReadOnlyList<string>> Looks = new();
+    private static readonly SeenParts<(int Width, ColorScheme Scheme)> Looked = new();
     private static readonly string Axe = new BundledAxeScriptProvider().GetScript();
 
     /// <summary>The pages.</summary>
@@ -42,10 +43,8 @@ internal static class BookLooks
 
     private static async Task<IReadOnlyList<string>> Faults(ChromiumFixture chromium, string file)
     {
-        var run = await BookOfChapters.OfThisBuild;
+        var page = await BookWindows.Take(chromium, file);
         var faults = new List<string>();
-        using var server = new FolderServer(run.Book);
-        await using var page = await chromium.Open(new Uri(server.Address, file));
         foreach (var width in new[] { ChromiumFixture.Wide, ChromiumFixture.Narrow })
         {
             await page.Page.SetViewportSizeAsync(width, 900);
@@ -56,7 +55,10 @@ internal static class BookLooks
                 if (!both && !Patterns.Contains(file))
                     continue;
                 await page.Page.EmulateMediaAsync(new() { ColorScheme = scheme });
-                var seen = (await Faults(page)).Concat(await Ink(page, scheme)).Concat(await Barriers(page));
+                var seen = (await Faults(page)).Concat(await Ink(page, scheme));
+                // What a page says is judged once, how it looks wherever it shows what no page before it has shown in that look.
+                if (await Looked.IsNew((width, scheme), page) | (both && width == ChromiumFixture.Wide))
+                    seen = seen.Concat(await Barriers(page));
                 faults.AddRange(seen.Select(fault => $"{scheme}, {width} px: {fault}"));
                 if (both)
                     await page.Photograph($"book-{LiveRun.Picture(file)}-{scheme}-{width}");
@@ -65,6 +67,7 @@ internal static class BookLooks
 
         if (Clone.Chapters.Select(Page).Contains(file))
             faults.AddRange((await OnPaper(page)).Select(fault => $"on paper: {fault}"));
+        BookWindows.Leave(page);
         return faults;
     }
 

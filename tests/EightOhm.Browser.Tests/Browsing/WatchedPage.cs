@@ -54,6 +54,14 @@ internal sealed class WatchedPage : IAsyncDisposable
         return watched;
     }
 
+    /// <summary>Opens another page of the same place in this window; what was noted of the one before is forgotten.</summary>
+    public async Task Turn(Uri address)
+    {
+        outside.Clear();
+        errors.Clear();
+        await Page.GotoAsync(address.AbsoluteUri);
+    }
+
     /// <summary>Keeps a picture of the whole page; not on a build machine, where nobody looks at it.</summary>
     public Task Photograph(string name) => Environment.GetEnvironmentVariable("CI") == "true"
         ? Task.CompletedTask

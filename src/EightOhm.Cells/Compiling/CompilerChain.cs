@@ -36,7 +36,7 @@ internal sealed class CompilerChain
         last = Compilation(source).Compilation;
         before.Add(source);
         if (isRead)
-            reading.Next(source.Code);
+            reading.Next(source.Code, references);
     }
 
     /// <summary>Compiles the next cell; one with faults changes nothing.</summary>
@@ -65,11 +65,11 @@ internal sealed class CompilerChain
         {
             isRead = true;
             foreach (var earlier in before)
-                reading.Next(earlier.Code);
+                reading.Next(earlier.Code, references);
         }
 
         before.Add(source);
-        return reading.Next(source.Code) is { Unknown: null } read ? compiled.Cell with { Writes = read.Writes } : compiled.Cell;
+        return reading.Next(source.Code, references) is { Unknown: null } read ? compiled.Cell with { Writes = read.Writes } : compiled.Cell;
     }
 
     private (CSharpCompilation Compilation, CompiledCell Cell) Compile(CellSource source)
@@ -113,7 +113,7 @@ internal sealed class CompilerChain
             concurrentBuild: false,
             metadataReferenceResolver: references.Resolver);
         var tree = CSharpSyntaxTree.ParseText(SourceText.From(code, Encoding.UTF8), CellText.Script, path: "cell");
-        return CSharpCompilation.CreateScriptCompilation(name, tree, references.References, options, previous, typeof(object));
+        return CellScript.Of(name, tree, references.References, options, previous);
     }
 
     // A return, or an expression at the end without a semicolon that gives something.

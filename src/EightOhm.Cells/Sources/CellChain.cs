@@ -25,13 +25,13 @@ internal sealed partial class CellChain(CellReferences references)
     /// <summary>Whether a cell has lines for another kernel, or brings code that is not in it.</summary>
     public static bool IsForeign(string code) => OtherKernel().IsMatch(code);
 
-    /// <summary>Compiles the next cell; the chain stays as it is until <see cref="Last"/> is set.</summary>
+    /// <summary>The next cell, compiled as far as it is asked; the chain stays as it is until <see cref="Last"/> is set, which must be one without errors.</summary>
     public CSharpCompilation Compile(SyntaxTree tree)
     {
         // Private fields too: they say whether a type can change.
         _options ??= new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, concurrentBuild: false, allowUnsafe: false, usings: references.Usings, metadataReferenceResolver: references.Resolver)
             .WithMetadataImportOptions(MetadataImportOptions.All);
-        return CSharpCompilation.CreateScriptCompilation($"cell{(++_number).ToString(CultureInfo.InvariantCulture)}", tree, references.References, _options, Last, typeof(object));
+        return CellScript.Of($"cell{(++_number).ToString(CultureInfo.InvariantCulture)}", tree, references.References, _options, Last);
     }
 
     [GeneratedRegex("^[ \\t]*(#r[ \\t]+\"nuget:.*|#i[ \\t].*|#!csharp[ \\t]*|#!time[ \\t]*)\\r?$", RegexOptions.Multiline)]

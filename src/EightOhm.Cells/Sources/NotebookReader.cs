@@ -31,29 +31,24 @@ public sealed class NotebookReader
 
     /// <summary>Reads the next cell. One that does not compile leaves the notebook as it was.</summary>
     /// <param name="code">The cell's code, as written.</param>
-    public CellReading Read(string code)
+    public CellReading Read(string code) => Read(code, hasCompiled: false);
+
+    /// <summary>Reads the next cell.</summary>
+    /// <param name="code">The cell's code, as written.</param>
+    /// <param name="hasCompiled">Whether the compiler has taken it already, behind the same cells and against the same assemblies: it is not asked for errors a second time.</param>
+    internal CellReading Read(string code, bool hasCompiled)
     {
         ArgumentNullException.ThrowIfNull(code);
-        return Read(code, CellChain.Parse(code));
+        return Read(code, CellChain.Parse(code), hasCompiled);
     }
 
-    internal CellReading Read(string code, SyntaxTree tree)
+    internal CellReading Read(string code, SyntaxTree tree, bool hasCompiled = false)
     {
         if (CellChain.IsForeign(code))
             return new(-1, "it has lines for another kernel", tree.GetRoot());
         var last = _chain.Last;
-        CSharpCompilation compilation;
-        try
-        {
-            compilation = _chain.Compile(tree);
-        }
-        catch (InvalidOperationException)
-        {
-            // The cell before was taken in but has errors that only the whole of it shows.
-            return new(-1, "a cell before it does not compile", tree.GetRoot());
-        }
-
-        if (compilation.GetDiagnostics().Any(d => d.Severity == DiagnosticSeverity.Error))
+        var compilation = _chain.Compile(tree);
+        if (!hasCompiled && compilation.GetDiagnostics().Any(d => d.Severity == DiagnosticSeverity.Error))
             return new(-1, NotCompiled, tree.GetRoot());
         _chain.Last = compilation;
         return Interpret(_code.Add(compilation), tree, last);

@@ -10,11 +10,12 @@ internal sealed class ReadAhead(CellReferences references)
 
     /// <summary>Reads the next cell.</summary>
     /// <param name="code">The cell's code.</param>
-    public CellReading Next(string code)
+    /// <param name="compiledWith">What it compiled against without an error; null where that is not known.</param>
+    public CellReading Next(string code, CellReferences? compiledWith = null)
     {
         reader ??= Begin(used);
         read.Add((code, false));
-        var reading = reader.Read(code);
+        var reading = reader.Read(code, hasCompiled: ReferenceEquals(compiledWith, used));
         if (reading.Unknown != NotebookReader.NotCompiled || used.WithAll() is var all && all == used)
             return reading;
         // It may name an assembly that cells seldom name: all cells anew, against all there are.

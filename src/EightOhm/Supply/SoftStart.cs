@@ -113,7 +113,10 @@ public sealed record SoftStart
         double f = on.Mains.Hertz, step = 1 / (StepsPerPeriod * f), turns = on.Turns, c = on.Reservoir.Farads, idle = on.Idle.Amperes;
         double top = Math.Sqrt(2) * on.HalfWinding.Volts, drop = on.Diode.Volts, goal = Share * (top - drop), begin = on.Closes.Radians;
         double Resistance(double limiter) => on.HalfResistance.Ohms + (2 * (on.Primary.Ohms + limiter) / (turns * turns));
-        double Charging(double t, double rail, double r) => Math.Max((top * Math.Abs(Math.Sin((2 * Math.PI * f * t) + begin)) - drop - rail) / r, 0);
+        // What the winding gives at each half step: the mains repeats itself after a period.
+        var winding = new double[2 * StepsPerPeriod];
+        for (var i = 0; i < winding.Length; i++)
+            winding[i] = (top * Math.Abs(Math.Sin((2 * Math.PI * i / winding.Length) + begin))) - drop;
 
         double v = 0, kelvin = Constants.ZeroCelsius + 25, ambient = kelvin, limiter = on.Limiter.Cold;
         var march = new March { Reached = -1 };
@@ -130,15 +133,17 @@ public sealed record SoftStart
             if (k == before)
                 (march.AtBypass, march.Limiter, march.BypassAt) = (v, limiter, k * step);
             double t = k * step, r = Resistance(through ? 0 : limiter);
-            double Slope(double at, double rail) => (Charging(at, rail, r) - (rail > 0 ? idle : 0)) / c;
-            var primary = 2 * Charging(t, v, r) / turns;
+            var place = (int)(2 * k % winding.Length);
+            var charging = Math.Max((winding[place] - v) / r, 0);
+            var primary = 2 * charging / turns;
             if (through)
                 march.SecondPeak = Math.Max(march.SecondPeak, primary);
             else
                 march.Peak = Math.Max(march.Peak, primary);
-            var half = v + (step / 2 * Slope(t, v));
-            var middle = 2 * Charging(t + (step / 2), half, r) / turns;
-            v = Math.Max(v + (step * Slope(t + (step / 2), half)), 0);
+            var half = v + (step / 2 * (charging - (v > 0 ? idle : 0)) / c);
+            charging = Math.Max((winding[place + 1] - half) / r, 0);
+            var middle = 2 * charging / turns;
+            v = Math.Max(v + (step * (charging - (half > 0 ? idle : 0)) / c), 0);
             march.Add((long)Math.Floor((2 * f * t) + (begin / Math.PI)), middle * middle * step);
             if (through)
             {

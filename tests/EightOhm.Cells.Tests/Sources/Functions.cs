@@ -40,7 +40,7 @@ internal static class Functions
         { "P Q", "double x = P; IEnumerable<double> All() { x = 0; yield return Q; } var it = All(); d.Compute(\"y\", x * 1.0 + it.Count());".Replace("+ it.Count()", "", StringComparison.Ordinal).Replace("Q;", "0;", StringComparison.Ordinal).Replace("= P", "= P + Q", StringComparison.Ordinal) },
         { "P", "async Task<double> F() { await Task.Yield(); return P; } d.Compute(\"y\", F().Result);" },
         { "P", "var t = Task.Run(() => P); d.Compute(\"y\", await t);" },
-        { "Q", "double k = P; async Task F() { await Task.Delay(1); k = Q; } var t = F(); k = 0; await t; d.Compute(\"y\", k);" },
+        { "Q", "double k = P; var gate = new TaskCompletionSource(); async Task F() { await gate.Task; k = Q; } var t = F(); k = 0; gate.SetResult(); await t; d.Compute(\"y\", k);" },
         { "P", "Func<double, double> f = Math.Sqrt; d.Compute(\"y\", f(P));" },
         { "P", "double F(double x) => x * P; d.Compute(\"y\", new[] { 1.0, 2 }.Select(F).Sum());" },
         { "P", "double sum = 0; new List<int> { 1, 2 }.ForEach(i => sum += P); d.Compute(\"y\", sum);" },

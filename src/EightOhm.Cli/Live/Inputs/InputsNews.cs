@@ -19,6 +19,7 @@ internal static class InputsNews
     {
         var entries = record.Entries;
         var saved = kept?.Entries.ToDictionary(e => e.Name, StringComparer.Ordinal) ?? [];
+        var ends = SliderEnds.AllOf(kept);
         var groups = Groups.Select(g => (g.Title, Rows: entries.Where(e => e.Role == g.Role).Select(e => Row(e, g.Word)).ToArray())).Where(g => g.Rows.Length > 0);
         return new JsonObject
         {
@@ -37,7 +38,7 @@ internal static class InputsNews
             ["moved"] = entry.State == EntryState.Set,
             ["tried"] = saved.TryGetValue(entry.Name, out var was) && InputText.Of(was) != InputText.Of(entry),
             ["chapters"] = new JsonArray([.. chapters[entry.Name].Select(c => JsonValue.Create(c))]),
-            ["slider"] = sliders.Of(entry, saved.GetValueOrDefault(entry.Name))?.ToJson(),
+            ["slider"] = sliders.Of(entry, saved.GetValueOrDefault(entry.Name), ends.GetValueOrDefault(entry.Name))?.ToJson(),
         };
     }
 }

@@ -18,11 +18,12 @@ internal sealed class Sliders(CardFiles cards)
     /// <summary>The slider of an input; null where there is nothing to slide between.</summary>
     /// <param name="entry">The input as it stands.</param>
     /// <param name="saved">The input as it is saved, from which the ends are: a slider does not run away under the hand.</param>
-    public Slider? Of(Entry entry, Entry? saved) => entry.Value switch
+    /// <param name="asked">What is asked of the input itself: the slider ends there.</param>
+    public Slider? Of(Entry entry, Entry? saved, SliderEnds asked) => entry.Value switch
     {
         PartFile part => OfPart(part),
-        int count => OfCount(count, saved?.Value is int before ? before : count),
-        { } value when entry.Kind is { } kind => OfQuantity(entry.Role, kind, kind.ToSi(value), saved?.Value is { } before && saved.Kind == kind ? kind.ToSi(before) : kind.ToSi(value)),
+        int count => OfCount(count, saved?.Value is int before ? before : count, asked),
+        { } value when entry.Kind is { } kind => OfQuantity(entry.Role, kind, kind.ToSi(value), saved?.Value is { } before && saved.Kind == kind ? kind.ToSi(before) : kind.ToSi(value), asked),
         _ => null,
     };
 
@@ -32,29 +33,37 @@ internal sealed class Sliders(CardFiles cards)
         return files.Count > 1 ? new(files, files.IndexOf(part.File)) : null;
     }
 
-    private static SliderOfValues OfCount(int count, int saved)
+    private static SliderOfValues OfCount(int count, int saved, SliderEnds asked)
     {
         // A value typed as large as a number can be needs no slider of that length.
-        var (first, last) = (Math.Min(1, saved), Math.Max(10, 2 * Math.Abs(Math.Clamp(saved, -100, 100))));
+        var (low, high) = asked.Within(Math.Min(1, saved), Math.Max(10, 2 * Math.Abs(Math.Clamp(saved, -100, 100))), saved);
+        var (first, last) = ((int)Math.Ceiling(low), (int)Math.Clamp(Math.Floor(high), int.MinValue, int.MaxValue - 1));
         var values = Enumerable.Range(first, Math.Clamp(last + 1 - first, 1, 1000)).Append(count).Distinct().Order().ToList();
         return new([.. values.Select(v => v.ToString(System.Globalization.CultureInfo.InvariantCulture))], values.IndexOf(count));
     }
 
-    private static Slider? OfQuantity(EntryRole role, QuantityKind kind, double now, double saved)
+    private static Slider? OfQuantity(EntryRole role, QuantityKind kind, double now, double saved, SliderEnds asked)
     {
         if (!double.IsFinite(now) || !double.IsFinite(saved))
             return null;
         if (Fixed(kind, saved) is { } ends)
-            return Range(kind, ends.Least, ends.Most, false, now);
+            return Straight(ends.Least, ends.Most);
         if (saved == 0)
             return null;
         if (saved < 0)
-            return Range(kind, saved * HalfDecade, saved / HalfDecade, false, now);
+            return Straight(saved * HalfDecade, saved / HalfDecade);
         if (now <= 0)
-            return Range(kind, 0, saved * HalfDecade, false, now);
-        return Series(role, kind, saved) is { Count: > 1 } values
+            return Straight(0, saved * HalfDecade);
+        var (low, high) = asked.Within(saved / HalfDecade, saved * HalfDecade, saved);
+        return Series(role, kind, saved, low, high) is { Count: > 1 } values
             ? OfSeries(kind, values, now)
-            : Range(kind, saved / HalfDecade, saved * HalfDecade, true, now);
+            : Range(kind, low, high, low > 0, now);
+
+        Slider Straight(double least, double most)
+        {
+            var (from, to) = asked.Within(least, most, saved);
+            return Range(kind, from, to, false, now);
+        }
     }
 
     // What was typed may lie beyond: the slider shows it all the same.
@@ -70,9 +79,8 @@ internal sealed class Sliders(CardFiles cards)
         _ => null,
     };
 
-    private static IReadOnlyList<double>? Series(EntryRole role, QuantityKind kind, double saved)
+    private static IReadOnlyList<double>? Series(EntryRole role, QuantityKind kind, double saved, double low, double high)
     {
-        double low = saved / HalfDecade, high = saved * HalfDecade;
         if (kind.Type == typeof(UnitsNet.Power) || (kind.Type == typeof(UnitsNet.ElectricResistance) && role == EntryRole.Target))
             return [.. Decades(low, high, Round)];
         if (!Bought.Contains(kind.Type) || role == EntryRole.Target || saved is < 1e-15 or > 1e15)

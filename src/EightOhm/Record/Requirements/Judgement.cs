@@ -14,7 +14,7 @@ internal sealed partial class Judgement(RecordContent content, Evaluation evalua
         var (low, high) = (LimitOf(clause.Limit.Low), LimitOf(clause.Limit.High));
         var worst = clause.Worst?.Deciding(NumberOf(low, clause.Worst), NumberOf(high, clause.Worst));
         var value = worst is null ? EntrySide(clause.Entry!) : WorstSide(clause.Worst!, worst);
-        var shown = new Requirement(Label(clause.Label), clause.Label, clause.Entry, Text(value.Value), worst?.At is { Length: > 0 } at ? at : null, Asked(clause.Limit, low, high, true), clause.Limit.Names, null, RequirementState.CannotTell, null) { Worst = worst, Asked = Asked(clause.Limit, low, high, false) };
+        var shown = new Requirement(Label(clause.Label), clause.Label, clause.Entry, Text(value.Value), worst?.At is { Length: > 0 } at ? at : null, Asked(clause.Limit, low, high, true), clause.Limit.Names, null, RequirementState.CannotTell, null) { Worst = worst, Asked = Asked(clause.Limit, low, high, false), Lowest = low?.Known, Highest = high?.Known };
         if (content.Unasked.TryGetValue(clause.Label, out var lost))
             return shown with { Value = Dash, State = RequirementState.CannotTell, Reason = lost.Reason };
         foreach (var side in new[] { value, low, high }.OfType<Side>().OrderBy(s => s.State == RequirementState.CannotTell ? 0 : 1))
@@ -156,5 +156,8 @@ internal sealed partial class Judgement(RecordContent content, Evaluation evalua
     private sealed record Side(QuantityKind? Kind, object? Value, RequirementState? State, string? Reason)
     {
         public double Number => KeptValue.Number(Kind!, Value!);
+
+        // Of the inputs in force; what an earlier one gave is no limit any more.
+        public object? Known => State is null ? Value : null;
     }
 }

@@ -26,6 +26,12 @@ public sealed record Requirement(
     /// <summary>What is asked, without the name of the limit: "at most 125 °C".</summary>
     public string Asked { get; init; } = Limit;
 
+    /// <summary>The lower limit's value; null where none is asked or nobody can tell it.</summary>
+    public object? Lowest { get; init; }
+
+    /// <summary>The upper limit's value; null where none is asked or nobody can tell it.</summary>
+    public object? Highest { get; init; }
+
     /// <summary>What was found over conditions: where, how, and what each condition has to do with it; null where an entry is judged.</summary>
     public WorstCase? Worst { get; init; }
 

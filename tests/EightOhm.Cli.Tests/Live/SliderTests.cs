@@ -1,0 +1,103 @@
+using EightOhm.Cli.Live.Inputs;
+using EightOhm.Quantities;
+using EightOhm.Record;
+using UnitsNet;
+
+namespace EightOhm.Cli.Tests.Live;
+
+/// <summary>Where a slider ends: at what is asked of the input itself, and never short of the value in force.</summary>
+public sealed class SliderTests : IDisposable
+{
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("eightohm-slider-");
+
+    public void Dispose() => folder.Delete(recursive: true);
+
+    [Fact]
+    public void It_ends_at_the_least_that_is_asked_three_digits_up()
+    {
+        var record = Record();
+        record.Choose("SR", ElectricPotentialChangeRate.FromVoltsPerMicroseconds(40), "slew rate");
+        record.Require("slew rate, {k} times the need", "SR").AtLeast((double k, ElectricPotentialChangeRate need) => k * need);
+
+        // Three times 5.0265 V/µs is 15.0796 V/µs; half a decade below 40 V/µs is 12.6 V/µs.
+        var slider = Assert.IsType<SliderOfRange>(Of(record, "SR"));
+        Assert.Equal("15.1 V/µs", slider.At(0));
+        Assert.Equal(40e6 * Math.Sqrt(10), slider.Most, 1);
+    }
+
+    [Fact]
+    public void A_least_far_below_leaves_the_half_decade()
+    {
+        var record = Record();
+        record.Choose("SR", ElectricPotentialChangeRate.FromVoltsPerMicroseconds(400), "slew rate");
+        record.Require("slew rate", "SR").AtLeast("need");
+        Assert.Equal(400e6 / Math.Sqrt(10), Assert.IsType<SliderOfRange>(Of(record, "SR")).Least, 1);
+    }
+
+    [Fact]
+    public void Preferred_values_end_inside_what_is_asked()
+    {
+        var record = Record();
+        record.Choose("R_x", 4.7.kOhm, "a resistor");
+        record.Assume("R_hi", 9.5.kOhm, "no more than this");
+        record.Require("not too large", "R_x").AtMost("R_hi");
+        var values = Assert.IsType<SliderOfValues>(Of(record, "R_x")).Values;
+        Assert.Equal("9.1 kΩ", values[^1]);
+        Assert.Equal("1.5 kΩ", values[0]);
+    }
+
+    [Fact]
+    public void A_count_begins_at_the_least_that_is_asked()
+    {
+        var record = Record();
+        record.Choose("n", 5, "pairs");
+        record.Assume("n_need", 3, "pairs needed");
+        record.Require("pairs", "n").AtLeast("n_need");
+        Assert.Equal(["3", "4", "5", "6", "7", "8", "9", "10"], Assert.IsType<SliderOfValues>(Of(record, "n")).Values);
+    }
+
+    [Fact]
+    public void From_a_value_outside_the_way_back_is_on_the_slider()
+    {
+        var record = Record();
+        record.Choose("SR", ElectricPotentialChangeRate.FromVoltsPerMicroseconds(1), "slew rate");
+        record.Require("slew rate", "SR").AtLeast("need");
+        var slider = Assert.IsType<SliderOfRange>(Of(record, "SR"));
+        Assert.True(slider.Least < 1e6 && slider.Most > 5.0265e6, $"{slider.Least} to {slider.Most}");
+    }
+
+    [Fact]
+    public void What_nobody_can_tell_ends_nothing()
+    {
+        var record = Record();
+        record.Choose("SR", ElectricPotentialChangeRate.FromVoltsPerMicroseconds(40), "slew rate");
+        record.Require("slew rate", "SR").AtLeast("not_there");
+        Assert.Equal(40e6 / Math.Sqrt(10), Assert.IsType<SliderOfRange>(Of(record, "SR")).Least, 1);
+    }
+
+    [Fact]
+    public void The_ends_are_those_of_the_saved_record()
+    {
+        var record = Record();
+        record.Choose("SR", ElectricPotentialChangeRate.FromVoltsPerMicroseconds(40), "slew rate");
+        record.Require("slew rate", "SR").AtLeast((double k, ElectricPotentialChangeRate need) => k * need);
+        var saved = DesignRecord.Load(Path.Combine(folder.FullName, "record.json"));
+        record.Set("k", "5");
+        Assert.Equal("15.1 V/µs", Of(record, "SR", saved)!.At(0));
+    }
+
+    private DesignRecord Record()
+    {
+        var record = DesignRecord.Open(Path.Combine(folder.FullName, "record.json"));
+        record.Assume("k", 3.0, "times the need");
+        // 2π · 20 kHz · 40 V.
+        record.Assume("need", ElectricPotentialChangeRate.FromVoltsPerMicroseconds(5.026548), "the need");
+        return record;
+    }
+
+    private Slider? Of(DesignRecord record, string name, DesignRecord? saved = null)
+    {
+        var (now, before) = (record.Entries.First(e => e.Name == name), (saved ?? record).Entries.First(e => e.Name == name));
+        return new Sliders(new CardFiles(folder.FullName)).Of(now, before, SliderEnds.AllOf(saved ?? record).GetValueOrDefault(name));
+    }
+}

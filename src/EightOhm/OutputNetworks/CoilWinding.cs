@@ -22,7 +22,7 @@ public sealed record CoilWinding
         Turns = Guard.Between(turns, 1, MostTurns);
         Former = Guard.Positive(former);
         Wire = Guard.Positive(wire);
-        Pitch = Guard.Positive(pitch ?? 1.05 * wire, nameof(pitch));
+        Pitch = PitchOf(pitch, wire);
         Guard.NotNegative(Pitch - Wire, "pitch − wire", "The turns would overlap.");
         Leads = Guard.NotNegative(leads ?? Length.FromMillimeters(60), nameof(leads));
         Inductance = AirCoil.Inductance(Turns, MeanDiameter, WindingLength);
@@ -86,7 +86,7 @@ public sealed record CoilWinding
         Guard.Positive(L);
         Guard.Positive(former);
         Guard.Positive(wire);
-        var apart = Guard.Positive(pitch ?? 1.05 * wire, nameof(pitch));
+        var apart = PitchOf(pitch, wire);
         // So many turns at least that the winding is as long as the formula wants it.
         var first = Math.Ceiling(0.4 * (former + apart).Meters / apart.Meters * (1 + 1e-12));
         for (var n = (int)Math.Clamp(first, 1, MostTurns + 1.0); n <= MostTurns; n++)
@@ -94,4 +94,7 @@ public sealed record CoilWinding
                 return coil;
         throw new InvalidOperationException($"Not even {MostTurns} turns on {QuantityFormat.Short(former)} have {QuantityFormat.Short(L)}. Wind it on a larger former.");
     }
+
+    // Enamelled wire lies so far apart when it is wound by hand.
+    private static Length PitchOf(Length? pitch, Length wire) => Guard.Positive(pitch ?? 1.05 * wire, nameof(pitch));
 }

@@ -51,6 +51,18 @@ public class OutputNetworkTests
     }
 
     [Fact]
+    public void The_least_winding_is_just_as_long_as_the_formula_wants_it()
+    {
+        // Wheeler's formula holds from 0.4 of the mean diameter on; here the pitch is 1.05 mm, the mean diameter the former and that.
+        for (var former = 4.0; former < 60; former += 0.1)
+        {
+            var turns = CoilWinding.For(1.nH, former.mm, 1.mm).Turns;
+            Assert.True(turns * 1.05 >= 0.4 * (former + 1.05) * (1 - 1e-9), $"{turns} turns on {former} mm");
+            Assert.True((turns - 1) * 1.05 < 0.4 * (former + 1.05) * (1 + 1e-9), $"{turns} turns on {former} mm");
+        }
+    }
+
+    [Fact]
     public void A_winding_has_the_fewest_turns_that_do()
     {
         var coil = CoilWinding.For(1.uH, 10.mm, 1.25.mm);

@@ -14,17 +14,35 @@ internal static class InputText
         var value => Of(value, entry.Kind!),
     };
 
-    /// <summary>Of a value: as it is shown where that says all of it, else to the last digit.</summary>
+    /// <summary>Of a value: as it is shown where that says all of it, a gain that was given in decibels in those, else to the last digit.</summary>
     public static string Of(object value, QuantityKind kind)
     {
         var shown = QuantityFormat.Short(value);
+        return Says(shown, kind, 0, kind.ToSi(value)) ? shown : InDecibels(kind, kind.ToSi(value)) ?? QuantityText.Exact(value);
+    }
+
+    /// <summary>Whether a value is a gain that is told in decibels.</summary>
+    public static bool IsInDecibels(QuantityKind kind, double si) => InDecibels(kind, si) is { } text && Of(kind.FromSi(si), kind) == text;
+
+    // With two places at most; null where that does not say all of it.
+    private static string? InDecibels(QuantityKind kind, double si)
+    {
+        if (kind.Style != FormatStyle.Gain || !(si > 0))
+            return null;
+        var text = FormattableString.Invariant($"{20 * Math.Log10(si):0.##} dB");
+        // The last digits are the logarithm's.
+        return Says(text, kind, 1e-12, si) ? text : null;
+    }
+
+    private static bool Says(string text, QuantityKind kind, double tolerance, double si)
+    {
         try
         {
-            return kind.ToSi(QuantityText.Parse(shown, kind)).Equals(kind.ToSi(value)) ? shown : QuantityText.Exact(value);
+            return kind.ToSi(QuantityText.Parse(text, kind)) is var read && (read.Equals(si) || Math.Abs(read - si) <= tolerance * Math.Abs(si));
         }
         catch (Exception e) when (e is FormatException or ArgumentException or OverflowException)
         {
-            return QuantityText.Exact(value);
+            return false;
         }
     }
 }

@@ -41,8 +41,8 @@ internal sealed record SliderOfRange(QuantityKind Kind, double Least, double Mos
     public override JsonObject ToJson() => new()
     {
         ["log"] = InRatios,
-        ["least"] = Text(Least),
-        ["most"] = Text(Most),
+        ["least"] = At(0),
+        ["most"] = At(1),
         ["steps"] = Steps,
         ["at"] = Math.Clamp(InRatios ? Math.Log(Now / Least) / Math.Log(Most / Least) : (Now - Least) / (Most - Least), 0, 1),
     };
@@ -52,13 +52,19 @@ internal sealed record SliderOfRange(QuantityKind Kind, double Least, double Mos
         var place = Math.Clamp(fraction, 0, 1);
         return Text(place switch
         {
-            0 => Least,
-            1 => Most,
+            0 => InDecibels ? Decibels(Least, Math.Ceiling) : Least,
+            1 => InDecibels ? Decibels(Most, Math.Floor) : Most,
+            _ when InDecibels => Decibels(Least * Math.Pow(Most / Least, place), Math.Round),
             _ => Round(InRatios ? Least * Math.Pow(Most / Least, place) : Least + ((Most - Least) * place)),
         });
     }
 
+    // A promise in decibels is moved in tenths of one.
+    private bool InDecibels => InRatios && InputText.IsInDecibels(Kind, Now);
+
     private string Text(double value) => InputText.Of(Kind.FromSi(value), Kind);
+
+    private static double Decibels(double value, Func<double, double> round) => Gain.FromDecibels(round(200 * Math.Log10(value)) / 10).Ratio;
 
     // Three digits of the larger end on a straight scale: the way from −40 °C to 60 °C has whole kelvins.
     private double Round(double value)

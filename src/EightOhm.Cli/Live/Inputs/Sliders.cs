@@ -51,10 +51,10 @@ internal sealed class Sliders(CardFiles cards)
         if (saved == 0)
             return null;
         if (saved < 0)
-            return Straight(saved * HalfDecade, saved / HalfDecade);
+            return Straight(Said(saved * HalfDecade), Said(saved / HalfDecade));
         if (now <= 0)
-            return Straight(0, saved * HalfDecade);
-        var (low, high) = asked.Within(saved / HalfDecade, saved * HalfDecade, saved);
+            return Straight(0, Said(saved * HalfDecade));
+        var (low, high) = InputText.IsInDecibels(kind, saved) ? asked.Within(saved / HalfDecade, saved * HalfDecade, saved) : asked.Within(Said(saved / HalfDecade), Said(saved * HalfDecade), saved);
         return Series(role, kind, saved, low, high) is { Count: > 1 } values
             ? OfSeries(kind, values, now)
             : Range(kind, low, high, low > 0, now);
@@ -65,6 +65,9 @@ internal sealed class Sliders(CardFiles cards)
             return Range(kind, from, to, false, now);
         }
     }
+
+    // As an end is said.
+    private static double Said(double end) => double.Parse(end.ToString("G3", System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture);
 
     // What was typed may lie beyond: the slider shows it all the same.
     private static SliderOfRange Range(QuantityKind kind, double least, double most, bool inRatios, double now) =>

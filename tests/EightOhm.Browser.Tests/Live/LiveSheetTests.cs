@@ -35,6 +35,8 @@ public sealed class LiveSheetTests(ChromiumFixture chromium, FewChapters few) : 
             }
         }
 
+        // What a student has solved so far stands with the chapters: nothing yet.
+        Assert.Matches("^Exercises: 0 of [1-9][0-9]* solved$", await page.Page.Locator("p.progress").InnerTextAsync());
         Expect.Nothing(page.Complaints);
     }
 

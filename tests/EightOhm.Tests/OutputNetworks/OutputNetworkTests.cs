@@ -21,6 +21,18 @@ public class OutputNetworkTests
     }
 
     [Fact]
+    public void A_peak_is_over_what_the_wire_of_the_coil_leaves_at_low_frequencies()
+    {
+        // Without the resistor across it, the coil with its wire before a load and a capacitor is of the second order:
+        // 1/(1 + R_c/R + s·(L/R + R_c·C) + s²·L·C), whose peak over its own value at 0 Hz is 1/(2ζ√(1 − ζ²)).
+        double wire = 2, load = 8, l = 2e-6, c = 100e-9;
+        var bare = new OutputNetwork { Inductance = 2.uH, CoilResistance = 2.Ohm, DampingResistor = 1e9.Ohm };
+        var zeta = ((l / load) + (wire * c)) / (2 * Math.Sqrt((1 + (wire / load)) * l * c));
+        var peak = bare.WithCapacitors(load.Ohm, [100.nF]).Loads[0].Peak!.Value;
+        Assert.Equal(1 / (2 * zeta * Math.Sqrt(1 - (zeta * zeta))), peak.Ratio, 1e-6);
+    }
+
+    [Fact]
     public void The_worst_capacitor_is_named()
     {
         ElectricCapacitance[] sizes = [1.nF, 100.nF, 220.nF, 1.uF, 2.2.uF];

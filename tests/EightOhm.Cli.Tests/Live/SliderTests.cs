@@ -72,9 +72,11 @@ public sealed class SliderTests : IDisposable
         var record = Record();
         record.Target("SNR_min", 112.dB, "signal to noise");
         record.Target("A", Gain.FromRatio(20), "a gain");
+        record.Target("m_lvl", Gain.FromDecibels(-0.1), "a level");
         var slider = Assert.IsType<SliderOfRange>(Of(record, "SNR_min"));
         Assert.Equal("112 dB", InputText.Of(record.Entries.First(e => e.Name == "SNR_min")));
         Assert.Equal(["102 dB", "112 dB", "113.3 dB", "122 dB"], new[] { 0, 0.5, 0.567, 1 }.Select(slider.At));
+        Assert.Equal("−0.1 dB", InputText.Of(record.Entries.First(e => e.Name == "m_lvl")));
         // Twenty times stays twenty times, which is 26.0206 dB.
         Assert.Equal("20", InputText.Of(record.Entries.First(e => e.Name == "A")));
         Assert.Equal("20.2", Of(record, "A")!.At(0.504));

@@ -29,7 +29,7 @@ internal static class InputText
     {
         if (kind.Style != FormatStyle.Gain || !(si > 0))
             return null;
-        var text = FormattableString.Invariant($"{20 * Math.Log10(si):0.##} dB");
+        var text = FormattableString.Invariant($"{20 * Math.Log10(si):0.##} dB").Replace('-', '−');
         // The last digits are the logarithm's.
         return Says(text, kind, 1e-12, si) ? text : null;
     }

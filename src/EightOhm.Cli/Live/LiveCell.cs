@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using EightOhm.Cells;
 using EightOhm.Cli.Ends;
 using EightOhm.Cli.Notebooks;
+using EightOhm.Cli.WhatIf;
 
 namespace EightOhm.Cli.Live;
 
@@ -35,7 +36,7 @@ internal sealed class LiveCell(string id, JsonObject json)
     public bool IsCurrent { get; set; }
 
     /// <summary>What it found in the records when its outputs were made: where it finds the same again, they are still right. Null where nobody knows.</summary>
-    public string? Found { get; set; }
+    public FoundWords? Found { get; set; }
 
     /// <summary>Whether it was ever calculated.</summary>
     public bool WasCalculated { get; set; } = json["execution_count"] is JsonValue || json["outputs"] is JsonArray { Count: > 0 };

@@ -10,6 +10,8 @@ internal sealed partial class Workbench
     {
         private readonly Dictionary<LiveFolder, (List<ChapterView> Views, FolderReads Reads)> reads = [];
         private readonly Dictionary<LiveFolder, RecordState> records = [];
+        // The first look after inputs moved: a record takes longer to read than most cells to run, and what rules make of inputs stays as it is while cells are calculated.
+        private readonly Dictionary<LiveFolder, RecordState> settled = [];
 
         // Before inputs move: what the cells found whose outputs are right now. Those that were not calculated since an earlier move keep what they found then.
         private void Remember(LiveFolder folder)
@@ -31,20 +33,29 @@ internal sealed partial class Workbench
         }
 
         // Within the gate. Null where nobody can tell.
-        private string? Find(LiveFolder folder, ChapterView view, int at)
-        {
-            if (!reads.TryGetValue(folder, out var known))
-                return null;
-            var notebook = known.Views.IndexOf(view);
-            if (notebook < 0)
-                return null;
-            if (!records.TryGetValue(folder, out var state))
-                records[folder] = state = new RecordState(folder.Copy.Records);
-            return known.Reads.Of(notebook, at, state);
-        }
+        private FoundWords? Find(LiveFolder folder, ChapterView view, int at) =>
+            PlaceOf(folder, view) is var (known, notebook) ? known.Of(notebook, at, Records(folder)) : null;
 
         // Within the gate. Whether a cell finds in the records what its outputs and variables were made with.
-        private bool FindsTheSame(LiveFolder folder, ChapterView view, int at) => view.Cells[at].Found is { } found && Find(folder, view, at) == found;
+        private bool FindsTheSame(LiveFolder folder, ChapterView view, int at)
+        {
+            if (view.Cells[at].Found is not { } found || PlaceOf(folder, view) is not var (known, notebook))
+                return false;
+            if (!settled.TryGetValue(folder, out var begun))
+                settled[folder] = begun = Records(folder);
+            return known.SettledOf(notebook, at, begun) == found.Settled && known.Of(notebook, at, Records(folder)) == found;
+        }
+
+        private (FolderReads Reads, int Notebook)? PlaceOf(LiveFolder folder, ChapterView view) =>
+            reads.TryGetValue(folder, out var known) && known.Views.IndexOf(view) is >= 0 and var notebook ? (known.Reads, notebook) : null;
+
+        // Within the gate.
+        private RecordState Records(LiveFolder folder)
+        {
+            if (!records.TryGetValue(folder, out var state))
+                records[folder] = state = new RecordState(folder.Copy.Records);
+            return state;
+        }
 
         // Whether a cell that waits because something moved, and not because it was asked for, is right as it is.
         private bool IsRight(LiveFolder folder, LiveChapter chapter, LiveCell cell)
@@ -71,5 +82,12 @@ internal sealed partial class Workbench
 
         // Within the gate. The cells' process may have written the records.
         private void Forget(LiveFolder folder) => records.Remove(folder);
+
+        // Within the gate. Inputs have moved.
+        private void ForgetInputs(LiveFolder folder)
+        {
+            Forget(folder);
+            settled.Remove(folder);
+        }
     }
 }

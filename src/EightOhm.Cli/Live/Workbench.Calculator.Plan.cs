@@ -26,7 +26,7 @@ internal sealed partial class Workbench
             HashSet<EntryName> entries;
             lock (bench.gate)
             {
-                Forget(folder);
+                ForgetInputs(folder);
                 folder.Moves.RemoveAll(moves.Contains);
                 folder.Look();
                 entries = [.. folder.Records.SelectMany(r => RerunPlanner.After(r, moves.Where(m => m.Record == LiveFolder.FileOf(r)).Select(m => m.Name)))];

@@ -179,7 +179,7 @@ internal sealed partial class Workbench
 
             foreach (var chapter in folder.Chapters)
                 Forget(chapter);
-            Forget(folder);
+            ForgetInputs(folder);
             reads.Remove(folder);
             isPlanOld = true;
             _ = process?.DisposeAsync().AsTask();

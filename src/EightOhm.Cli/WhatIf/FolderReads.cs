@@ -43,10 +43,13 @@ internal sealed class FolderReads
     /// <param name="notebook">The place of its notebook.</param>
     /// <param name="cell">Its place in the graph.</param>
     /// <param name="records">The records as they stand.</param>
-    /// <returns>The same text for the same findings; null where nobody can tell.</returns>
-    public string? Of(int notebook, int cell, RecordState records) =>
+    /// <returns>The same words for the same findings; null where nobody can tell.</returns>
+    public FoundWords? Of(int notebook, int cell, RecordState records) =>
         unknown.Contains((notebook, cell)) ? null : records.Of(Found(notebooks[notebook].Cells[cell]));
 
+    /// <summary>The same of what no calculation moves.</summary>
+    public string SettledOf(int notebook, int cell, RecordState records) => records.SettledOf(Found(notebooks[notebook].Cells[cell]));
+
     // What it writes, too: an entry that the record calls stale is to be written anew.
-    private static IEnumerable<EntryName> Found(CellReading reading) => reading.Reads.Concat(reading.Writes.Select(w => w.Entry)).Distinct();
+    private static List<EntryName> Found(CellReading reading) => [.. reading.Reads.Concat(reading.Writes.Select(w => w.Entry)).Distinct()];
 }

@@ -5,6 +5,11 @@ using EightOhm.Record;
 
 namespace EightOhm.Cli.WhatIf;
 
+/// <summary>What a cell found in the records, so that it can be told from anything else that it could find.</summary>
+/// <param name="All">All of it.</param>
+/// <param name="Settled">What of it no calculation moves: inputs, and what rules make of those.</param>
+internal sealed record FoundWords(string All, string Settled);
+
 /// <summary>What the records of a folder say at one moment, for telling whether a cell would find anything else than before.</summary>
 /// <param name="records">The records as they stand; they must not be changed while this is asked.</param>
 internal sealed class RecordState(IReadOnlyList<DesignRecord> records)
@@ -16,7 +21,14 @@ internal sealed class RecordState(IReadOnlyList<DesignRecord> records)
     /// <summary>Tells what some entries and requirements say from anything else that they could say: values to the last bit, how they stand and why, and what a rule took.</summary>
     /// <param name="reads">The entries and requirements.</param>
     /// <returns>Null where one of them is not found here: then nobody can tell.</returns>
-    public string? Of(IEnumerable<EntryName> reads)
+    public FoundWords? Of(IReadOnlyCollection<EntryName> reads) => Words(reads) is { } all ? new(all, SettledOf(reads)) : null;
+
+    /// <summary>The same of what no calculation moves.</summary>
+    /// <param name="reads">The entries and requirements.</param>
+    public string SettledOf(IEnumerable<EntryName> reads) =>
+        Words(reads.Where(read => !read.IsEvery && !read.IsRequirement && all.Where((said, i) => IsOf(read, records[i]) && said.Value.IsSettled(read.Name)).Any()))!;
+
+    private string? Words(IEnumerable<EntryName> reads)
     {
         var words = new List<string>();
         foreach (var read in reads.OrderBy(r => r.Record, StringComparer.Ordinal).ThenBy(r => r.Name, StringComparer.Ordinal).ThenBy(r => r.IsRequirement))
@@ -38,6 +50,7 @@ internal sealed class RecordState(IReadOnlyList<DesignRecord> records)
     {
         private readonly Dictionary<string, Entry> entries;
         private readonly ILookup<string, Requirement> requirements;
+        private readonly Dictionary<string, bool> settled = new(StringComparer.Ordinal);
         private readonly Dictionary<string, string> words = new(StringComparer.Ordinal);
         private readonly Lazy<string> whole;
 
@@ -49,6 +62,20 @@ internal sealed class RecordState(IReadOnlyList<DesignRecord> records)
             requirements = asked.SelectMany(r => RerunPlanner.NamesOf(r).Select(name => (Name: name, Requirement: r)))
                 .ToLookup(r => r.Name, r => r.Requirement, StringComparer.Ordinal);
             whole = new(() => Fingerprint.Of([record.Name, .. entries.Keys.Select(Of), .. asked.Select(Of)], Digits));
+        }
+
+        public bool IsSettled(string name)
+        {
+            if (settled.TryGetValue(name, out var known))
+                return known;
+            // A circle, which is refused, would not be.
+            settled[name] = false;
+            return settled[name] = entries.TryGetValue(name, out var e) && e.Role switch
+            {
+                EntryRole.Target or EntryRole.Choice or EntryRole.Assumption or EntryRole.Part => true,
+                EntryRole.Derived => e.From.All(IsSettled),
+                _ => false,
+            };
         }
 
         public string? Of(EntryName name) =>

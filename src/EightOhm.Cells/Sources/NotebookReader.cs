@@ -39,11 +39,7 @@ public sealed class NotebookReader
     internal CellReading Read(string code, bool hasCompiled)
     {
         ArgumentNullException.ThrowIfNull(code);
-        return Read(code, CellChain.Parse(code), hasCompiled);
-    }
-
-    internal CellReading Read(string code, SyntaxTree tree, bool hasCompiled = false)
-    {
+        var tree = CellChain.Parse(code);
         if (CellChain.IsForeign(code))
             return new(-1, "it has lines for another kernel", tree.GetRoot());
         var last = _chain.Last;

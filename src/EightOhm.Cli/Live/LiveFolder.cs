@@ -10,6 +10,7 @@ namespace EightOhm.Cli.Live;
 internal sealed class LiveFolder
 {
     private readonly List<(DesignRecord Record, IDisposable Batch)> records = [];
+    private Dictionary<string, KeptInputs> keptInputs = [];
 
     public LiveFolder(RecordCopy copy)
     {
@@ -34,7 +35,15 @@ internal sealed class LiveFolder
     public ICellProcess? Process { get; set; }
 
     /// <summary>The records as they are saved.</summary>
-    public IReadOnlyList<DesignRecord> Kept { get; private set; }
+    public IReadOnlyList<DesignRecord> Kept
+    {
+        get;
+        private set
+        {
+            field = value;
+            keptInputs = value.ToDictionary(FileOf, r => new KeptInputs(r), StringComparer.Ordinal);
+        }
+    }
 
     /// <summary>The records as they stand, in memory: what is set in them answers at once and is written nowhere.</summary>
     public IReadOnlyList<DesignRecord> Records => [.. records.Select(r => r.Record)];
@@ -47,6 +56,9 @@ internal sealed class LiveFolder
 
     /// <summary>A record as it is saved; null where it never was.</summary>
     public DesignRecord? KeptOf(DesignRecord record) => Kept.FirstOrDefault(k => FileOf(k) == FileOf(record));
+
+    /// <summary>The inputs of a record as they are saved; none where it never was.</summary>
+    public KeptInputs KeptInputsOf(DesignRecord record) => keptInputs.GetValueOrDefault(FileOf(record)) ?? new KeptInputs(null);
 
     /// <summary>Takes up the records as the cells have left them.</summary>
     public void Look()

@@ -99,8 +99,7 @@ internal sealed partial class Workbench
         if (fraction is not { } place || !double.IsFinite(place))
             throw new LiveRefusal($"{name}: give a value with its unit, such as \"120 W\".");
         var now = record.Entries.FirstOrDefault(e => e.Name == name);
-        var kept = folder.KeptOf(record);
-        var slider = now is null ? null : folder.Sliders.Of(now, kept?.Entries.FirstOrDefault(e => e.Name == name), SliderEnds.AllOf(kept).GetValueOrDefault(name));
+        var slider = now is null ? null : folder.Sliders.Of(now, folder.KeptInputsOf(record));
         return slider?.At(place) ?? throw new LiveRefusal($"{name} has no slider: type its value.");
     }
 

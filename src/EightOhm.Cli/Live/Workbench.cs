@@ -236,7 +236,7 @@ internal sealed partial class Workbench : IAsyncDisposable
     private JsonObject InputsOf() => new()
     {
         ["type"] = "inputs",
-        ["designs"] = new JsonArray([.. folders.SelectMany(f => f.Records.Select(r => InputsNews.Of(r, f.KeptOf(r), f.Sliders, made)))]),
+        ["designs"] = new JsonArray([.. folders.SelectMany(f => f.Records.Select(r => InputsNews.Of(r, f.KeptInputsOf(r), f.Sliders, made)))]),
     };
 
     private static HashSet<string> KeepsOf(LiveFolder folder, DesignRecord record) =>

@@ -36,7 +36,7 @@ internal sealed class FolderReads
         }
 
         IEnumerable<(int, int)> WritersOf(EntryName name) => writers[(name.Name, name.IsRequirement)]
-            .Where(w => w.Record.Length == 0 || name.Record.Length == 0 || Path.GetFileName(w.Record) == Path.GetFileName(name.Record)).Select(w => w.Place);
+            .Where(w => RecordState.MayBeOne(w.Record, name.Record)).Select(w => w.Place);
     }
 
     /// <summary>What a cell finds in the records.</summary>

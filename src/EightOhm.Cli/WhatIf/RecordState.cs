@@ -26,7 +26,7 @@ internal sealed class RecordState(IReadOnlyList<DesignRecord> records)
     /// <summary>The same of what no calculation moves.</summary>
     /// <param name="reads">The entries and requirements.</param>
     public string SettledOf(IEnumerable<EntryName> reads) =>
-        Words(reads.Where(read => !read.IsEvery && !read.IsRequirement && all.Where((said, i) => IsOf(read, records[i]) && said.Value.IsSettled(read.Name)).Any()))!;
+        Words(reads.Where(read => !read.IsEvery && !read.IsRequirement && all.Index().Any(one => IsOf(read, records[one.Index]) && one.Item.Value.IsSettled(read.Name))))!;
 
     private string? Words(IEnumerable<EntryName> reads)
     {
@@ -43,8 +43,10 @@ internal sealed class RecordState(IReadOnlyList<DesignRecord> records)
         return Fingerprint.Of(words, Digits);
     }
 
-    /// <summary>Whether a name is of a record, as cells name it.</summary>
-    private static bool IsOf(EntryName name, DesignRecord record) => name.Record.Length == 0 || Path.GetFileName(name.Record) == Path.GetFileName(record.Path);
+    /// <summary>Whether two records, as cells name them or by their paths, may be one: a name that is not known may be any's.</summary>
+    public static bool MayBeOne(string record, string other) => record.Length == 0 || other.Length == 0 || Path.GetFileName(record) == Path.GetFileName(other);
+
+    private static bool IsOf(EntryName name, DesignRecord record) => MayBeOne(name.Record, record.Path);
 
     private sealed class Said
     {

@@ -95,6 +95,6 @@ public sealed record CoilWinding
         throw new InvalidOperationException($"Not even {MostTurns} turns on {QuantityFormat.Short(former)} have {QuantityFormat.Short(L)}. Wind it on a larger former.");
     }
 
-    // Enamelled wire lies so far apart when it is wound by hand.
+    // Enamelled wire lies so far apart when it is wound by hand (common practice, no source).
     private static Length PitchOf(Length? pitch, Length wire) => Guard.Positive(pitch ?? 1.05 * wire, nameof(pitch));
 }

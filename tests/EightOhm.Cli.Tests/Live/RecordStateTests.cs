@@ -7,18 +7,14 @@ using UnitsNet;
 namespace EightOhm.Cli.Tests.Live;
 
 /// <summary>What a cell found in a record: all of it, and what of it no calculation moves.</summary>
-public sealed class RecordStateTests : IDisposable
+public class RecordStateTests
 {
-    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("eightohm-state-");
-
-    public void Dispose() => folder.Delete(recursive: true);
-
     [Fact]
     public void Inputs_and_what_rules_make_of_them_are_settled_and_what_a_cell_computed_is_not()
     {
         var record = Record(100.W, 20.V);
         var before = new RecordState([record]);
-        string Settled(RecordState state, string name) => state.SettledOf([new EntryName("record.json", name)]);
+        string Settled(RecordState state, string name) => state.SettledOf([new EntryName("", name)]);
         Assert.NotEqual(Settled(before, "nothing"), Settled(before, "P"));
         Assert.Equal(Settled(before, "nothing"), Settled(before, "V_c"));
         // A rule over what a cell computed waits for the cell.
@@ -34,17 +30,17 @@ public sealed class RecordStateTests : IDisposable
     [Fact]
     public void All_of_it_holds_what_was_computed_too()
     {
-        EntryName[] reads = [new("record.json", "P"), new("record.json", "V_c")];
+        EntryName[] reads = [new("", "P"), new("", "V_c")];
         var one = new RecordState([Record(100.W, 20.V)]).Of(reads)!;
         var other = new RecordState([Record(100.W, 21.V)]).Of(reads)!;
         Assert.Equal(one.Settled, other.Settled);
         Assert.NotEqual(one.All, other.All);
-        Assert.Null(new RecordState([Record(100.W, 20.V)]).Of([new("record.json", "nothing")]));
+        Assert.Null(new RecordState([Record(100.W, 20.V)]).Of([new("", "nothing")]));
     }
 
-    private DesignRecord Record(Power power, ElectricPotential computed)
+    private static DesignRecord Record(Power power, ElectricPotential computed)
     {
-        var record = DesignRecord.Open(Path.Combine(folder.FullName, "record.json"));
+        var record = DesignRecord.Scratch();
         record.Target("P", power, "rated power");
         record.Target("R_L", 8.Ohm, "rated load");
         record.Derive("V_pk", (Power P, ElectricResistance R_L) => Maths.Sqrt(2 * P * R_L));

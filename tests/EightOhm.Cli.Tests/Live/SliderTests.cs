@@ -6,18 +6,12 @@ using UnitsNet;
 namespace EightOhm.Cli.Tests.Live;
 
 /// <summary>Where a slider ends: at what is asked of the input itself, and never short of the value in force.</summary>
-public sealed class SliderTests : IDisposable
+public class SliderTests
 {
-    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("eightohm-slider-");
-
-    public void Dispose() => folder.Delete(recursive: true);
-
     [Fact]
     public void It_ends_at_the_least_that_is_asked_three_digits_up()
     {
-        var record = Record();
-        record.Choose("SR", ElectricPotentialChangeRate.FromVoltsPerMicroseconds(40), "slew rate");
-        record.Require("slew rate, {k} times the need", "SR").AtLeast((double k, ElectricPotentialChangeRate need) => k * need);
+        var record = WithSlew();
 
         // Three times 5.0265 V/µs is 15.0796 V/µs; half a decade below 40 V/µs is 12.6 V/µs.
         var slider = Assert.IsType<SliderOfRange>(Of(record, "SR"));
@@ -94,26 +88,31 @@ public sealed class SliderTests : IDisposable
     [Fact]
     public void The_ends_are_those_of_the_saved_record()
     {
-        var record = Record();
-        record.Choose("SR", ElectricPotentialChangeRate.FromVoltsPerMicroseconds(40), "slew rate");
-        record.Require("slew rate", "SR").AtLeast((double k, ElectricPotentialChangeRate need) => k * need);
-        var saved = DesignRecord.Load(Path.Combine(folder.FullName, "record.json"));
+        DesignRecord record = WithSlew(), saved = WithSlew();
         record.Set("k", "5");
         Assert.Equal("15.1 V/µs", Of(record, "SR", saved)!.At(0));
+        // As it stands it would end at five times the need.
+        Assert.Equal("25.2 V/µs", Of(record, "SR")!.At(0));
     }
 
-    private DesignRecord Record()
+    private static DesignRecord WithSlew()
     {
-        var record = DesignRecord.Open(Path.Combine(folder.FullName, "record.json"));
+        var record = Record();
+        record.Choose("SR", ElectricPotentialChangeRate.FromVoltsPerMicroseconds(40), "slew rate");
+        record.Require("slew rate, {k} times the need", "SR").AtLeast((double k, ElectricPotentialChangeRate need) => k * need);
+        return record;
+    }
+
+    private static DesignRecord Record()
+    {
+        var record = DesignRecord.Scratch();
         record.Assume("k", 3.0, "times the need");
         // 2π · 20 kHz · 40 V.
         record.Assume("need", ElectricPotentialChangeRate.FromVoltsPerMicroseconds(5.026548), "the need");
         return record;
     }
 
-    private Slider? Of(DesignRecord record, string name, DesignRecord? saved = null)
-    {
-        var (now, before) = (record.Entries.First(e => e.Name == name), (saved ?? record).Entries.First(e => e.Name == name));
-        return new Sliders(new CardFiles(folder.FullName)).Of(now, before, SliderEnds.AllOf(saved ?? record).GetValueOrDefault(name));
-    }
+    // No part is asked about: there are no cards.
+    private static Slider? Of(DesignRecord record, string name, DesignRecord? saved = null) =>
+        new Sliders(new CardFiles("")).Of(record.Entries.First(e => e.Name == name), new KeptInputs(saved ?? record));
 }

@@ -22,14 +22,14 @@ internal static class InputText
     }
 
     /// <summary>Whether a value is a gain that is told in decibels.</summary>
-    public static bool IsInDecibels(QuantityKind kind, double si) => InDecibels(kind, si) is { } text && Of(kind.FromSi(si), kind) == text;
+    public static bool IsInDecibels(QuantityKind kind, double si) => kind.Style == FormatStyle.Gain && Of(kind.FromSi(si), kind).EndsWith(" dB", StringComparison.Ordinal);
 
     // With two places at most; null where that does not say all of it.
     private static string? InDecibels(QuantityKind kind, double si)
     {
         if (kind.Style != FormatStyle.Gain || !(si > 0))
             return null;
-        var text = FormattableString.Invariant($"{20 * Math.Log10(si):0.##} dB").Replace('-', '−');
+        var text = FormattableString.Invariant($"{Gain.FromRatio(si).Decibels:0.##} dB").Replace('-', '−');
         // The last digits are the logarithm's.
         return Says(text, kind, 1e-12, si) ? text : null;
     }

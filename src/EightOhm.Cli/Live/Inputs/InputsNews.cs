@@ -12,14 +12,12 @@ internal static class InputsNews
         [(EntryRole.Target, "Targets", "target"), (EntryRole.Choice, "Choices", "choice"), (EntryRole.Assumption, "Assumptions", "assumption"), (EntryRole.Part, "Parts", "part")];
 
     /// <param name="record">The record as it stands.</param>
-    /// <param name="kept">The record as it is saved.</param>
+    /// <param name="kept">The inputs as they are saved.</param>
     /// <param name="sliders">What gives the rows their sliders.</param>
     /// <param name="chapters">The chapters that make each entry.</param>
-    public static JsonObject Of(DesignRecord record, DesignRecord? kept, Sliders sliders, ILookup<string, string> chapters)
+    public static JsonObject Of(DesignRecord record, KeptInputs kept, Sliders sliders, ILookup<string, string> chapters)
     {
         var entries = record.Entries;
-        var saved = kept?.Entries.ToDictionary(e => e.Name, StringComparer.Ordinal) ?? [];
-        var ends = SliderEnds.AllOf(kept);
         var groups = Groups.Select(g => (g.Title, Rows: entries.Where(e => e.Role == g.Role).Select(e => Row(e, g.Word)).ToArray())).Where(g => g.Rows.Length > 0);
         return new JsonObject
         {
@@ -36,9 +34,9 @@ internal static class InputsNews
             ["unit"] = entry.Kind is { Spoken: { } spoken } ? spoken.Symbol : entry.Kind?.Symbol ?? "",
             ["role"] = word,
             ["moved"] = entry.State == EntryState.Set,
-            ["tried"] = saved.TryGetValue(entry.Name, out var was) && InputText.Of(was) != InputText.Of(entry),
+            ["tried"] = kept.EntryOf(entry.Name) is { } was && InputText.Of(was) != InputText.Of(entry),
             ["chapters"] = new JsonArray([.. chapters[entry.Name].Select(c => JsonValue.Create(c))]),
-            ["slider"] = sliders.Of(entry, saved.GetValueOrDefault(entry.Name), ends.GetValueOrDefault(entry.Name))?.ToJson(),
+            ["slider"] = sliders.Of(entry, kept)?.ToJson(),
         };
     }
 }

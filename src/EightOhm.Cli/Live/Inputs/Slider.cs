@@ -64,7 +64,7 @@ internal sealed record SliderOfRange(QuantityKind Kind, double Least, double Mos
 
     private string Text(double value) => InputText.Of(Kind.FromSi(value), Kind);
 
-    private static double Decibels(double value, Func<double, double> round) => Gain.FromDecibels(round(200 * Math.Log10(value)) / 10).Ratio;
+    private static double Decibels(double value, Func<double, double> round) => Gain.FromDecibels(round(10 * Gain.FromRatio(value).Decibels) / 10).Ratio;
 
     // Three digits of the larger end on a straight scale: the way from −40 °C to 60 °C has whole kelvins.
     private double Round(double value)

@@ -9,14 +9,14 @@ namespace EightOhm.Cli.Live.Inputs;
 /// <param name="Most">The most.</param>
 internal readonly record struct SliderEnds(double? Least, double? Most)
 {
-    // An end reads as a person would say it.
     private const int Digits = 3;
 
-    /// <summary>The ends of all inputs of which something is asked, by name.</summary>
-    /// <param name="record">The record as it is saved: an end does not run away under the hand.</param>
-    public static IReadOnlyDictionary<string, SliderEnds> AllOf(DesignRecord? record) =>
-        (record?.Compliance() ?? []).Where(r => r.Entry is not null).GroupBy(r => r.Entry!, StringComparer.Ordinal)
-            .ToDictionary(g => g.Key, g => new SliderEnds(Strictest(g.Select(r => r.Lowest), (a, b) => Math.Max(a, b)), Strictest(g.Select(r => r.Highest), (a, b) => Math.Min(a, b))), StringComparer.Ordinal);
+    /// <summary>The ends that requirements on one input set.</summary>
+    /// <param name="asked">The requirements.</param>
+    public static SliderEnds Of(IEnumerable<Requirement> asked) => new(Strictest(asked.Select(r => r.Lowest), Math.Max), Strictest(asked.Select(r => r.Highest), Math.Min));
+
+    /// <summary>An end as a person would say it: in three digits.</summary>
+    public static double Said(double end) => double.Parse(end.ToString(FormattableString.Invariant($"G{Digits}"), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     /// <summary>A range with these ends where they lie within it. A value outside what is asked stays on the slider, and so does the way back.</summary>
     /// <param name="low">The low end otherwise.</param>
@@ -40,7 +40,7 @@ internal readonly record struct SliderEnds(double? Least, double? Most)
         if (limit == 0)
             return 0;
         var step = Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(limit))) - Digits + 1);
-        var rounded = double.Parse((round(limit / step) * step).ToString(FormattableString.Invariant($"G{Digits}"), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        var rounded = Said(round(limit / step) * step);
         return (rounded - limit) * (rounded - saved) > 0 ? limit : rounded;
     }
 }

@@ -17,15 +17,18 @@ internal sealed class Sliders(CardFiles cards)
 
     /// <summary>The slider of an input; null where there is nothing to slide between.</summary>
     /// <param name="entry">The input as it stands.</param>
-    /// <param name="saved">The input as it is saved, from which the ends are: a slider does not run away under the hand.</param>
-    /// <param name="asked">What is asked of the input itself: the slider ends there.</param>
-    public Slider? Of(Entry entry, Entry? saved, SliderEnds asked) => entry.Value switch
+    /// <param name="kept">The inputs as they are saved, from which the ends are: a slider does not run away under the hand.</param>
+    public Slider? Of(Entry entry, KeptInputs kept)
     {
-        PartFile part => OfPart(part),
-        int count => OfCount(count, saved?.Value is int before ? before : count, asked),
-        { } value when entry.Kind is { } kind => OfQuantity(entry.Role, kind, kind.ToSi(value), saved?.Value is { } before && saved.Kind == kind ? kind.ToSi(before) : kind.ToSi(value), asked),
-        _ => null,
-    };
+        var (saved, asked) = (kept.EntryOf(entry.Name), kept.EndsOf(entry.Name));
+        return entry.Value switch
+        {
+            PartFile part => OfPart(part),
+            int count => OfCount(count, saved?.Value is int before ? before : count, asked),
+            { } value when entry.Kind is { } kind => OfQuantity(entry.Role, kind, kind.ToSi(value), saved?.Value is { } before && saved.Kind == kind ? kind.ToSi(before) : kind.ToSi(value), asked),
+            _ => null,
+        };
+    }
 
     private SliderOfValues? OfPart(PartFile part)
     {
@@ -51,10 +54,12 @@ internal sealed class Sliders(CardFiles cards)
         if (saved == 0)
             return null;
         if (saved < 0)
-            return Straight(Said(saved * HalfDecade), Said(saved / HalfDecade));
+            return Straight(SliderEnds.Said(saved * HalfDecade), SliderEnds.Said(saved / HalfDecade));
         if (now <= 0)
-            return Straight(0, Said(saved * HalfDecade));
-        var (low, high) = InputText.IsInDecibels(kind, saved) ? asked.Within(saved / HalfDecade, saved * HalfDecade, saved) : asked.Within(Said(saved / HalfDecade), Said(saved * HalfDecade), saved);
+            return Straight(0, SliderEnds.Said(saved * HalfDecade));
+        // Decibels are said by the slider itself.
+        Func<double, double> said = InputText.IsInDecibels(kind, saved) ? end => end : SliderEnds.Said;
+        var (low, high) = asked.Within(said(saved / HalfDecade), said(saved * HalfDecade), saved);
         return Series(role, kind, saved, low, high) is { Count: > 1 } values
             ? OfSeries(kind, values, now)
             : Range(kind, low, high, low > 0, now);
@@ -65,9 +70,6 @@ internal sealed class Sliders(CardFiles cards)
             return Range(kind, from, to, false, now);
         }
     }
-
-    // As an end is said.
-    private static double Said(double end) => double.Parse(end.ToString("G3", System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture);
 
     // What was typed may lie beyond: the slider shows it all the same.
     private static SliderOfRange Range(QuantityKind kind, double least, double most, bool inRatios, double now) =>

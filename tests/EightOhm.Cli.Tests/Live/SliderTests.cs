@@ -76,6 +76,19 @@ public class SliderTests
         Assert.Equal("20.2", Of(record, "A")!.At(0.504));
     }
 
+    [Theory]
+    [InlineData(16.6)]
+    [InlineData(30.2)]
+    [InlineData(0.00678)]
+    public void A_value_of_three_digits_reads_in_three_in_any_unit(double number)
+    {
+        var record = DesignRecord.Scratch();
+        record.Choose("SR", ElectricPotentialChangeRate.FromVoltsPerSeconds(number * 1e6), "slew rate");
+        record.Choose("I", ElectricCurrent.FromAmperes(number), "a current");
+        var digits = number.ToString("E2", System.Globalization.CultureInfo.InvariantCulture)[..4];
+        Assert.All(record.Entries, e => Assert.Equal(digits.Replace(".", "", StringComparison.Ordinal), new string([.. InputText.Of(e).Where(char.IsDigit)]).TrimStart('0')));
+    }
+
     [Fact]
     public void What_nobody_can_tell_ends_nothing()
     {

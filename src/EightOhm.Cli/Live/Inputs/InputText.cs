@@ -18,7 +18,8 @@ internal static class InputText
     public static string Of(object value, QuantityKind kind)
     {
         var shown = QuantityFormat.Short(value);
-        return Says(shown, kind, 0, kind.ToSi(value)) ? shown : InDecibels(kind, kind.ToSi(value)) ?? QuantityText.Exact(value);
+        // A number read in another unit may differ in its last bit.
+        return Says(shown, kind, 1e-15, kind.ToSi(value)) ? shown : InDecibels(kind, kind.ToSi(value)) ?? QuantityText.Exact(value);
     }
 
     /// <summary>Whether a value is a gain that is told in decibels.</summary>

@@ -70,7 +70,7 @@ public static class NotebookExtension
             using (RecordBatch.Open())
                 await next(command, context);
             if (failed.Seen)
-                live.Failed(reading);
+                live.Failed();
         });
     }
 

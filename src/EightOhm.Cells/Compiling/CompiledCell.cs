@@ -11,7 +11,7 @@ namespace EightOhm.Cells.Compiling;
 /// <param name="BringsEightOhm">Whether it asks for the package.</param>
 /// <param name="Notes">What is said above its outputs: formulas whose steps cannot be shown.</param>
 /// <param name="Files">Assemblies that it names by their files.</param>
-/// <param name="Writes">What it writes into a record and where that comes from; null where it could not be followed.</param>
+/// <param name="Writes">What it writes into a record and where that comes from; null where it could not be followed, or where no cell has named a record yet.</param>
 /// <param name="Faults">Why it did not compile; empty when it did.</param>
 public sealed record CompiledCell(
     string Key,

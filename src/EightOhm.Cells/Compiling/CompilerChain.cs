@@ -18,7 +18,6 @@ internal sealed class CompilerChain
     private CellReferences references;
     private CSharpCompilation? last;
     private bool hasEightOhm;
-    private bool isRead;
 
     /// <param name="references">What cells are compiled against.</param>
     /// <param name="sources">The cells that compiled before.</param>
@@ -35,8 +34,7 @@ internal sealed class CompilerChain
     {
         last = Compilation(source).Compilation;
         before.Add(source);
-        if (isRead)
-            reading.Next(source.Code, references);
+        reading.Follow(source.Code, references);
     }
 
     /// <summary>Compiles the next cell; one with faults changes nothing.</summary>
@@ -61,13 +59,6 @@ internal sealed class CompilerChain
         if (!compiled.Cell.Compiled)
             return compiled.Cell;
         last = compiled.Compilation;
-        if (!isRead)
-        {
-            isRead = true;
-            foreach (var earlier in before)
-                reading.Next(earlier.Code, references);
-        }
-
         before.Add(source);
         return reading.Next(source.Code, references) is { Unknown: null } read ? compiled.Cell with { Writes = read.Writes } : compiled.Cell;
     }

@@ -14,7 +14,7 @@ internal sealed class LiveSources
 
     /// <summary>Begins to read the cell about to run.</summary>
     /// <param name="code">The cell's code.</param>
-    /// <returns>What is read; null where that fails.</returns>
+    /// <returns>What is read; null where that fails, or where no cell has named a record.</returns>
     public Task<CellReading?> Read(string code)
     {
         var next = After(_last, () => _read.Value.Next(code));
@@ -23,11 +23,9 @@ internal sealed class LiveSources
     }
 
     /// <summary>Says that the cell read last failed while it ran: its variables may hold what they held before.</summary>
-    /// <param name="reading">What is read of it.</param>
-    public void Failed(Task<CellReading?> reading) => _last = After(_last, () =>
+    public void Failed() => _last = After(_last, () =>
     {
-        if (reading.Result is { } read)
-            _read.Value.Failed(read);
+        _read.Value.Failed();
         return null;
     });
 

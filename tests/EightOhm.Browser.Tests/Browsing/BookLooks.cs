@@ -57,8 +57,9 @@ internal static class BookLooks
                 await page.Page.EmulateMediaAsync(new() { ColorScheme = scheme });
                 var seen = (await Faults(page)).Concat(await Ink(page, scheme));
                 // What a page says is judged once, how it looks wherever it shows what no page before it has shown in that look.
-                if (await Looked.IsNew((width, scheme), page) | (both && width == ChromiumFixture.Wide))
-                    seen = seen.Concat(await Barriers(page));
+                var looksNew = await Looked.IsNew((width, scheme), page);
+                if (looksNew || (both && width == ChromiumFixture.Wide))
+                    seen = seen.Concat(await Barriers(page, looksNew));
                 faults.AddRange(seen.Select(fault => $"{scheme}, {width} px: {fault}"));
                 if (both)
                     await page.Photograph($"book-{LiveRun.Picture(file)}-{scheme}-{width}");
@@ -91,13 +92,14 @@ internal static class BookLooks
     }
 
     // What keeps somebody out, as axe judges it. Style sheets and media are not fetched for it: the pages have them within, and no sound.
-    private static async Task<IEnumerable<string>> Barriers(WatchedPage page)
+    private static async Task<IEnumerable<string>> Barriers(WatchedPage page, bool withContrast)
     {
         // Through the debugger: the page itself forbids scripts that are not its own.
         if (!await page.Page.EvaluateAsync<bool>("'axe' in window"))
             await page.Page.EvaluateAsync(Axe);
         return await page.Page.EvaluateAsync<string[]>(
-            "async () => (await axe.run(document, { resultTypes: ['violations'], preload: false })).violations.filter(v => v.impact === 'serious' || v.impact === 'critical')" +
-            ".map(v => v.id + ': ' + v.help + ' at ' + v.nodes.slice(0, 3).map(n => n.target.join(' ')).join('; '))");
+            "async contrast => (await axe.run(document, { resultTypes: ['violations'], preload: false, rules: { 'color-contrast': { enabled: contrast } } })).violations.filter(v => v.impact === 'serious' || v.impact === 'critical')" +
+            ".map(v => v.id + ': ' + v.help + ' at ' + v.nodes.slice(0, 3).map(n => n.target.join(' ')).join('; '))",
+            withContrast);
     }
 }

@@ -7,8 +7,8 @@ namespace EightOhm.Browser.Tests.Hosting;
 /// </remarks>
 internal static class KernelRuns
 {
-    // A kernel grows slower with each cell that it has run.
-    private const int OfOneKernel = 8;
+    // A start costs as much as eight notebooks of a course. Those of a design say the same of other parts in the same names, and a kernel takes no name for a variable and a type.
+    private const int OfOneDesign = 8;
 
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(10);
     private static readonly Lock Gate = new();
@@ -31,7 +31,7 @@ internal static class KernelRuns
         foreach (var folder in Clone.Chapters.Append(NotebookNames.Probe).GroupBy(Clone.FolderOf).OrderBy(folder => !designs.Contains(folder.Key)))
         {
             Task before = Task.CompletedTask;
-            foreach (var notebooks in folder.Chunk(OfOneKernel))
+            foreach (var notebooks in folder.Chunk(designs.Contains(folder.Key) ? OfOneDesign : int.MaxValue))
             {
                 var run = After(before, () => Run(jupyter, notebooks));
                 before = designs.Contains(folder.Key) ? run : before;

@@ -100,6 +100,22 @@ public sealed class KeptImagesTests : IDisposable
     }
 
     [Fact]
+    public void Cells_are_read_from_the_first_that_names_a_record_on_with_what_those_before_it_left()
+    {
+        string[] before = [CellsOf.Package, "Power Twice(Power p) => 2 * p;"];
+        string[] after = ["var amp = DesignRecord.Open(\"amp.json\");", "var P = amp.Target(\"P\", 100.W);", "amp.Compute(\"twice\", Twice(P));"];
+
+        Assert.All(CellsOf.Compile([.. before]), cell => Assert.Null(cell.Writes));
+        var cells = CellsOf.Compile([.. before, .. after]);
+
+        Assert.Empty(cells[2].Writes!);
+        Assert.Equal(["P"], cells[4].Writes!.Single().Sources.Select(source => source.Name));
+        // The same where all before it was kept.
+        Keep([.. before, .. after[..2]]);
+        Assert.Equal(["P"], CellsOf.Compile(new Counted(KeptImages.Open(Notebook, Secret)!), [.. before, .. after])[4].Writes!.Single().Sources.Select(source => source.Name));
+    }
+
+    [Fact]
     public void An_assembly_that_a_cell_names_by_its_file_counts_by_its_content()
     {
         var file = Path.Combine(folder, "other.dll");

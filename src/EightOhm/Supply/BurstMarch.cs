@@ -34,7 +34,7 @@ internal sealed class BurstMarch
         var playing = Playing(peak, signal, begins);
         var measure = new RailMeasure(playing);
         PeakLook first = new(playing, 1, begins), second = new(playing, 2, begins);
-        new RailMarch(playing).Run(ref a, ref b, begins, begins + length, new All(measure, first, second));
+        new RailMarch(playing).Run(ref a, ref b, begins, begins + length, new SegmentVisitors(measure, first, second));
         return playing.Rails > 1
             ? (Math.Min(measure[0].Minimum, measure[1].Minimum), Math.Min(first.Found, second.Found), a, b)
             : (measure[0].Minimum, first.Found, a, b);
@@ -102,14 +102,5 @@ internal sealed class BurstMarch
     private sealed class Stretch(RailNetwork network) : RailMeasure(network)
     {
         public double U1, U2;
-    }
-
-    private sealed class All(params ISegmentVisitor[] visitors) : ISegmentVisitor
-    {
-        public void Visit(ref RailSegment segment, double length)
-        {
-            foreach (var visitor in visitors)
-                visitor.Visit(ref segment, length);
-        }
     }
 }

@@ -81,15 +81,7 @@ public sealed partial class DualRailSupply
     [Worked("the reservoir's differential equation marched in closed pieces until a period repeats itself")]
     public DualSteadySupply SteadyState(RailCurrent positive, RailCurrent negative)
     {
-        ArgumentNullException.ThrowIfNull(positive);
-        ArgumentNullException.ThrowIfNull(negative);
-        var playing = Playing(positive, negative);
-        var halves = CommonPeriod.HalfCycles(Mains.Hertz, playing?.Signal.Hertz ?? 0);
-        var network = halves > 0
-            ? Network(positive, negative, playing)
-            : Network(positive.Plays ? positive.AsMean() : positive, negative.Plays ? negative.AsMean() : negative, null);
-        SupplySolver.Feeds(network, Math.Max(positive.Mean.Amperes, negative.Mean.Amperes), network.Own + network.Shared);
-        halves = Math.Max(1, halves);
+        var (network, halves, playing) = Settling(positive, negative);
         var (first, second, measure) = SupplySolver.Solve(network, halves);
         return new DualSteadySupply(first, second, halves, halves * network.Half, measure) { Supply = this, HalfEmf = Half, ByMeanCurrent = playing is not null && network.SignalOmega == 0 };
     }
@@ -104,7 +96,11 @@ public sealed partial class DualRailSupply
     {
         ArgumentNullException.ThrowIfNull(load);
         Guard.Between(phases, 8, 10_000);
-        return PhaseScan.Lowest(Mains, load, phases, l => SteadyState(l, l).VoltageAtLoadPeak);
+        return PhaseScan.Lowest(Mains, load, phases, l =>
+        {
+            var (network, halves, _) = Settling(l, l);
+            return SupplySolver.LowestAtLoadPeak(network, halves);
+        });
     }
 
     /// <summary>A burst after long idle.</summary>
@@ -157,6 +153,20 @@ public sealed partial class DualRailSupply
         CapacitorEsr = CapacitorEsr,
         DiodeResistance = DiodeResistance,
     };
+
+    // What is to be solved, over how many half-cycles of the mains.
+    private (RailNetwork Network, int HalfCycles, RailCurrent? Playing) Settling(RailCurrent positive, RailCurrent negative)
+    {
+        ArgumentNullException.ThrowIfNull(positive);
+        ArgumentNullException.ThrowIfNull(negative);
+        var playing = Playing(positive, negative);
+        var halves = CommonPeriod.HalfCycles(Mains.Hertz, playing?.Signal.Hertz ?? 0);
+        var network = halves > 0
+            ? Network(positive, negative, playing)
+            : Network(positive.Plays ? positive.AsMean() : positive, negative.Plays ? negative.AsMean() : negative, null);
+        SupplySolver.Feeds(network, Math.Max(positive.Mean.Amperes, negative.Mean.Amperes), network.Own + network.Shared);
+        return (network, Math.Max(1, halves), playing);
+    }
 
     private RailNetwork Idling(ElectricCurrent idle)
     {

@@ -11,25 +11,20 @@ internal sealed class PeakLook(RailNetwork network, int rail, double from) : ISe
 
     private const int Looks = 3;
 
-    private readonly int sign = rail == 1 ? network.Load1.Sign : network.Load2.Sign;
+    private readonly RailLoad load = rail == 1 ? network.Load1 : network.Load2;
+    private readonly double width = Math.Acos(Near) / network.SignalOmega;
     private readonly PanelHighest low = new();
+
+    /// <summary>Whether the load has peaks to look at.</summary>
+    public bool HasPeak => load.Peak > 0;
 
     /// <summary>The lowest rail seen; infinite when no peak was met.</summary>
     public double Found => -low.Value;
 
-    /// <summary>The lowest rail at its own peaks over a stretch of a march.</summary>
-    public static double Lowest(RailNetwork network, RailSolution solution, double from, double to)
-    {
-        var look = new PeakLook(network, solution.Rail, from);
-        double u1 = solution.U1, u2 = solution.U2;
-        new RailMarch(network).Run(ref u1, ref u2, from, to, look);
-        return look.Found;
-    }
-
     public void Visit(ref RailSegment segment, double length)
     {
         // Ω·t + φ = ±π/2 + 2π·k at the tops.
-        double turn = 2 * Math.PI, w = network.SignalOmega, width = Math.Acos(Near) / w, first = (sign * Math.PI / 2) - network.SignalPhase;
+        double turn = 2 * Math.PI, w = network.SignalOmega, first = (load.Sign * Math.PI / 2) - network.SignalPhase;
         var end = segment.Start + length;
         for (var k = Math.Ceiling(((w * (Math.Max(from, segment.Start) - width)) - first) / turn); ; k++)
         {

@@ -10,7 +10,7 @@ internal static class PhaseScan
 
     /// <summary>The least of a figure over phases spread evenly over one half-cycle of the mains, then refined about the least.</summary>
     /// <remarks>Shifting the signal by a half-cycle of the mains gives the same waveforms again (with the halves of a dual winding exchanged).</remarks>
-    public static ElectricPotential Lowest(Frequency mains, RailCurrent load, int phases, Func<RailCurrent, ElectricPotential> figure) => load.Plays
-        ? ElectricPotential.FromVolts(Scan.LeastOfPeriod(phase => figure(load.AtPhase(Angle.FromRadians(phase))).Volts, Math.PI * load.Signal.Hertz / mains.Hertz, phases, Fineness).Value)
-        : figure(load);
+    public static ElectricPotential Lowest(Frequency mains, RailCurrent load, int phases, Func<RailCurrent, double> figure) => ElectricPotential.FromVolts(load.Plays
+        ? Scan.LeastOfPeriod(phase => figure(load.AtPhase(Angle.FromRadians(phase))), Math.PI * load.Signal.Hertz / mains.Hertz, phases, Fineness).Value
+        : figure(load));
 }

@@ -74,7 +74,7 @@ internal sealed class RailMarch(RailNetwork network)
             var (length, change) = FirstEvent(ref segment, to - t);
             segment.At(length);
             (u1, u2) = (segment.U1, segment.U2);
-            Multiply(segment.Sensitivity(length));
+            Multiply(segment.Sensitivity());
             if (length > 0)
                 visitor?.Visit(ref segment, length);
             mask ^= change;

@@ -22,6 +22,9 @@ internal struct RailSegment
     private (double Constant, double Cos, double Sin, double SignalCos, double SignalSin, double Free) y1, y2;
     private bool two;
 
+    // The last instant evaluated, which looks ask for again, and what is left of each mode there.
+    private double last, decay1, decay2;
+
     public readonly RailMode Mode => mode;
 
     /// <summary>Begins at a state.</summary>
@@ -37,6 +40,7 @@ internal struct RailSegment
         var s = default(RailSegment);
         s.Start = start;
         s.HalfCycle = halfCycle;
+        s.last = double.NaN;
         s.mode = n.Mode(mask);
         (s.omega, s.signal, s.drop, s.esr, s.shared, s.two) = (n.Omega, n.SignalOmega, n.Drop, n.Esr, n.Shared, n.Rails > 1);
         (s.g1, s.g2) = (n.Load1.Conductance, n.Load2.Conductance);
@@ -64,9 +68,12 @@ internal struct RailSegment
     /// <summary>Puts the state at a time after the start into the fields.</summary>
     public void At(double tau)
     {
-        var (sin, cos) = Math.SinCos(omega * tau);
-        var (sinS, cosS) = signal > 0 ? Math.SinCos(signal * tau) : (0, 1);
-        double a = Value(y1, mode.Rate1, tau, sin, cos, sinS, cosS), b = two ? Value(y2, mode.Rate2, tau, sin, cos, sinS, cosS) : 0;
+        if (tau == last)
+            return;
+        last = tau;
+        var (sin, cos) = tau == 0 ? (0, 1) : Math.SinCos(omega * tau);
+        var (sinS, cosS) = signal > 0 && tau != 0 ? Math.SinCos(signal * tau) : (0, 1);
+        double a = Value(y1, mode.Rate1, tau, sin, cos, sinS, cosS, out decay1), b = two ? Value(y2, mode.Rate2, tau, sin, cos, sinS, cosS, out decay2) : 0;
         U1 = (mode.Cos * a) - (mode.Sin * b);
         U2 = (mode.Sin * a) + (mode.Cos * b);
         var e = (sourceCos * cos) + (sourceSin * sin) - drop;
@@ -85,10 +92,10 @@ internal struct RailSegment
         Blocked2 = !two ? -1 : mode.Second ? -I2 : e - V2 - common;
     }
 
-    /// <summary>How the state at a time after the start moves with that at the start: a symmetric matrix.</summary>
-    public readonly (double M11, double M12, double M22) Sensitivity(double tau)
+    /// <summary>How the state at the last instant evaluated moves with that at the start: a symmetric matrix.</summary>
+    public readonly (double M11, double M12, double M22) Sensitivity()
     {
-        double p = Math.Exp(mode.Rate1 * tau), q = Math.Exp(mode.Rate2 * tau), c = mode.Cos, s = mode.Sin;
+        double p = decay1, q = two ? decay2 : 1, c = mode.Cos, s = mode.Sin;
         return ((c * c * p) + (s * s * q), c * s * (p - q), (s * s * p) + (c * c * q));
     }
 
@@ -109,10 +116,10 @@ internal struct RailSegment
         return (a, ((rate * a) + p) / w);
     }
 
-    private static double Value(in (double Constant, double Cos, double Sin, double SignalCos, double SignalSin, double Free) y, double rate, double tau, double sin, double cos, double sinS, double cosS)
+    private static double Value(in (double Constant, double Cos, double Sin, double SignalCos, double SignalSin, double Free) y, double rate, double tau, double sin, double cos, double sinS, double cosS, out double decay)
     {
         var x = rate * tau;
-        var decay = Math.Exp(x);
+        decay = Math.Exp(x);
         var grown = Exponential.Expm1Over(x, decay);
         return (y.Free * decay) + (y.Constant * tau * grown) + (y.Cos * cos) + (y.Sin * sin) + (y.SignalCos * cosS) + (y.SignalSin * sinS);
     }

@@ -78,11 +78,9 @@ public sealed partial class RectifierSupply
     public SteadySupply SteadyState(RailCurrent load)
     {
         ArgumentNullException.ThrowIfNull(load);
-        var halves = CommonPeriod.HalfCycles(Mains.Hertz, load.Signal.Hertz);
-        var network = Network(halves > 0 ? load : load.AsMean());
-        SupplySolver.Feeds(network, load.Mean.Amperes, network.Own);
-        var figures = Diode is null ? SupplySolver.Solve(network, Math.Max(1, halves)).First : ExponentialSolver.Solve(network, Diode, Math.Max(1, halves));
-        return new SteadySupply(figures) { Secondary = Secondary, Supply = this, Load = load, ByMeanCurrent = halves == 0 };
+        var (network, halves, byMean) = Settling(load);
+        var figures = Diode is null ? SupplySolver.Solve(network, halves).First : ExponentialSolver.Solve(network, Diode, halves);
+        return new SteadySupply(figures) { Secondary = Secondary, Supply = this, Load = load, ByMeanCurrent = byMean };
     }
 
     /// <summary>The lowest that the rail gets while it carries its own peak, over all phases between mains and signal.</summary>
@@ -95,7 +93,11 @@ public sealed partial class RectifierSupply
     {
         ArgumentNullException.ThrowIfNull(load);
         Guard.Between(phases, 8, 10_000);
-        return PhaseScan.Lowest(Mains, load, phases, l => SteadyState(l).VoltageAtLoadPeak);
+        return PhaseScan.Lowest(Mains, load, phases, l =>
+        {
+            var (network, halves, _) = Settling(l);
+            return Diode is null ? SupplySolver.LowestAtLoadPeak(network, halves) : ExponentialSolver.Solve(network, Diode, halves).VoltageAtLoadPeak.Volts;
+        });
     }
 
     /// <summary>A burst after long idle.</summary>
@@ -132,6 +134,15 @@ public sealed partial class RectifierSupply
         return Diode is { } diode
             ? new(emf, Mains, Resistance, diode, Reservoir) { CapacitorEsr = CapacitorEsr, DiodeResistance = DiodeResistance }
             : new(emf, Mains, Resistance, Drop, Reservoir) { CapacitorEsr = CapacitorEsr, DiodeResistance = DiodeResistance };
+    }
+
+    // What is to be solved, over how many half-cycles of the mains, and whether by the mean current.
+    private (RailNetwork Network, int HalfCycles, bool ByMean) Settling(RailCurrent load)
+    {
+        var halves = CommonPeriod.HalfCycles(Mains.Hertz, load.Signal.Hertz);
+        var network = Network(halves > 0 ? load : load.AsMean());
+        SupplySolver.Feeds(network, load.Mean.Amperes, network.Own);
+        return (network, Math.Max(1, halves), halves == 0);
     }
 
     // Exponential diodes are for the steady state; a burst takes a constant drop.

@@ -23,12 +23,18 @@ internal sealed class SizedSupply
     private readonly SizingBasis basis;
     private readonly DualRailSupply small;
 
+    // What was solved, by peak current in A and frequency in Hz; a refusal or a shortage is kept as well.
+    private readonly Dictionary<(double, double), Lazy<DualSteadySupply>> playing = [];
+    private readonly Dictionary<(double, double), ElectricPotential> minima = [], lowest = [];
+    private readonly Lazy<RailLine> line;
+
     public SizedSupply(AmplifierTargets targets, SizingBasis basis, MainsTransformer transformer, RectifierBridge bridge, ReservoirBank bank)
     {
         (this.targets, this.basis, Transformer, Bridge, Bank) = (targets, basis, transformer, bridge, bank);
         Winding = new DualWinding(transformer);
         Rails = DualRailSupply.Of(transformer, bridge, bank.Card, bank.Count, targets.Line, targets.Mains, basis.Wiring);
         small = Rails.WithReservoirs(1 - bank.Card.Tolerance.DecimalFractions);
+        line = new(Rails.Line);
     }
 
     public MainsTransformer Transformer { get; }
@@ -41,6 +47,9 @@ internal sealed class SizedSupply
 
     public DualRailSupply Rails { get; }
 
+    /// <summary>The rails over the mean current from each.</summary>
+    public RailLine Line => line.Value;
+
     /// <summary>The rail without any load at high mains.</summary>
     public ElectricPotential NoLoad => Supply.Transformer.NoLoadRail(Winding.Rated * (targets.Line / Transformer.Primary), Winding.Regulation, targets.MainsTolerance, Bridge.DropAtRest);
 
@@ -50,15 +59,10 @@ internal sealed class SizedSupply
     /// <exception cref="ShortfallException">The winding cannot carry it.</exception>
     public DualSteadySupply Playing(OutputRating r, Frequency f)
     {
-        var high = Rails.AtMains(targets.MainsTolerance);
-        try
-        {
-            return high.Playing(targets.Channels, r.PeakCurrent, f, Besides);
-        }
-        catch (RefusedValueException) when (f < Middle)
-        {
-            return high.Playing(targets.Channels, r.PeakCurrent, Middle, Besides); // a low note that shares no period with the mains
-        }
+        var key = (r.PeakCurrent.Amperes, f.Hertz);
+        if (!playing.TryGetValue(key, out var solved))
+            playing[key] = solved = new(() => AtHighMains(r, f));
+        return solved.Value;
     }
 
     /// <summary>About what a rating lacks of its rail: the minimum of the rail at one phase of mains and signal.</summary>
@@ -82,10 +86,31 @@ internal sealed class SizedSupply
 
     private static ElectricPotential Need(SwingBudget budget) => UnitMath.Max(budget.NeededPositive, budget.NeededNegative);
 
-    private ElectricPotential Minimum(OutputRating r, Frequency f) =>
-        Solved(f, at => small.Playing(targets.Channels, r.PeakCurrent, at, Besides).Minimum is var rails ? UnitMath.Min(rails.Positive, rails.Negative) : default);
+    private DualSteadySupply AtHighMains(OutputRating r, Frequency f)
+    {
+        var high = Rails.AtMains(targets.MainsTolerance);
+        try
+        {
+            return high.Playing(targets.Channels, r.PeakCurrent, f, Besides);
+        }
+        catch (RefusedValueException) when (f < Middle)
+        {
+            return high.Playing(targets.Channels, r.PeakCurrent, Middle, Besides); // a low note that shares no period with the mains
+        }
+    }
 
-    private ElectricPotential Lowest(OutputRating r, Frequency f) => Solved(f, at => small.LowestVoltageAtLoadPeak(targets.Channels, r.PeakCurrent, at, Besides));
+    private ElectricPotential Minimum(OutputRating r, Frequency f) =>
+        Kept(minima, r, f, at => small.Playing(targets.Channels, r.PeakCurrent, at, Besides).Minimum is var rails ? UnitMath.Min(rails.Positive, rails.Negative) : default);
+
+    private ElectricPotential Lowest(OutputRating r, Frequency f) => Kept(lowest, r, f, at => small.LowestVoltageAtLoadPeak(targets.Channels, r.PeakCurrent, at, Besides));
+
+    private static ElectricPotential Kept(Dictionary<(double, double), ElectricPotential> solved, OutputRating r, Frequency f, Func<Frequency, ElectricPotential> rail)
+    {
+        var key = (r.PeakCurrent.Amperes, f.Hertz);
+        if (!solved.TryGetValue(key, out var volts))
+            solved[key] = volts = Solved(f, rail);
+        return volts;
+    }
 
     private static ElectricPotential Solved(Frequency f, Func<Frequency, ElectricPotential> rail)
     {

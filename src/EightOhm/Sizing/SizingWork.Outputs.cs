@@ -18,7 +18,7 @@ internal sealed partial class SizingWork
 
     private void ChooseOutputs()
     {
-        var rails = supply!.Rails.Line().OfOne(targets.Channels, targets.Channels * basis.Besides);
+        var rails = supply!.Line.OfOne(targets.Channels, targets.Channels * basis.Besides);
         var found = new List<SizedOutputs>();
         SizedOutputs? nearest = null;
         foreach (var (n, p) in Couples().Where(c => kept is null || c.Npn == kept))

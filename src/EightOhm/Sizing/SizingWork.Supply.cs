@@ -17,10 +17,10 @@ internal sealed partial class SizingWork
             return false;
         // The rail must hold at rated power; where the lower load's power is not asked for, it is what that rail then gives.
         OutputRating[] must = Implied ? [targets.Rated] : Ratings;
-        transformer = new SupplySizing(targets, basis, set, Budget).Transformer(must, Ratings, bridge.Device, bank);
+        transformer = new SupplySizing(targets, supplies, set, Budget).Transformer(must, Ratings, bridge.Device, bank);
         if (transformer is null)
             return false;
-        supply = new(targets, basis, transformer.Transformer, bridge.Device, bank);
+        supply = transformer.Supply;
         if (Implied)
             FollowRail(supply);
         return true;
@@ -118,9 +118,9 @@ internal sealed partial class SizingWork
             return;
         }
 
-        Take("transformer", t.Transformer, t.Because, t.Text);
+        Take("transformer", t.Supply.Transformer, t.Because, t.Text);
         if (!t.Enough)
-            Miss($"No transformer of the set carries {(targets.Channels == 1 ? "the channel" : $"{targets.Channels} channels")} at rated power; {t.Transformer.Name} comes nearest.");
+            Miss($"No transformer of the set carries {(targets.Channels == 1 ? "the channel" : $"{targets.Channels} channels")} at rated power; {t.Supply.Transformer.Name} comes nearest.");
         TellBleeder(supply!);
     }
 

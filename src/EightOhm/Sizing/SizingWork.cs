@@ -13,6 +13,7 @@ internal sealed partial class SizingWork
     private const int MostRounds = 5;
     private readonly DeviceSet set;
     private readonly SizingBasis basis;
+    private readonly SizedSupplies supplies;
     private readonly OrderedSet<string> missing = new();
     private readonly List<SizedPart> parts = [];
     private readonly List<SizedChoice> choices = [];
@@ -33,7 +34,7 @@ internal sealed partial class SizingWork
 
     public SizingWork(AmplifierTargets targets, DeviceSet set, SizingBasis basis)
     {
-        (this.set, this.basis) = (set, basis);
+        (this.set, this.basis, supplies) = (set, basis, new(targets, basis));
         var least = targets.LeastLoad;
         this.targets = targets with
         {

@@ -8,18 +8,18 @@ namespace EightOhm.Sizing;
 
 /// <summary>Chooses the transformer: the smallest whose windings carry all channels, with the least secondary whose rail holds.</summary>
 /// <param name="targets">What the amplifier must do.</param>
-/// <param name="basis">What is taken for granted.</param>
+/// <param name="supplies">The supplies of the sizing.</param>
 /// <param name="set">The devices to choose from.</param>
 /// <param name="budget">What a rating needs of the rail.</param>
-internal sealed class SupplySizing(AmplifierTargets targets, SizingBasis basis, DeviceSet set, Func<OutputRating, SwingBudget> budget)
+internal sealed class SupplySizing(AmplifierTargets targets, SizedSupplies supplies, DeviceSet set, Func<OutputRating, SwingBudget> budget)
 {
     private const double LeastVolts = 4, MostVolts = 400;
 
     // The rail rises by a little less than √2 for each volt of the winding.
     private const double RailPerVolt = 1.35;
 
-    /// <summary>A transformer with its card's text and the reason, and whether it is enough.</summary>
-    public sealed record Choice(MainsTransformer Transformer, string Text, string Because, bool Enough);
+    /// <summary>A supply with its transformer's card's text and the reason, and whether it is enough.</summary>
+    public sealed record Choice(SizedSupply Supply, string Text, string Because, bool Enough);
 
     /// <summary>Chooses.</summary>
     /// <param name="must">Ratings whose rail must hold.</param>
@@ -35,9 +35,9 @@ internal sealed class SupplySizing(AmplifierTargets targets, SizingBasis basis, 
         {
             Work.Checkpoint();
             var volts = Secondary(size, must, bridge, bank);
-            var wound = size.Wound(targets.Line, volts, targets.Mains);
-            var enough = IsEnough(new(targets, basis, wound, bridge, bank), must, carried);
-            nearest = new(wound, size.CardOf(targets.Line, volts, targets.Mains), enough
+            var supply = supplies.Of(size, volts, bridge, bank);
+            var enough = IsEnough(supply, must, carried);
+            nearest = new(supply, size.CardOf(targets.Line, volts.V, targets.Mains), enough
                 ? "the smallest size of the set whose windings carry all channels at rated power, wound for the least voltage whose rail holds at nominal mains"
                 : "the largest size of the set; none carries all channels at rated power", enough);
             if (enough)
@@ -63,17 +63,17 @@ internal sealed class SupplySizing(AmplifierTargets targets, SizingBasis basis, 
     {
         var fitting = set.Of<MainsTransformer>().Where(t => Math.Abs((t.Primary / targets.Line) - 1) < 0.05 && t.Mains <= targets.Mains)
             .OrderBy(t => t.Rating.Voltamperes).ThenBy(t => t.Secondary.Volts).ToList();
-        foreach (var transformer in fitting.Where(t => IsEnough(new(targets, basis, t, bridge, bank), must, carried)))
-            return new(transformer, set.TextOf(transformer), "the smallest of the set whose windings carry all channels at rated power and whose rail holds at nominal mains", true);
+        foreach (var transformer in fitting.Where(t => IsEnough(supplies.Of(t, bridge, bank), must, carried)))
+            return new(supplies.Of(transformer, bridge, bank), set.TextOf(transformer), "the smallest of the set whose windings carry all channels at rated power and whose rail holds at nominal mains", true);
         return fitting.Count > 0 && set.Of<TransformerSize>().Count == 0
-            ? new(fitting[^1], set.TextOf(fitting[^1]), "the largest of the set for this mains; none has rails and windings for rated power", false)
+            ? new(supplies.Of(fitting[^1], bridge, bank), set.TextOf(fitting[^1]), "the largest of the set for this mains; none has rails and windings for rated power", false)
             : null;
     }
 
     // First about, by one solution each; then volt by volt, by the lowest over all phases.
-    private ElectricPotential Secondary(TransformerSize size, OutputRating[] must, RectifierBridge bridge, ReservoirBank bank)
+    private double Secondary(TransformerSize size, OutputRating[] must, RectifierBridge bridge, ReservoirBank bank)
     {
-        SizedSupply With(double volts) => new(targets, basis, size.Wound(targets.Line, volts.V, targets.Mains), bridge, bank);
+        SizedSupply With(double volts) => supplies.Of(size, volts, bridge, bank);
         var most = must.Max(r => budget(r).NeededPositive.Volts);
         var volts = Math.Clamp(Math.Ceiling(most / Math.Sqrt(2)), LeastVolts, MostVolts);
         var unloaded = volts;
@@ -85,16 +85,16 @@ internal sealed class SupplySizing(AmplifierTargets targets, SizingBasis basis, 
                 break;
             // Too small a size sags without end: it is wound for a rail that a larger one would hold.
             if (next > 2 * unloaded)
-                return Math.Ceiling(1.2 * unloaded).V;
+                return Math.Ceiling(1.2 * unloaded);
             volts = next;
         }
 
         // What one phase did not see: a volt or two, either way.
         bool Holds(double v) => must.All(r => With(v).Lacks(r, budget(r)) <= default(ElectricPotential));
         if (volts > LeastVolts && Holds(volts - 1))
-            return (volts - 1).V;
+            return volts - 1;
         for (var more = 0; more < 3 && !Holds(volts); more++)
             volts++;
-        return volts.V;
+        return volts;
     }
 }

@@ -61,13 +61,14 @@ public sealed partial record VoltageCurrentLimiter
             Guard.Refuse(nameof(load), load.EmitterResistor, $"the limiter's, {QuantityFormat.Short(nominal)}, as emitter resistor of {load.Name}");
         var locus = Locus(T);
         var rail = load.Rail.Volts;
-        var (negative, level, angle) = WorstPoint.Of((l, a) => -locus.ByRail(rail - load.Output(l, a)) / load.Current(l, a));
+        var (negative, level, angle) = WorstPoint.Of<ShareOfLocus, EllipseInstant>(new(locus, rail, load));
+        var at = load.At(angle);
         return new(
             load.Name,
             -negative,
-            ElectricPotential.FromVolts(load.Voltage(level, angle)),
-            ElectricCurrent.FromAmperes(locus.ByRail(rail - load.Output(level, angle))),
-            ElectricCurrent.FromAmperes(load.Current(level, angle)),
+            ElectricPotential.FromVolts(load.Voltage(level, at)),
+            ElectricCurrent.FromAmperes(locus.ByRail(rail - load.Output(level, at))),
+            ElectricCurrent.FromAmperes(load.Current(level, at)),
             T);
     }
 
@@ -88,5 +89,13 @@ public sealed partial record VoltageCurrentLimiter
         var V_CE = ElectricPotential.FromVolts(Math.Max(LeastVoltage, (rail - (I * EmitterResistor)).Volts));
         var allowed = area.LimitAt(V_CE);
         return LimiterMargin.Of("the safe area, output shorted", I / allowed, V_CE, I, allowed, T);
+    }
+
+    // Locus over load, negative: where it is greatest the margin is least.
+    private readonly struct ShareOfLocus(LocusLine locus, double rail, LoadEllipse load) : IHalfWaveFigure<EllipseInstant>
+    {
+        public EllipseInstant Instant(double angle) => load.At(angle);
+
+        public double At(double level, in EllipseInstant at) => -locus.ByRail(rail - load.Output(level, at)) / load.Current(level, at);
     }
 }

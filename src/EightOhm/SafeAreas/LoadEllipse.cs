@@ -115,11 +115,22 @@ public sealed class LoadEllipse
     /// <summary>The same load on another number of pairs.</summary>
     internal LoadEllipse With(int n) => new(Rail, PeakVoltage, Magnitude, Phase, EmitterResistor, n);
 
-    internal double Output(double level, double angle) => level * _peak * Math.Sin(angle + _phase);
+    /// <summary>An instant of the half-wave, which many levels share.</summary>
+    internal EllipseInstant At(double angle)
+    {
+        double sine = Math.Sin(angle), shifted = Math.Sin(angle + _phase);
+        return new(sine, shifted, (_peak * shifted) + (_drop * sine));
+    }
 
-    internal double Current(double level, double angle) => level * _each * Math.Sin(angle);
+    internal double Output(double level, in EllipseInstant at) => level * _peak * at.Shifted;
 
-    internal double Voltage(double level, double angle) => _rail - (level * ((_peak * Math.Sin(angle + _phase)) + (_drop * Math.Sin(angle))));
+    internal double Current(double level, in EllipseInstant at) => level * _each * at.Sine;
+
+    internal double Voltage(double level, in EllipseInstant at) => _rail - (level * at.Taken);
+
+    internal double Current(double level, double angle) => Current(level, At(angle));
+
+    internal double Voltage(double level, double angle) => Voltage(level, At(angle));
 
     // The output and the drop are two sines φ apart; together they must stay below the rail.
     private double Needed(double drop) => Math.Sqrt((_peak * _peak) + (2 * _peak * drop * Math.Cos(_phase)) + (drop * drop)) * (1 - 1e-12);

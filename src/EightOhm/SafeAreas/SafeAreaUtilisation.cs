@@ -39,9 +39,10 @@ public sealed partial record SafeAreaUtilisation(
         ArgumentNullException.ThrowIfNull(load);
         if (load.MaxCollectorEmitterVoltage > area.Card.MaxCollectorEmitterVoltage)
             Guard.Refuse(nameof(load), load.MaxCollectorEmitterVoltage, $"at most {QuantityFormat.Short(area.Card.MaxCollectorEmitterVoltage)} (V_CEO of {area.Card.Name}) between collector and emitter", "The rail and the other side's peak stand on the transistor that does not conduct: lower the rail or take another transistor.");
-        var (use, level, angle) = WorstPoint.Of((l, a) => load.Current(l, a) / area.Limit(Math.Max(load.Voltage(l, a), LeastVoltage)));
-        var v = ElectricPotential.FromVolts(Math.Max(load.Voltage(level, angle), LeastVoltage));
-        return new(use, v, ElectricCurrent.FromAmperes(load.Current(level, angle)), area.LimitAt(v), ElectricPotential.FromVolts(load.Output(level, angle)), Ratio.FromDecimalFractions(level), area.BoundAt(v));
+        var (use, level, angle) = WorstPoint.Of<UseOfArea, EllipseInstant>(new(area, load));
+        var at = load.At(angle);
+        var v = ElectricPotential.FromVolts(Math.Max(load.Voltage(level, at), LeastVoltage));
+        return new(use, v, ElectricCurrent.FromAmperes(load.Current(level, at)), area.LimitAt(v), ElectricPotential.FromVolts(load.Output(level, at)), Ratio.FromDecimalFractions(level), area.BoundAt(v));
     }
 
     /// <summary>The worst point of a stage's half-waves at every level up to full swing, each level on the rail that the supply gives then, and at the stage's mains.</summary>
@@ -74,8 +75,7 @@ public sealed partial record SafeAreaUtilisation(
         // Full swing was found by a root: a hair below it the rail is surely enough.
         var peak = Math.Min(top.Volts, full.Volts * (1 - Rounding));
         LoadEllipse At(double level) => new(stage.RailAt(ElectricPotential.FromVolts(level), Z), ElectricPotential.FromVolts(level), Z, phi, stage.EmitterResistor, stage.Pairs);
-        (double X, double Value) Over(LoadEllipse load) =>
-            Scan.Highest(a => load.Current(1, a) / area.Limit(Math.Max(load.Voltage(1, a), LeastVoltage)), 1e-9, Math.PI - 1e-9, AngleSteps, 1e-6 * Math.PI);
+        (double X, double Value) Over(LoadEllipse load) => Scan.Highest(a => new UseOfArea(area, load).At(1, load.At(a)), 1e-9, Math.PI - 1e-9, AngleSteps, 1e-6 * Math.PI);
         var worst = Scan.Highest(level => Over(At(level)).Value, LeastLevel * peak, peak, LevelSteps, 1e-6 * peak).X;
         var there = Of(area, At(worst));
         return there with { Level = Ratio.FromDecimalFractions(there.Level.DecimalFractions * worst / peak) };
@@ -84,6 +84,14 @@ public sealed partial record SafeAreaUtilisation(
     /// <inheritdoc/>
     public override string ToString() =>
         $"{QuantityFormat.Short(Use, 3)} of the safe area, {(Inside ? "inside" : "outside: it does not pass")}: {QuantityFormat.Short(Current, 3)} at {QuantityFormat.Short(Voltage, 3)}, allowed {QuantityFormat.Short(Allowed, 3)}, with the output at {QuantityFormat.Short(Output, 3)} and {QuantityFormat.Short(Level, 3)} of full level.";
+
+    // The share of the allowed current.
+    private readonly struct UseOfArea(DeratedArea area, LoadEllipse load) : IHalfWaveFigure<EllipseInstant>
+    {
+        public EllipseInstant Instant(double angle) => load.At(angle);
+
+        public double At(double level, in EllipseInstant at) => load.Current(level, at) / area.Limit(Math.Max(load.Voltage(level, at), LeastVoltage));
+    }
 
     // At the rail the voltage left is none, and its logarithm is not a number; down there the limit is the top current anyway.
     private const double LeastVoltage = 1e-3;

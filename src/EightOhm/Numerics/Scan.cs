@@ -53,12 +53,13 @@ internal static class Scan
     /// <param name="period">Its period.</param>
     /// <param name="looks">How many looks over it; 1 or more.</param>
     /// <param name="fineness">The part of the period at which the halving ends.</param>
-    public static (double X, double Value) LeastOfPeriod(Func<double, double> value, double period, int looks, double fineness)
+    /// <param name="enough">A value below this ends the search at once.</param>
+    public static (double X, double Value) LeastOfPeriod(Func<double, double> value, double period, int looks, double fineness, double enough = double.NegativeInfinity)
     {
         double best = 0, least = double.PositiveInfinity, step = period / looks;
-        for (var k = 0; k < looks; k++)
+        for (var k = 0; k < looks && !(least < enough); k++)
             Look(k * step);
-        for (step /= 2; step > period * fineness; step /= 2)
+        for (step /= 2; step > period * fineness && !(least < enough); step /= 2)
         {
             var from = best;
             Look(from - step);

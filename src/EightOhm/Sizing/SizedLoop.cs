@@ -35,6 +35,7 @@ internal sealed class SizedLoop
     private readonly SizingBasis basis;
     private readonly double fraction, slewNeed;
     private readonly ElectricCurrent tail;
+    private readonly Dictionary<double, double> fastest = [];
 
     public SizedLoop(Transistor input, Transistor second, (ElectricResistance Upper, ElectricResistance Lower) divider, (ElectricResistance Source, ElectricCapacitance Filter, ElectricResistance Bias) network, ElectricCurrent tail, ElectricPotentialChangeRate slewNeed, AmplifierTargets targets, SizingBasis basis)
     {
@@ -119,7 +120,7 @@ internal sealed class SizedLoop
     // A little below what the design allows a harmonic of the pair.
     private const double PairShare = 0.65;
 
-    private double FastestSafe(double ohms) => Halving.Narrowed(f => IsSafe(f, ohms), Slowest, Fastest, 14).Low;
+    private double FastestSafe(double ohms) => fastest.TryGetValue(ohms, out var known) ? known : fastest[ohms] = Halving.Narrowed(f => IsSafe(f, ohms), Slowest, Fastest, 14).Low;
 
     private double FastestQuiet(double ohms, double safe) => IsQuiet(safe, ohms) ? safe : Halving.Narrowed(f => IsQuiet(f, ohms), Slowest, safe, 8).Low;
 

@@ -131,11 +131,13 @@ internal sealed class SizedOutputs
     {
         var missing = new List<string>();
         Angle[] phases = [0.deg, targets.Phase / 2, targets.Phase];
+        var maxima = new Dictionary<(double, double), StagePowers>();
+        StagePowers Maximum(OutputRating r, Angle phi) => maxima.TryGetValue((r.Load.Ohms, phi.Radians), out var known) ? known : maxima[(r.Load.Ohms, phi.Radians)] = stage.Maximum(r.Load, phi);
         try
         {
-            Worst = Highest(ratings, phases, (r, phi) => stage.Maximum(r.Load, phi).Total);
+            Worst = Highest(ratings, phases, (r, phi) => Maximum(r, phi).Total);
             Music = Highest(ratings, phases, (r, phi) => stage.Sine(r.Power / 8, r.Load, phi).Total);
-            Crest = CrestOf(ratings);
+            Crest = CrestOf(ratings, r => Maximum(r, targets.Phase).Level);
         }
         catch (Exception e) when (e is RefusedValueException or ShortfallException)
         {
@@ -176,11 +178,11 @@ internal sealed class SizedOutputs
     private ElectricPotential Level(OutputRating r, Angle phi) => UnitMath.Min(r.PeakVoltage, 0.999 * stage.FullSwing(r.Load, phi));
 
     // A quarter of the way from junction to case for chip, solder, header and tab each (common practice, no source).
-    private double CrestOf(OutputRating[] ratings)
+    private double CrestOf(OutputRating[] ratings, Func<OutputRating, ElectricPotential> worst)
     {
         var theta = UnitMath.Max(Npn.JunctionToCase, Pnp.JunctionToCase);
         var device = new FosterImpedance([.. Steps.Select(tau => (theta / 4, tau))]);
-        return ratings.Max(r => device.Under(stage.OverPeriod(stage.Maximum(r.Load, targets.Phase).Level, r.Load, targets.Phase, targets.Lowest)).Peak.Kelvins);
+        return ratings.Max(r => device.Under(stage.OverPeriod(worst(r), r.Load, targets.Phase, targets.Lowest)).Peak.Kelvins);
     }
 
     private static readonly Duration[] Steps = [1.2.ms, 11.ms, 70.ms, 500.ms];

@@ -25,7 +25,8 @@ internal sealed class SizedSupply
 
     // What was solved, by peak current in A and frequency in Hz; a refusal or a shortage is kept as well.
     private readonly Dictionary<(double, double), Lazy<DualSteadySupply>> playing = [];
-    private readonly Dictionary<(double, double), ElectricPotential> minima = [], lowest = [];
+    private readonly Dictionary<(double, double), ElectricPotential> minima = [];
+    private readonly Dictionary<(double, double), (ElectricPotential Rail, bool IsLowest)> lowest = [];
     private readonly Lazy<RailLine> line;
 
     public SizedSupply(AmplifierTargets targets, SizingBasis basis, MainsTransformer transformer, RectifierBridge bridge, ReservoirBank bank)
@@ -68,8 +69,8 @@ internal sealed class SizedSupply
     /// <summary>About what a rating lacks of its rail: the minimum of the rail at one phase of mains and signal.</summary>
     public ElectricPotential LacksAbout(OutputRating r, SwingBudget budget) => Need(budget) - UnitMath.Min(Minimum(r, targets.Lowest), Minimum(r, Middle));
 
-    /// <summary>What a rating lacks of its rail, the lowest over all phases of mains and signal, with the smallest reservoirs of their tolerance; negative when something is to spare.</summary>
-    public ElectricPotential Lacks(OutputRating r, SwingBudget budget) => Need(budget) - UnitMath.Min(Lowest(r, targets.Lowest), Lowest(r, Middle));
+    /// <summary>Whether the rail holds for a rating: the lowest over all phases of mains and signal, with the smallest reservoirs of their tolerance.</summary>
+    public bool Holds(OutputRating r, SwingBudget budget) => Need(budget) is var need && Holds(r, targets.Lowest, need) && Holds(r, Middle, need);
 
     /// <summary>Whether the winding carries a rating all day.</summary>
     public bool Carries(OutputRating r)
@@ -102,7 +103,18 @@ internal sealed class SizedSupply
     private ElectricPotential Minimum(OutputRating r, Frequency f) =>
         Kept(minima, r, f, at => small.Playing(targets.Channels, r.PeakCurrent, at, Besides).Minimum is var rails ? UnitMath.Min(rails.Positive, rails.Negative) : default);
 
-    private ElectricPotential Lowest(OutputRating r, Frequency f) => Kept(lowest, r, f, at => small.LowestVoltageAtLoadPeak(targets.Channels, r.PeakCurrent, at, Besides));
+    // The search ends at the first phase that is too low: what is kept of it is then no more than a bound, which another need may not be content with.
+    private bool Holds(OutputRating r, Frequency f, ElectricPotential need)
+    {
+        var key = (r.PeakCurrent.Amperes, f.Hertz);
+        if (!lowest.TryGetValue(key, out var found) || (!found.IsLowest && found.Rail >= need))
+        {
+            var rail = Solved(f, at => small.LowestAtLoadPeak(RailCurrent.Playing(targets.Channels, r.PeakCurrent, at, Besides), DualRailSupply.Phases, need.Volts));
+            lowest[key] = found = (rail, rail >= need);
+        }
+
+        return found.Rail >= need;
+    }
 
     private static ElectricPotential Kept(Dictionary<(double, double), ElectricPotential> solved, OutputRating r, Frequency f, Func<Frequency, ElectricPotential> rail)
     {

@@ -73,9 +73,15 @@ internal sealed partial class SizingWork
         if (Divider() is not var (arm, feedback))
             return null;
         var second = ForSecondStage() ?? set.Of<Transistor>().Where(t => t.Polarity == Polarity.Pnp).MaxBy(t => t.MaxCollectorEmitterVoltage.Volts)!;
-        return new(ForInput(Polarity.Npn, (TailAmperes / 2).A).Card, second, (feedback.Ohm, (1 / ((1 / arm) + (1 / ServoArm))).Ohm), (InputOhms.Ohm, InputFilter, BiasOhms.Ohm),
-            TailAmperes.A, SlewMargin * Feedback.SlewRate.Needed(targets.Highest, targets.Rated.PeakVoltage), targets, basis);
+        var input = ForInput(Polarity.Npn, (TailAmperes / 2).A).Card;
+        if (loop is not { } known || known.Input != input || known.Second != second)
+            loop = (input, second, new(input, second, (feedback.Ohm, (1 / ((1 / arm) + (1 / ServoArm))).Ohm), (InputOhms.Ohm, InputFilter, BiasOhms.Ohm),
+                TailAmperes.A, SlewMargin * Feedback.SlewRate.Needed(targets.Highest, targets.Rated.PeakVoltage), targets, basis));
+        return loop.Value.Of;
     }
+
+    // All else that it takes stays the same in the rounds.
+    private (Transistor Input, Transistor Second, SizedLoop Of)? loop;
 
     // The loop is as fast as slew rate and distortion ask, and no faster than margin and noise allow; degeneration sets one against the other.
     private void TellLoop()

@@ -27,9 +27,10 @@ internal sealed partial class SizingWork
         DeratedArea[] areas = [new SafeArea(npn).For(basis.Case, SizedOutputs.Event), new SafeArea(pnp).For(basis.Case, SizedOutputs.Event)];
         var loads = Ratings.Select(r => o.AtHighMains.Rail is var rail
             ? new LoadEllipse(rail, UnitMath.Min(r.PeakVoltage, rail / (1 + (emitterResistor / (pairs * r.Load)))), r.Load, targets.Phase, emitterResistor, pairs) : null!).ToArray();
-        double Margin(VoltageCurrentLimiter l) => Math.Min(
-            areas.Min(a => WithMost(l).MarginTo(a, Cold).Margin),
-            loads.Min(load => WithLeast(l).MarginTo(load, Warm).Margin));
+        // The loads' margins are long to find: not asked for where the area's alone is no better than the best.
+        double Margin(VoltageCurrentLimiter l, double best) => WithMost(l) is var most && areas.Min(a => most.MarginTo(a, Cold).Margin) is var left && left > best && WithLeast(l) is var least
+            ? Math.Min(left, loads.Min(load => least.MarginTo(load, Warm).Margin))
+            : left;
         (double Margin, VoltageCurrentLimiter? Limiter) best = (0, null);
         foreach (var (r2, r3) in from a in LogSteps(30, 3000, 15) from b in LogSteps(2000, 200_000, 15) select (a, b))
             Try(r2, r3);
@@ -59,7 +60,7 @@ internal sealed partial class SizingWork
             var made = new VoltageCurrentLimiter(SenseResistor.Ohm, ESeries.E192.Nearest(r2).Ohm, ESeries.E192.Nearest(r3).Ohm, emitterResistor, Sense);
             try
             {
-                if (Margin(made) is var margin && margin > best.Margin)
+                if (Margin(made, best.Margin) is var margin && margin > best.Margin)
                     best = (margin, made);
             }
             catch (Exception e) when (e is RefusedValueException or ShortfallException)

@@ -47,11 +47,11 @@ internal sealed partial class SizingWork
     {
         SizedOutputs? best = null;
         if (basis.Pairs is { } chosen)
-            return SizedOutputs.Of(n, p, chosen, targets, basis, rails, Ratings);
+            return Judged(n, p, chosen, rails);
         var current = Ratings.Max(r => r.PeakCurrent.Amperes) / SizedOutputs.Greatest(n, basis.GainLeft).Amperes;
         for (var k = Math.Clamp((int)Math.Ceiling(current), leastPairs, basis.MostPairs); k <= basis.MostPairs; k++)
         {
-            var made = SizedOutputs.Of(n, p, k, targets, basis, rails, Ratings);
+            var made = Judged(n, p, k, rails);
             if (best is null || made.Short.Count <= best.Short.Count)
                 best = made;
             if (made.Short.Count == 0 && SinkFor(made) is { IsEnough: true })
@@ -60,6 +60,18 @@ internal sealed partial class SizingWork
 
         return best!;
     }
+
+    // The rounds come back to the same outputs on the same supply.
+    private SizedOutputs Judged(Transistor n, Transistor p, int k, RailLine rails)
+    {
+        var key = (n, p, k, supply!, (double)Least.Power.Watts);
+        if (!judged.TryGetValue(key, out var made))
+            judged[key] = made = SizedOutputs.Of(n, p, k, targets, basis, rails, Ratings);
+        return made;
+    }
+
+    private readonly Dictionary<(Transistor, Transistor, int, SizedSupply, double), SizedOutputs> judged = [];
+    private readonly Dictionary<(SizedOutputs, double), DevicePick<HeatSinkCard>?> sinks = [];
 
     private static bool Nearer(SizedOutputs a, SizedOutputs b) =>
         (a.Short.Count, -a.Npn.MaxCollectorEmitterVoltage.Volts * (double)a.Npn.MaxPowerDissipation.Watts).CompareTo((b.Short.Count, -b.Npn.MaxCollectorEmitterVoltage.Volts * (double)b.Npn.MaxPowerDissipation.Watts)) < 0;
@@ -153,6 +165,14 @@ internal sealed partial class SizingWork
 
     // The junctions keep their limit while the worst sine lasts at high mains; with music they stay below the temperature of their safe area, and the sink below the thermostat.
     private DevicePick<HeatSinkCard>? SinkFor(SizedOutputs o)
+    {
+        var key = (o, (double)Least.Power.Watts);
+        if (!sinks.TryGetValue(key, out var pick))
+            sinks[key] = pick = SmallestSink(o);
+        return pick;
+    }
+
+    private DevicePick<HeatSinkCard>? SmallestSink(SizedOutputs o)
     {
         var at = set.Of<HeatSinkCard>().ToDictionary(s => s, s => new SizedSink(s, o, targets, basis));
         var air = targets.Air.Kelvins;

@@ -87,7 +87,7 @@ internal sealed partial class SizingWork
     // What the rail that holds at rated power gives the lower load, in two digits.
     private void FollowRail(SizedSupply at)
     {
-        for (var tries = 0; tries < 15 && at.Lacks(Least, Budget(Least)) > default(ElectricPotential); tries++)
+        for (var tries = 0; tries < 15 && !at.Holds(Least, Budget(Least)); tries++)
             targets = targets with { MinimumLoadPower = PreferredValues.Down((double)Least.Power.Watts * 0.97, 2).W };
     }
 

@@ -17,6 +17,7 @@ internal sealed class SupplySizing(AmplifierTargets targets, SizedSupplies suppl
 
     // The rail rises by a little less than √2 for each volt of the winding.
     private const double RailPerVolt = 1.35;
+    private const int MostMore = 3;
 
     /// <summary>A supply with its transformer's card's text and the reason, and whether it is enough.</summary>
     public sealed record Choice(SizedSupply Supply, string Text, string Because, bool Enough);
@@ -34,7 +35,12 @@ internal sealed class SupplySizing(AmplifierTargets targets, SizedSupplies suppl
         foreach (var size in sizes.Where(s => s.Rating.Voltamperes >= least || s == sizes[^1]))
         {
             Work.Checkpoint();
-            var volts = Secondary(size, must, bridge, bank);
+            var (about, sags) = About(size, must, bridge, bank);
+            // What carries it at no voltage that could be chosen need not be wound to the volt; the last is shown as it is.
+            if (size != sizes[^1] && !sags && !Enumerable.Range(-1, 2 + MostMore).Select(more => about + more)
+                .Any(v => v >= LeastVolts && carried.All(supplies.Of(size, v, bridge, bank).Carries)))
+                continue;
+            var volts = sags ? about : ToTheVolt(size, about, must, bridge, bank);
             var supply = supplies.Of(size, volts, bridge, bank);
             var enough = IsEnough(supply, must, carried);
             nearest = new(supply, size.CardOf(targets.Line, volts.V, targets.Mains), enough
@@ -56,7 +62,7 @@ internal sealed class SupplySizing(AmplifierTargets targets, SizedSupplies suppl
     }
 
     private bool IsEnough(SizedSupply supply, OutputRating[] must, OutputRating[] carried) =>
-        carried.All(supply.Carries) && must.All(r => supply.Lacks(r, budget(r)) <= default(ElectricPotential));
+        carried.All(supply.Carries) && must.All(r => supply.Holds(r, budget(r)));
 
     // Of transformers that are as they are: those for this mains, the smallest that is enough; where none is and no size is wound, the largest.
     private Choice? Ready(OutputRating[] must, OutputRating[] carried, RectifierBridge bridge, ReservoirBank bank)
@@ -70,8 +76,8 @@ internal sealed class SupplySizing(AmplifierTargets targets, SizedSupplies suppl
             : null;
     }
 
-    // First about, by one solution each; then volt by volt, by the lowest over all phases.
-    private double Secondary(TransformerSize size, OutputRating[] must, RectifierBridge bridge, ReservoirBank bank)
+    // The secondary, by one solution for each rating; and whether the size is too small for any.
+    private (double Volts, bool Sags) About(TransformerSize size, OutputRating[] must, RectifierBridge bridge, ReservoirBank bank)
     {
         SizedSupply With(double volts) => supplies.Of(size, volts, bridge, bank);
         var most = must.Max(r => budget(r).NeededPositive.Volts);
@@ -85,15 +91,20 @@ internal sealed class SupplySizing(AmplifierTargets targets, SizedSupplies suppl
                 break;
             // Too small a size sags without end: it is wound for a rail that a larger one would hold.
             if (next > 2 * unloaded)
-                return Math.Ceiling(1.2 * unloaded);
+                return (Math.Ceiling(1.2 * unloaded), true);
             volts = next;
         }
 
-        // What one phase did not see: a volt or two, either way.
-        bool Holds(double v) => must.All(r => With(v).Lacks(r, budget(r)) <= default(ElectricPotential));
+        return (volts, false);
+    }
+
+    // What one phase did not see: a volt or two, either way, by the lowest over all phases.
+    private double ToTheVolt(TransformerSize size, double volts, OutputRating[] must, RectifierBridge bridge, ReservoirBank bank)
+    {
+        bool Holds(double v) => must.All(r => supplies.Of(size, v, bridge, bank).Holds(r, budget(r)));
         if (volts > LeastVolts && Holds(volts - 1))
             return volts - 1;
-        for (var more = 0; more < 3 && !Holds(volts); more++)
+        for (var more = 0; more < MostMore && !Holds(volts); more++)
             volts++;
         return volts;
     }

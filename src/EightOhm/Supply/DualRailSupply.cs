@@ -40,6 +40,8 @@ public sealed partial class DualRailSupply
     {
     }
 
+    internal const int Phases = 40;
+
     /// <summary>Emf of one half-winding, rms.</summary>
     public ElectricPotential Half { get; }
 
@@ -92,15 +94,11 @@ public sealed partial class DualRailSupply
     /// <param name="phases">How many phases to try over a half-cycle of the mains; 8 or more.</param>
     /// <inheritdoc cref="SteadyState(RailCurrent, RailCurrent)"/>
     [Worked("the settled supply solved at each phase between mains and signal, the lowest of them")]
-    public ElectricPotential LowestVoltageAtLoadPeak(RailCurrent load, int phases = 40)
+    public ElectricPotential LowestVoltageAtLoadPeak(RailCurrent load, int phases = Phases)
     {
         ArgumentNullException.ThrowIfNull(load);
         Guard.Between(phases, 8, 10_000);
-        return PhaseScan.Lowest(Mains, load, phases, l =>
-        {
-            var (network, halves, _) = Settling(l, l);
-            return SupplySolver.LowestAtLoadPeak(network, halves);
-        });
+        return LowestAtLoadPeak(load, phases, double.NegativeInfinity);
     }
 
     /// <summary>A burst after long idle.</summary>
@@ -167,6 +165,14 @@ public sealed partial class DualRailSupply
         SupplySolver.Feeds(network, Math.Max(positive.Mean.Amperes, negative.Mean.Amperes), network.Own + network.Shared);
         return (network, Math.Max(1, halves), playing);
     }
+
+    // A rail below what is enough ends the search at once: the lowest is then that or less.
+    internal ElectricPotential LowestAtLoadPeak(RailCurrent load, int phases, double enough) => PhaseScan.Lowest(
+        Mains,
+        load,
+        phases,
+        l => Settling(l, l) is var (network, halves, _) ? SupplySolver.LowestAtLoadPeak(network, halves) : default,
+        enough);
 
     private RailNetwork Idling(ElectricCurrent idle)
     {

@@ -76,8 +76,12 @@ internal static class JsonReading
 
         public int At(long offset)
         {
-            for (var end = (int)offset; _done < end; _done++)
-                _line += bytes[_done] == (byte)'\n' ? 1 : 0;
+            if (offset > _done)
+            {
+                _line += bytes.AsSpan(_done..(int)offset).Count((byte)'\n');
+                _done = (int)offset;
+            }
+
             return _line;
         }
     }

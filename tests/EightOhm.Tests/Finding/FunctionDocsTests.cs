@@ -20,19 +20,20 @@ public class FunctionDocsTests
         [typeof(JouleIntegral)] = ["A²·s"],
     };
 
-    public static TheoryData<string> Formulas => [.. Public().Select(m => $"{m.DeclaringType!.Name}.{m.Name}").Distinct()];
+    private static readonly ILookup<string, MemberInfo> Public = FormulaSteps.FormulasOf(typeof(FormulaSteps).Assembly)
+        .Where(m => m.DeclaringType!.IsVisible && m is MethodInfo { IsPublic: true } or PropertyInfo { GetMethod.IsPublic: true })
+        .ToLookup(m => $"{m.DeclaringType!.Name}.{m.Name}");
 
-    private static IEnumerable<MemberInfo> Public() => FormulaSteps.FormulasOf(typeof(FormulaSteps).Assembly)
-        .Where(m => m.DeclaringType!.IsVisible && m is MethodInfo { IsPublic: true } or PropertyInfo { GetMethod.IsPublic: true });
+    public static TheoryData<string> Formulas => [.. Public.Select(named => named.Key)];
 
     [Fact]
-    public void There_are_formulas_to_look_at() => Assert.True(Public().Count() > 250);
+    public void There_are_formulas_to_look_at() => Assert.True(Public.Sum(named => named.Count()) > 250);
 
     [Theory]
     [MemberData(nameof(Formulas))]
     public void A_formula_says_what_it_is_what_it_gives_in_what_unit_and_where_it_stands(string name)
     {
-        foreach (var member in Public().Where(m => $"{m.DeclaringType!.Name}.{m.Name}" == name))
+        foreach (var member in Public[name])
         {
             var about = FunctionIndex.Describe(member);
             Assert.NotEmpty(about.Summary);

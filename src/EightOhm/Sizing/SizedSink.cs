@@ -54,6 +54,10 @@ internal sealed class SizedSink
     /// <summary>Kelvins of the junctions over the air with music.</summary>
     public double MusicJunctionRise => MusicRise + ((double)outputs.Music.Watts / (2 * outputs.Pairs) * (Junction + basis.Insulator.Si + spread));
 
+    /// <summary>The junctions at idle, at nominal mains.</summary>
+    public Temperature IdleJunction => (double)outputs.Idling.Watts / (1 + targets.MainsTolerance.DecimalFractions) is var idle
+        ? (targets.Air.DegreesCelsius + (idle * ToAir.Si) + (idle / (2 * outputs.Pairs) * (Junction + basis.Insulator.Si + spread))).degC : default;
+
     private double CaseRise => ((double)outputs.Worst.Watts * ToAir.Si) + (each * (basis.Insulator.Si + spread));
 
     private double Junction => Math.Max(outputs.Npn.JunctionToCase.Si, outputs.Pnp.JunctionToCase.Si);

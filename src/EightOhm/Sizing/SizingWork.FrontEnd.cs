@@ -10,8 +10,8 @@ namespace EightOhm.Sizing;
 /// <content>What follows from the level: feedback, slew rate, and the limits of protection.</content>
 internal sealed partial class SizingWork
 {
-    // Feedback's lower arm with the servo in parallel, as the design has it.
-    private const double LowerArm = 24.9, ServoArm = 2_490;
+    // Feedback's lower arm, and the servo's in parallel with it, as the design has them; of the servo's output this much at least must reach the summing node.
+    private const double LowerArm = 24.9, ServoArm = 2_490, ServoShare = 0.0083;
     // Heat that the design allows each of the feedback resistors.
     private const double FeedbackWatts = 0.5;
     // What the bias resistor takes, halfway between the terminals (82 Ω) and the rated source (132 Ω): both are within the tolerance then.
@@ -24,8 +24,9 @@ internal sealed partial class SizingWork
     private void TellFrontEnd()
     {
         var gain = targets.Rated.RmsVoltage / targets.Sensitivity;
-        if (Divider() is var (arm, feedback))
+        if (Divider() is var (arm, feedback, servo))
         {
+            Choose("R_sv", servo.Ohm, "from the servo: it must outweigh the worst offset of the input stage");
             Choose("R_g", arm.Ohm, "with the feedback resistor, the gain nearest to what the sensitivity asks");
             Choose("R_f", feedback.Ohm, "feedback for rated power at the sensitivity, the loss of the input network made up for");
             var volts = targets.Rated.RmsVoltage.Volts;
@@ -59,23 +60,29 @@ internal sealed partial class SizingWork
     private ElectricCapacitance InputFilter => ElectricCapacitance.FromFarads(ESeries.E12.AtMost(1 / (2 * Math.PI * InputOhms * FilterRatio * targets.Highest.Hertz)));
 
     // Of the lower arms about the design's, the one whose feedback resistor comes nearest to a made value: half a step of the series alone may be more than the sensitivity allows.
-    private (double Lower, double Upper)? Divider()
+    private (double Lower, double Upper, double Servo)? Divider()
     {
         var gain = targets.Rated.RmsVoltage / targets.Sensitivity;
         if (gain <= 1)
             return null;
-        double Exact(double r) => ((gain * (1 + InputLoss)) - 1) / ((1 / r) + (1 / ServoArm));
-        return ESeries.E96.Values.Select(v => 10 * v).Where(r => Math.Abs((r / LowerArm) - 1) < 0.1).Select(r => (r, ESeries.E192.Nearest(Exact(r)))).MinBy(p => Math.Abs(Math.Log(p.Item2 / Exact(p.r))));
+        // A small amplifier's feedback resistor takes more of the servo's current than a large one's.
+        for (var servo = ServoArm; ; servo = ESeries.E96.AtMost(0.99 * servo))
+        {
+            double Exact(double r) => ((gain * (1 + InputLoss)) - 1) / ((1 / r) + (1 / servo));
+            var (lower, upper) = ESeries.E96.Values.Select(v => 10 * v).Where(r => Math.Abs((r / LowerArm) - 1) < 0.1).Select(r => (r, ESeries.E192.Nearest(Exact(r)))).MinBy(p => Math.Abs(Math.Log(p.Item2 / Exact(p.r))));
+            if (1 / ((1 / lower) + (1 / upper)) >= ServoShare * servo || servo < ServoArm / 2)
+                return (lower, upper, servo);
+        }
     }
 
     private SizedLoop? Loop()
     {
-        if (Divider() is not var (arm, feedback))
+        if (Divider() is not var (arm, feedback, servo))
             return null;
         var second = ForSecondStage() ?? set.Of<Transistor>().Where(t => t.Polarity == Polarity.Pnp).MaxBy(t => t.MaxCollectorEmitterVoltage.Volts)!;
         var input = ForInput(Polarity.Npn, (TailAmperes / 2).A).Card;
         if (loop is not { } known || known.Input != input || known.Second != second)
-            loop = (input, second, new(input, second, (feedback.Ohm, (1 / ((1 / arm) + (1 / ServoArm))).Ohm), (InputOhms.Ohm, InputFilter, BiasOhms.Ohm),
+            loop = (input, second, new(input, second, (feedback.Ohm, (1 / ((1 / arm) + (1 / servo))).Ohm), (InputOhms.Ohm, InputFilter, BiasOhms.Ohm),
                 TailAmperes.A, SlewMargin * Feedback.SlewRate.Needed(targets.Highest, targets.Rated.PeakVoltage), targets, basis));
         return loop.Value.Of;
     }

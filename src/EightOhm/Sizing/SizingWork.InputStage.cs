@@ -1,5 +1,6 @@
 using EightOhm.Devices;
 using EightOhm.Quantities;
+using EightOhm.SecondStages;
 using UnitsNet;
 
 namespace EightOhm.Sizing;
@@ -34,10 +35,31 @@ internal sealed partial class SizingWork
     private void TellSecondStage()
     {
         if (ForSecondStage() is { } chosen)
+        {
             Take("second stage", chosen, "the least collector capacitance of the set, with enough voltage for both rails");
+            TellSmallSink(chosen);
+        }
         else
             Miss("No pnp of the set bears both rails at high mains: the second stage needs one that does, or a cascode that shares them.");
     }
+
+    // With the output held at ground its limiter lets through what it lets through, for as long as that lasts.
+    private void TellSmallSink(Transistor second)
+    {
+        if (supply is not { } s || outputs is null)
+            return;
+        var fault = (double)StageHeat.LimitedFault(s.Line.AtMains(targets.MainsTolerance).At(Idle), SecondStageSense, SecondStageResistor).Watts;
+        var most = ((basis.Junction - basis.InsideAir).Kelvins - SmallSinkRoom) / fault - second.JunctionToCase.Si;
+        Choose("theta_2", SmallSinks.FirstOrDefault(k => k <= most, SmallSinks[^1]).K_per_W, "the second stage's small sink: it bears the output held at ground at high mains");
+        if (SmallSinks[^1] > most)
+            Miss("The second stage is too hot with the output held at ground at high mains, on any small sink: a larger emitter resistor, or a cascode that shares the voltage.");
+    }
+
+    // As the design has them: the emitter resistor and the junction of its limiter, cold. Sinks for one transistor, K/W; and kelvins to spare.
+    private static readonly ElectricResistance SecondStageResistor = 22.Ohm;
+    private static readonly ElectricPotential SecondStageSense = 650.mV;
+    private static readonly double[] SmallSinks = [25, 20, 15, 12, 10, 8];
+    private const double SmallSinkRoom = 2;
 
     private Transistor? ForSecondStage() => set.Of<Transistor>()
         .Where(t => t.Polarity == Polarity.Pnp && basis.VoltageUse.DecimalFractions * t.MaxCollectorEmitterVoltage.Volts >= (supply is null ? 0 : Between.Volts)).MinBy(Capacitance);

@@ -115,8 +115,10 @@ internal sealed partial class SizingWork
             tau *= DetectorRoom / new DcProtection(Sense, tau.s, 1).WithSpread(-DetectorSpread, -SenseSpread).NoteMargin(s.NoLoad, LowestNote, Warm);
         Choose("tau_dc", PreferredValues.Up(tau, 2).s, "lets the lowest note at full level begin without a trip");
         Choose("E_vcmax", PreferredValues.Up(CoilJoulesPerWatt * (double)targets.Power.Watts, 2).J, "some kelvins in the voice coil's copper, which grows with the power it is made for");
-        Choose("V_mute", PreferredValues.Down(MuteShare * targets.Rated.PeakVoltage.Volts, 2).V, "rail below which the amplifier misbehaves");
+        Choose("V_mute", Misbehaves, "rail below which the amplifier misbehaves");
     }
+
+    private ElectricPotential Misbehaves => PreferredValues.Down(MuteShare * targets.Rated.PeakVoltage.Volts, 2).V;
 
     private const double DetectorRoom = 1.02, CoilJoulesPerWatt = 0.8, MuteShare = 0.45;
 }

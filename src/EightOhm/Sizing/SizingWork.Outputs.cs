@@ -201,7 +201,12 @@ internal sealed partial class SizingWork
         Take("sink", sink.Device, sink.Because);
         Choose("theta_SA", at.ToAir, "sink of one channel at the heat of music, with the error of its reckoning");
         Choose("T_cut", at.CutOff, "where the cases of the output transistors come to the temperature of their safe area");
+        Choose("T_out", Math.Abs((at.IdleJunction - basis.Idle).Kelvins) <= IdleOff ? basis.Idle : (IdleStep * Math.Round(at.IdleJunction.DegreesCelsius / IdleStep)).degC,
+            "output junctions, idle and warm: about what this sink leaves of the idle heat");
         if (!sink.IsEnough)
             Miss($"No sink of the set has enough {Lists.And([.. sink.Short.Select(s => s.What)])}; {sink.Device.Name} comes nearest.");
     }
+
+    // How far off the design bears what was taken for granted, less what it reckons besides; and in what steps one speaks of such a temperature.
+    private const double IdleOff = 8, IdleStep = 5;
 }

@@ -40,14 +40,23 @@ internal sealed partial class SizingWork
         ];
     }
 
-    // What its junction may rise over what it does, mounted on the chassis, while the worst rating lasts.
+    // What its junction may rise over what it does, mounted on the chassis, while the worst rating lasts: about, and by the supply itself once there is one.
     private double Cooling(RectifierBridge b)
     {
-        var rms = RmsOverMean * Mean;
-        var heat = 2 * RectifierDissipation.OfRail(1, b.Threshold, b.SlopeResistance, Mean, rms);
+        var about = 2 * (double)RectifierDissipation.OfRail(1, b.Threshold, b.SlopeResistance, Mean, RmsOverMean * Mean).Watts;
+        var heat = supply is { } s ? Math.Max(about, BridgeRoom * Ratings.Max(r => HeatOf(b, s, r))) : about;
         var left = b.MaxJunctionTemperature.Kelvins - basis.InsideAir.Kelvins - basis.JunctionRoom.Kelvins;
-        return left / ((double)heat.Watts * (b.JunctionToCase.Si + basis.BridgeToAir.Si));
+        return left / (heat * (b.JunctionToCase.Si + basis.BridgeToAir.Si));
     }
+
+    private double HeatOf(RectifierBridge b, SizedSupply at, OutputRating r)
+    {
+        double Of(RailFigures rail) => (double)RectifierDissipation.OfRail(1, b.Threshold, b.SlopeResistance, rail.LoadMean, rail.WindingRms).Watts;
+        return WorstPlaying(at, r, playing => Of(playing.Positive) + Of(playing.Negative));
+    }
+
+    // Another bridge changes the currents a little.
+    private const double BridgeRoom = 1.01;
 
     // A stiff supply's winding current over the rail's mean; and what a diode sees more than the limiter's first peak.
     private const double RmsOverMean = 2, SurgeMargin = 1.5;
@@ -55,7 +64,7 @@ internal sealed partial class SizingWork
     private (ReservoirBank Bank, string Because, bool Enough)? ChooseReservoirs()
     {
         var rail = supply?.Winding.Rated.Volts * Math.Sqrt(2) ?? (1.25 * targets.Rated.PeakVoltage.Volts);
-        var farads = Mean.Amperes / (2 * targets.Mains.Hertz * basis.Ripple.DecimalFractions * rail);
+        var farads = Math.Max(Mean.Amperes / (2 * targets.Mains.Hertz * basis.Ripple.DecimalFractions * rail), HoldUpFarads());
         var volts = (supply?.NoLoad.Volts ?? (1.4 * targets.Rated.PeakVoltage.Volts)) / basis.CapacitorUse.DecimalFractions;
         var ripple = supply is { } s ? RippleRoom * Ratings.Max(r => RippleOf(s, r)) : 0;
         var cards = set.Of<ReservoirCapacitor>();
@@ -64,19 +73,43 @@ internal sealed partial class SizingWork
             .Where(c => c.Count <= basis.MostReservoirs)
             .OrderBy(c => c.Capacitance.Farads * c.Card.RatedVoltage.Volts * c.Card.RatedVoltage.Volts).ThenBy(c => c.Count).ToList();
         if (enough.Count > 0)
-            return (enough[0], "the least of the set with enough voltage without load at high mains, capacitance for the ripple and ripple current", true);
+            return (enough[0], "the least of the set with enough voltage without load at high mains, ripple current, and capacitance for the ripple and for the time until the relay is open", true);
         var nearest = cards.OrderByDescending(c => Math.Min(1, c.RatedVoltage.Volts / volts)).ThenByDescending(c => c.Capacitance.Farads).FirstOrDefault();
         return nearest is null ? null : (new(nearest, basis.MostReservoirs), "the nearest of the set; none has voltage, capacitance and ripple current enough", false);
     }
 
     private const double RippleRoom = 1.05;
 
-    private double RippleOf(SizedSupply at, OutputRating r)
+    // Without mains the rails must stay above the voltage at which the amplifier misbehaves until the relay is open, at low mains, with the smallest of each capacitor.
+    private double HoldUpFarads()
     {
-        double Greater(DualSteadySupply s) => Math.Max(s.Positive.CapacitorRipple.Amperes, s.Negative.CapacitorRipple.Amperes);
+        if (supply is not { } s || outputs is null)
+            return 0;
+        var drawn = (targets.Channels * Ratings.Max(r => r.PeakCurrent.Amperes) / Math.PI) + Idle.Amperes;
         try
         {
-            return Math.Max(Greater(at.Playing(r, targets.Lowest)), Greater(at.Playing(r, 1.kHz)));
+            var playing = s.Playing(Ratings.MaxBy(r => r.PeakCurrent.Amperes)!, 1.kHz);
+            var dip = Math.Max(0, (playing.PositiveMean - playing.Positive.Minimum).Volts);
+            var fall = s.Line.AtMains(-targets.MainsTolerance).At(drawn.A).Volts - dip - Misbehaves.Volts;
+            var until = NoticeSeconds + set.Of<Relay>().Select(r => r.ReleaseTime.Seconds).DefaultIfEmpty(0).Max();
+            return fall > 0 ? HoldUpRoom * drawn * until / (fall * (1 - s.Bank.Card.Tolerance.DecimalFractions)) : 0;
+        }
+        catch (Exception e) when (e is RefusedValueException or ShortfallException)
+        {
+            return 0; // a rail that is not there has other shortages, and says them
+        }
+    }
+
+    // Until missing mains are noticed, as the design states it; and what a look at the mean current may miss.
+    private const double NoticeSeconds = 30e-3, HoldUpRoom = 1.04;
+
+    private double RippleOf(SizedSupply at, OutputRating r) => WorstPlaying(at, r, playing => Math.Max(playing.Positive.CapacitorRipple.Amperes, playing.Negative.CapacitorRipple.Amperes));
+
+    private double WorstPlaying(SizedSupply at, OutputRating r, Func<DualSteadySupply, double> figure)
+    {
+        try
+        {
+            return Math.Max(figure(at.Playing(r, targets.Lowest)), figure(at.Playing(r, 1.kHz)));
         }
         catch (ShortfallException)
         {

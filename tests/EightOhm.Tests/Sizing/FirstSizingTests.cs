@@ -13,6 +13,8 @@ public class FirstSizingTests
     private static readonly Lazy<FirstSizing> LessAtInput = new(() => FirstSizing.Of(Mono.Value.Targets with { Sensitivity = 0.775.V }, DeviceSet.Shipped, new() { Pairs = 4 }));
     private static readonly Lazy<FirstSizing> Stereo = new(() => FirstSizing.Of(new() { Power = 25.W, Load = 8.Ohm, Line = 100.V, Mains = 50.Hz }, DeviceSet.Shipped));
     private static readonly Lazy<FirstSizing> Impossible = new(() => FirstSizing.Of(new() { Power = 5000.W, Load = 2.Ohm }, DeviceSet.Shipped));
+    private static readonly Lazy<FirstSizing> Small = new(() => FirstSizing.Of(new() { Power = 15.W, Load = 4.Ohm }, DeviceSet.Shipped));
+    private static readonly Lazy<FirstSizing> Large = new(() => FirstSizing.Of(new() { Power = 200.W, Load = 8.Ohm, Channels = 1, Line = 120.V, Mains = 60.Hz }, DeviceSet.Shipped));
 
     [Fact]
     public void A_small_amplifier_finds_all_its_parts()
@@ -158,6 +160,61 @@ public class FirstSizingTests
         var one = FirstSizing.Of(new() { Power = 200.W, Load = 4.Ohm, Channels = 1 }, DeviceSet.Shipped, new() { Pairs = 1 });
         Assert.Contains(one.Missing, m => m.StartsWith("One pair of", StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void Low_rails_hold_until_the_relay_is_open_and_what_idle_current_does_to_them_is_told()
+    {
+        var sized = Small.Value;
+        var reservoir = Part<ReservoirCapacitor>(sized, "reservoir");
+        var dual = Supply(sized, 230.V, 50.Hz);
+        // Half of a sine of each channel, and the idle heat over both rails.
+        var idle = 2 * ((Power)Choice(sized, "P_idlemax")) / 1.3 / (2 * dual.AtMains(10.percent).SteadyState(RailCurrent.Constant(2.A)).PositiveMean);
+        var drawn = (2 * Math.Sqrt(2 * 15 / 4.0) / Math.PI).A + idle;
+        var fall = dual.AtMains(-10.percent).SteadyState(RailCurrent.Constant(drawn)).Positive.Minimum - (ElectricPotential)Choice(sized, "V_mute");
+        var held = (int)Choice(sized, "n_res") * reservoir.Capacitance.Farads * (1 - reservoir.Tolerance.DecimalFractions) * fall.Volts / drawn.Amperes;
+        // 30 ms until somebody notices, 12 ms of the relay; ripple alone would be content with 31 ms.
+        Assert.InRange(held, 42e-3, 70e-3);
+        Assert.Contains(sized.Missing, m => m.StartsWith("At idle the rails do not fill before the soft start's bypass", StringComparison.Ordinal));
+        Assert.DoesNotContain(Mono.Value.Missing, m => m.Contains("soft start", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_servo_of_a_small_amplifier_outweighs_its_offset_and_the_junctions_are_taken_where_they_come_to()
+    {
+        double Ohms(string name) => ((ElectricResistance)Choice(Small.Value, name)).Ohms;
+        // The worst offset of the input stage is some 80 mV, a quarter more 100 mV: what 12 V of the servo leave at the summing node must be that. 2.49 kΩ would leave 94 mV.
+        Assert.InRange(12 / Ohms("R_sv") / ((1 / Ohms("R_f")) + (1 / Ohms("R_g"))), 0.0995, 0.104);
+        Assert.Equal(2490, ((ElectricResistance)Choice(Mono.Value, "R_sv")).Ohms);
+        // 44 W at idle over six pairs and 0.74 K/W and more: 25 °C of the air and some 40 K.
+        Assert.InRange(((Temperature)Choice(Small.Value, "T_out")).DegreesCelsius, 60, 75);
+        Assert.Equal(55, ((Temperature)Choice(Mono.Value, "T_out")).DegreesCelsius);
+    }
+
+    [Fact]
+    public void The_second_stage_bears_the_output_at_ground_on_its_small_sink()
+    {
+        var card = Part<Transistor>(Large.Value, "second stage");
+        var rail = Supply(Large.Value, 120.V, 60.Hz).AtMains(10.percent).SteadyState(RailCurrent.Constant(1.A)).PositiveMean;
+        double Junction(double sink) => 45 + (rail.Volts * 0.65 / 22 * (card.JunctionToCase.Si + sink));
+        var chosen = ((ThermalResistance)Choice(Large.Value, "theta_2")).Si;
+        Assert.InRange(Junction(chosen), 100, 125);
+        // The next larger one would not do; for a smaller amplifier it does.
+        Assert.True(Junction(25) > 125 && chosen < 25);
+        Assert.Equal(25, ((ThermalResistance)Choice(Mono.Value, "theta_2")).Si);
+    }
+
+    [Fact]
+    public void The_bridge_keeps_its_junction_by_the_currents_of_the_supply_that_it_feeds()
+    {
+        var sized = FirstSizing.Of(new() { Power = 80.W, Load = 6.Ohm, Line = 100.V, Mains = 60.Hz }, DeviceSet.Shipped);
+        var bridge = Part<RectifierBridge>(sized, "bridge");
+        var heat = Supply(sized, 100.V, 60.Hz).AtMains(10.percent).Playing(2, Math.Sqrt(2 * (double)sized.Targets.MinimumLoadPower!.Value.Watts / sized.Targets.MinimumLoad!.Value.Ohms).A, 20.Hz, 52.mA).BridgeDissipation;
+        // 25 K below its rating, on 2 K/W to the air in the case.
+        Assert.True(45 + ((double)heat.Watts * (bridge.JunctionToCase.Si + 2)) <= bridge.MaxJunctionTemperature.DegreesCelsius - 25, $"{bridge.Name}: {heat}");
+    }
+
+    private static DualRailSupply Supply(FirstSizing sized, ElectricPotential line, Frequency mains) => DualRailSupply.Of(
+        Part<MainsTransformer>(sized, "transformer"), Part<RectifierBridge>(sized, "bridge"), Part<ReservoirCapacitor>(sized, "reservoir"), (int)Choice(sized, "n_res"), line, mains, 10.mOhm);
 
     private static string Refused(AmplifierTargets targets) => Assert.Throws<RefusedValueException>(() => FirstSizing.Of(targets, DeviceSet.Shipped)).Message;
 

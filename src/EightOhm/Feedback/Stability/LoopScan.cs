@@ -14,25 +14,27 @@ internal sealed class LoopScan
     // Below this no crossing of −180° is of any interest, and a delay has endlessly many of them.
     private const double Nothing = 1e-6;
 
+    // How many looks there are to one question whether the work is to stop, which costs as much as a look.
+    private const int Between = 64;
+
     private readonly TransferFunction loop;
 
     // Logarithms of the angular frequency, rising.
     private readonly double[] places;
 
-    // The gain at each: what a crossing of one, of −180° and the highest value are all found from.
-    private readonly Complex[] gains;
+    // The angular frequency at each, in rad/s.
+    private readonly double[] radians;
+
+    // The gain at each, where it is asked for: what a crossing of −180° and the highest value are found from.
+    private Complex[]? gains;
 
     public LoopScan(TransferFunction loop)
     {
         this.loop = loop;
-        places = Places();
-        gains = new Complex[places.Length];
-        for (var i = 0; i < gains.Length; i++)
-        {
-            Work.Checkpoint();
-            gains[i] = loop.At(Math.Exp(places[i]));
-        }
+        (places, radians) = Places();
     }
+
+    private Complex[] Gains => gains ??= Looks(loop.At);
 
     public IReadOnlyList<GainCrossing> GainCrossings() =>
         [.. Ones().Select(u => new GainCrossing(Hertz(u), Margin(loop.PhaseAt(Math.Exp(u)))))];
@@ -46,6 +48,7 @@ internal sealed class LoopScan
     public (Frequency At, double Peak) Highest(Func<Complex, double> of)
     {
         var best = 0;
+        var gains = Gains;
         var height = of(gains[0]);
         for (var i = 1; i < gains.Length; i++)
         {
@@ -75,10 +78,11 @@ internal sealed class LoopScan
     private IEnumerable<double> Ones()
     {
         double Level(double u) => Math.Log(Size(u));
-        var before = Size(gains[0]) - 1;
-        for (var i = 1; i < gains.Length; i++)
+        var looks = loop.DelaySeconds == 0 ? Gains : gains ?? Looks(loop.WithoutDelay);
+        var before = OverOne(looks, 0);
+        for (var i = 1; i < looks.Length; i++)
         {
-            var here = Size(gains[i]) - 1;
+            var here = OverOne(looks, i);
             if (before * here < 0 && Brent.TryFindRoot(Level, places[i - 1], places[i], 1e-13, 200, out var root))
                 yield return root;
             else if (here == 0)
@@ -87,15 +91,38 @@ internal sealed class LoopScan
         }
     }
 
+    // Only its sign counts, and a delay turns a gain without making it larger, but for rounding: so near to one, or so large, the delay is taken in.
+    private double OverOne(Complex[] looks, int i)
+    {
+        var over = Size(looks[i]) - 1;
+        return Math.Abs(over) is > 1e-9 and < 1e300 ? over : Size(loop.At(radians[i])) - 1;
+    }
+
+    private Complex[] Looks(Func<double, Complex> gain)
+    {
+        var looks = new Complex[radians.Length];
+        for (var i = 0; i < looks.Length; i++)
+        {
+            if (i % Between == 0)
+                Work.Checkpoint();
+            looks[i] = gain(radians[i]);
+        }
+
+        return looks;
+    }
+
     // Between two looks the phase, counted through, may pass −180° less any number of turns.
     private IEnumerable<double> Turns()
     {
-        double Above(double u) => (loop.PhaseAt(Math.Exp(u)) + Math.PI) / (2 * Math.PI);
-        var before = Above(places[0]);
+        double AboveAt(double w) => (loop.PhaseAt(w) + Math.PI) / (2 * Math.PI);
+        double Above(double u) => AboveAt(Math.Exp(u));
+        var gains = Gains;
+        var before = AboveAt(radians[0]);
         for (var i = 1; i < places.Length; i++)
         {
-            Work.Checkpoint();
-            var here = Above(places[i]);
+            if (i % Between == 0)
+                Work.Checkpoint();
+            var here = AboveAt(radians[i]);
             var (low, high) = (Math.Min(before, here), Math.Max(before, here));
             for (var turn = Math.Ceiling(low); turn <= high && high - low < 50; turn++)
                 if (turn > low && turn < high && Brent.TryFindRoot(u => Above(u) - turn, places[i - 1], places[i], 1e-13, 200, out var root))
@@ -106,7 +133,7 @@ internal sealed class LoopScan
         }
     }
 
-    private double[] Places()
+    private (double[] Places, double[] Radians) Places()
     {
         var corners = loop.PolesInS.Concat(loop.ZerosInS).Select(r => r.Magnitude).Where(m => m > 0).ToList();
         if (loop.DelaySeconds > 0)
@@ -122,14 +149,35 @@ internal sealed class LoopScan
         for (var i = 0; i < 60 && Size(high) > 1e-3 && loop.PolesInS.Count > loop.ZerosInS.Count; i++)
             high += 2;
         var steps = (int)Math.Ceiling((high - low) / Math.Log(10) * PerDecade);
-        var even = Enumerable.Range(0, steps + 1).Select(i => low + ((high - low) * i / steps));
         // About a root near the axis the curve turns within a hair of its frequency.
         var near = loop.PolesInS.Concat(loop.ZerosInS).Where(r => r.Imaginary > 0)
-            .SelectMany(r => Enumerable.Range(-20, 41).Select(k => r.Imaginary + (k * Math.Abs(r.Real) / 4))).Where(w => w > 0).Select(w => Math.Log(w));
+            .SelectMany(r => Enumerable.Range(-20, 41).Select(k => r.Imaginary + (k * Math.Abs(r.Real) / 4))).Where(w => w > 0).Select(w => Math.Log(w)).ToArray();
+        Array.Sort(near);
         // There the gain has no end.
         var onAxis = loop.PolesInS.Where(p => p.Real == 0).Select(p => p.Imaginary).ToArray();
-        double[] all = [.. even, .. near];
-        Array.Sort(all);
-        return [.. all.Where((u, i) => (i == 0 || u != all[i - 1]) && (onAxis.Length == 0 || !onAxis.Contains(Math.Exp(u))))];
+        List<double> places = new(steps + 1 + near.Length), radians = new(steps + 1 + near.Length);
+        var k = 0;
+        for (var i = 0; i <= steps; i++)
+        {
+            var even = low + ((high - low) * i / steps);
+            for (; k < near.Length && near[k] < even; k++)
+                Put(near[k]);
+            Put(even);
+        }
+
+        for (; k < near.Length; k++)
+            Put(near[k]);
+        return ([.. places], [.. radians]);
+
+        void Put(double u)
+        {
+            if (places.Count > 0 && places[^1] == u)
+                return;
+            var w = Math.Exp(u);
+            if (onAxis.Length > 0 && onAxis.Contains(w))
+                return;
+            places.Add(u);
+            radians.Add(w);
+        }
     }
 }

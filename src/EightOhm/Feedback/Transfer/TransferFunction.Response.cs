@@ -86,30 +86,46 @@ public sealed partial class TransferFunction
 
     internal Complex At(double radians)
     {
-        var s = new Complex(0, radians);
-        var product = new Complex(factor, 0);
-        for (var i = 0; i < Math.Max(zeros.Length, poles.Length); i++)
-        {
-            if (i < zeros.Length)
-                product *= s - zeros[i];
-            if (i >= poles.Length)
-                continue;
-            if (s == poles[i])
-                throw new InvalidOperationException($"There is a pole at exactly {QuantityFormat.Short((radians / (2 * Math.PI)).Hz)}: the gain there has no end. Ask at another frequency.");
-            product = Quotient(product, s - poles[i]);
-        }
-
+        var product = WithoutDelay(radians);
         return delay == 0 ? product : product * Complex.FromPolarCoordinates(1, -radians * delay);
     }
 
-    // A division in full takes care of numbers whose squares are beyond all numbers, which costs more than all else in a scan.
-    private static Complex Quotient(Complex above, Complex below)
+    // In plain numbers, each operation as complex ones do it: every scan spends its time here.
+    internal Complex WithoutDelay(double radians)
     {
-        double a = below.Real, b = below.Imaginary, square = (a * a) + (b * b);
+        double re = factor, im = 0;
+        for (var i = 0; i < zeros.Length || i < poles.Length; i++)
+        {
+            if (i < zeros.Length)
+            {
+                double a = 0 - zeros[i].Real, b = radians - zeros[i].Imaginary;
+                (re, im) = ((re * a) - (im * b), (im * a) + (re * b));
+            }
+
+            if (i >= poles.Length)
+                continue;
+            var pole = poles[i];
+            if (pole.Real == 0 && pole.Imaginary == radians)
+                throw new InvalidOperationException($"There is a pole at exactly {QuantityFormat.Short((radians / (2 * Math.PI)).Hz)}: the gain there has no end. Ask at another frequency.");
+            Divide(ref re, ref im, 0 - pole.Real, radians - pole.Imaginary);
+        }
+
+        return new(re, im);
+    }
+
+    // A division in full takes care of numbers whose squares are beyond all numbers, which costs more than all else in a scan.
+    private static void Divide(ref double re, ref double im, double a, double b)
+    {
+        var square = (a * a) + (b * b);
         if (square is not (> 1e-280 and < 1e280))
-            return above / below;
+        {
+            var quotient = new Complex(re, im) / new Complex(a, b);
+            (re, im) = (quotient.Real, quotient.Imaginary);
+            return;
+        }
+
         var over = 1 / square;
-        return new(((above.Real * a) + (above.Imaginary * b)) * over, ((above.Imaginary * a) - (above.Real * b)) * over);
+        (re, im) = (((re * a) + (im * b)) * over, ((im * a) - (re * b)) * over);
     }
 
     internal double PhaseAt(double radians)

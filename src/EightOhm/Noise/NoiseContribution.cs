@@ -15,7 +15,8 @@ public sealed record NoiseContribution
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         Name = name;
-        Density = Guard.NotNegative(density, $"the density of \"{name}\"", "Give its magnitude, rms: noise has no sign.");
+        // Integrals make many of these: the words are made only where they are said.
+        Density = density >= Reach<VoltageNoiseDensity>.Least && density <= Reach<VoltageNoiseDensity>.Most ? density : Guard.NotNegative(density, $"the density of \"{name}\"", "Give its magnitude, rms: noise has no sign.");
     }
 
     /// <summary>What makes the noise.</summary>

@@ -73,24 +73,20 @@ public sealed class NoiseSpectrum
         double low = Math.Log(f_L.Hertz), width = Math.Log(f_H.Hertz) - low;
         var panels = 1 + (int)(2 * width / Math.Log(10));
         // All sources are looked at in the same places: what they pass through is asked for once.
-        Dictionary<double, double> gains = [];
-        double Gain(double u)
-        {
-            if (gains.TryGetValue(u, out var known))
-                return known;
-            var f = Frequency.FromHertz(Math.Exp(u));
-            var gain = (response?.Invoke(f).Ratio ?? 1) * (weighting == NoiseWeighting.A ? AWeighting.Response(f).Ratio : 1);
-            gains.Add(u, gain);
-            return gain;
-        }
+        Dictionary<double, (Frequency F, double Gain)> places = [];
+        double Gain(Frequency f) => (response?.Invoke(f).Ratio ?? 1) * (weighting == NoiseWeighting.A ? AWeighting.Response(f).Ratio : 1);
 
         double Power(NoiseSource source)
         {
             double Integrand(double u)
             {
                 Work.Checkpoint();
-                var f = Frequency.FromHertz(Math.Exp(u));
-                var e = source.At(f).Density.Si * Gain(u);
+                var seen = places.TryGetValue(u, out var place);
+                var f = seen ? place.F : Frequency.FromHertz(Math.Exp(u));
+                var density = source.At(f).Density.Si;
+                if (!seen)
+                    places.Add(u, place = (f, Gain(f)));
+                var e = density * place.Gain;
                 return e * e * f.Hertz;
             }
 

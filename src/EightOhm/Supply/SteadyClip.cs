@@ -20,10 +20,14 @@ public sealed record SteadyClip
         Load = budget.Peak / budget.PeakCurrent;
         var asked = budget.Peak;
         Rails = At(default);
+        // The root is sought between levels that the steps have seen, and the last word is at one that the search has seen.
+        Dictionary<double, Rails> seen = [];
         double Spare(double volts)
         {
             Work.Checkpoint();
-            Rails = At(channels * (ElectricPotential.FromVolts(volts) / Load));
+            if (!seen.TryGetValue(volts, out var known))
+                seen[volts] = known = At(channels * (ElectricPotential.FromVolts(volts) / Load));
+            Rails = known;
             return budget.ClipVolts(Rails) - volts;
         }
 

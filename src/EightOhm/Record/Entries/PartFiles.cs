@@ -65,5 +65,5 @@ internal sealed class PartFiles(string folder)
     public DeviceCard Device(PartFile part) => _read[part.Hash];
 
     // A checkout may have turned the line ends about; the card is the same.
-    private static string Hash(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData([.. bytes.Where(b => b != (byte)'\r')]))[..32];
+    private static string Hash(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes.AsSpan().Contains((byte)'\r') ? [.. bytes.Where(b => b != (byte)'\r')] : bytes))[..32];
 }

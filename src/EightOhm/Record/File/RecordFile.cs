@@ -6,6 +6,9 @@ namespace EightOhm.Record;
 /// <remarks>The new text is written beside the old, flushed and renamed over it, so that a reader, or the next start after a power cut, finds the one or the other.</remarks>
 internal sealed class RecordFile(string path, IFileLayer files)
 {
+    // Every notebook of a folder opens the same file, and what was read of it is never changed: the last serves whoever reads the same bytes.
+    private static volatile LastRead? _last;
+
     private byte[]? _seen;
 
     public string Path { get; } = path;
@@ -20,9 +23,13 @@ internal sealed class RecordFile(string path, IFileLayer files)
         _seen = files.Read(Path);
         if (_seen is null)
             return null;
+        if (_last is { } last && last.Nameless == nameless && last.Bytes.AsSpan().SequenceEqual(_seen))
+            return last.Content;
         try
         {
-            return RecordReader.Read(_seen, nameless);
+            var content = RecordReader.Read(_seen, nameless);
+            _last = new(_seen, nameless, content);
+            return content;
         }
         catch (JsonFault fault)
         {
@@ -55,6 +62,8 @@ internal sealed class RecordFile(string path, IFileLayer files)
 
         _seen = bytes;
     }
+
+    private sealed record LastRead(byte[] Bytes, string Nameless, RecordContent Content);
 
     // Two notebooks on one record: the second must not silently write over what the first has put there.
     private void RefuseForeignChange()

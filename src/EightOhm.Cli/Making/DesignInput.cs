@@ -13,7 +13,7 @@ namespace EightOhm.Cli.Making;
 /// <param name="Code">How its value is written; null for a part.</param>
 /// <param name="Value">The value; a part's card file.</param>
 /// <param name="At">Where the value stands in the cell.</param>
-/// <param name="Words">Where the reason stands, with its text; null where there is none.</param>
+/// <param name="Words">Where the reason stands, from what separates it from the value on, with its text; null where there is none.</param>
 /// <param name="CardType">The type of card that a part asks for; null for a transistor's.</param>
 internal sealed record DesignInput(string Name, string Verb, LiteralCode? Code, object Value, TextSpan At, (TextSpan At, string Text)? Words, string? CardType = null)
 {
@@ -42,7 +42,7 @@ internal sealed record DesignInput(string Name, string Verb, LiteralCode? Code, 
         if (LiteralCode.Read(arguments[1].Expression) is not var (code, value))
             return null;
         (TextSpan, string)? words = arguments.Count > 2 && arguments[2].NameColon?.Name.Identifier.ValueText is null or "because" or "note" or "basis" && Text(arguments[2].Expression) is { } text
-            ? (arguments[2].Expression.Span, text)
+            ? (TextSpan.FromBounds(arguments[2].NameColon is null ? arguments.GetSeparator(1).Span.End : arguments[2].Expression.SpanStart, arguments[2].Expression.Span.End), text)
             : null;
         return new(name, method.Identifier.ValueText, code, value, arguments[1].Expression.Span, words);
     }

@@ -57,13 +57,16 @@ internal sealed class DesignTemplate
         {
             var (value, words) = values(input);
             if (words is not null && input.Words is var (at, _))
-                source = source[..at.Start] + words + source[at.End..];
+                source = source[..at.Start] + Apart(source[at.Start..at.End], words) + source[at.End..];
             if (value is not null)
                 source = source[..input.At.Start] + value + source[input.At.End..];
         }
 
         return source;
     }
+
+    // On lines of their own where they were so or are many.
+    private static string Apart(string before, string words) => before.StartsWith('"') ? words : (before.StartsWith('\n') || words.Contains('\n') ? "\n    " : " ") + words;
 
     private static JsonObject Emptied(JsonObject notebook)
     {

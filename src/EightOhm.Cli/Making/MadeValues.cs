@@ -53,7 +53,7 @@ internal sealed class MadeValues
         }
 
         lines[^1] = lines[^1].TrimEnd();
-        return (lines.Count > 1 ? "\n    " : "") + string.Join(" +\n    ", lines.Select(l => Microsoft.CodeAnalysis.CSharp.SymbolDisplay.FormatLiteral(l, quote: true)));
+        return string.Join(" +\n    ", lines.Select(l => Microsoft.CodeAnalysis.CSharp.SymbolDisplay.FormatLiteral(l, quote: true)));
     }
 
     private void Bring(DesignInput input, FirstSizing sizing, DeviceSet set)

@@ -26,7 +26,7 @@ internal sealed partial class SizingWork
         var gain = targets.Rated.RmsVoltage / targets.Sensitivity;
         if (Divider() is var (arm, feedback, servo))
         {
-            Choose("R_sv", servo.Ohm, "from the servo: it must outweigh the worst offset of the input stage");
+            Choose("R_sv", servo.Ohm, "small enough for the servo to outweigh the worst offset of the input stage");
             Choose("R_g", arm.Ohm, "with the feedback resistor, the gain nearest to what the sensitivity asks");
             Choose("R_f", feedback.Ohm, "feedback for rated power at the sensitivity, the loss of the input network made up for");
             var volts = targets.Rated.RmsVoltage.Volts;

@@ -50,7 +50,7 @@ internal sealed partial class SizingWork
             return;
         var fault = (double)StageHeat.LimitedFault(s.Line.AtMains(targets.MainsTolerance).At(Idle), SecondStageSense, SecondStageResistor).Watts;
         var most = ((basis.Junction - basis.InsideAir).Kelvins - SmallSinkRoom) / fault - second.JunctionToCase.Si;
-        Choose("theta_2", SmallSinks.FirstOrDefault(k => k <= most, SmallSinks[^1]).K_per_W, "the second stage's small sink: it bears the output held at ground at high mains");
+        Choose("theta_2", SmallSinks.FirstOrDefault(k => k <= most, SmallSinks[^1]).K_per_W, "bears the output held at ground at high mains");
         if (SmallSinks[^1] > most)
             Miss("The second stage is too hot with the output held at ground at high mains, on any small sink: a larger emitter resistor, or a cascode that shares the voltage.");
     }

@@ -140,7 +140,7 @@ internal sealed partial class SizingWork
         else
         {
             Take("reservoir", bank.Card, caps.Because);
-            Choose("n_res", bank.Count, "as few as carry capacitance and ripple current");
+            Choose("n_res", bank.Count, "as few as bring the capacitance and carry the ripple current");
             if (!caps.Enough)
                 Miss($"No reservoir of the set is enough, {basis.MostReservoirs} of them on a rail; {bank.Card.Name} comes nearest.");
         }

@@ -32,6 +32,8 @@ public sealed class NewTests : IDisposable
         Assert.Matches("^feedback.*: feedback for rated power at the sensitivity, the loss of the input network made up for$", because);
         Assert.All(inputs.Where(i => i.IsPart), i => Assert.True(File.Exists(Path.Combine(folder, (string)i.Value)), (string)i.Value));
         Assert.Equal("Größe <1> & \"co\"", DesignRecord.Load(Path.Combine(folder, "record.json")).Name);
+        // A reason stands where the old one stood, on lines of its own or behind the value: no line is left empty or ends in a blank.
+        Assert.All(Directory.GetFiles(folder, "*.ipynb"), f => Assert.DoesNotContain(" \\n\"", File.ReadAllText(f), StringComparison.Ordinal));
         // The name stands in the record and nowhere else; the design that was copied is nowhere.
         var files = Directory.GetFiles(folder, "*", SearchOption.AllDirectories);
         Assert.All(files.Where(f => !f.EndsWith("record.json", StringComparison.Ordinal)), f => Assert.DoesNotContain("Größe", File.ReadAllText(f), StringComparison.Ordinal));

@@ -50,7 +50,7 @@ public static class Engineering
         return Fixed(value, digits - 1 - exponent, keepZeros);
     }
 
-    /// <summary>The fewest digits that give the value back, if it is a round number of at most six; otherwise <paramref name="digits"/>.</summary>
+    /// <summary>The fewest digits that give the value back, of six or <paramref name="digits"/>; if none do, <paramref name="digits"/>.</summary>
     internal static int HonestDigits(double value, int digits)
     {
         if (value == 0)
@@ -58,7 +58,8 @@ public static class Engineering
         for (var n = 1; n <= Math.Max(6, digits); n++)
         {
             var rounded = double.Parse(value.ToString("E" + (n - 1), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-            if (Math.Abs(rounded - value) <= 1e-12 * Math.Abs(value))
+            // Beyond six digits nothing is taken for round that differs within the digits asked for.
+            if (Math.Abs(rounded - value) <= (n > 6 ? Math.Min(1e-12, 0.5 * Math.Pow(10, -digits)) : 1e-12) * Math.Abs(value))
                 return n;
         }
 

@@ -39,6 +39,20 @@ public class InTextTests
     public void A_format_that_says_nothing_is_refused_with_what_does() =>
         Assert.Contains("{x:3}", Assert.Throws<FormatException>(() => Text($"{28.V:volts please}")).Message, StringComparison.Ordinal);
 
+    // A double holds 15 digits whatever they are, of a sixteenth not every one.
+    [Fact]
+    public void Digits_are_given_up_to_those_that_a_number_holds()
+    {
+        var third = (1.0 / 3).V;
+        Assert.Equal("333.333333333333 mV, 0.333333333333333 V", Text($"{third:15}, {third.In("V"):15}"));
+        Assert.Equal("300 mV, 0.3 V", Text($"{third:1}, {third.In("V"):1}"));
+        foreach (var format in new[] { "0", "16" })
+        {
+            Assert.Contains("{x:3}", Assert.Throws<FormatException>(() => InText.Text(third, format)).Message, StringComparison.Ordinal);
+            Assert.Contains("1 to 15", Assert.Throws<FormatException>(() => third.In("V").ToString(format, null)).Message, StringComparison.Ordinal);
+        }
+    }
+
     [Theory]
     [InlineData("mV", "28280 mV")]
     [InlineData("uV", "28280000 µV")]

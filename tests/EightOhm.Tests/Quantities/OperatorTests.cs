@@ -59,7 +59,8 @@ public class OperatorTests
 
     private static readonly Type[] Ours = [typeof(Gain), typeof(ThermalResistance), typeof(HeatCapacity), typeof(VoltageNoiseDensity), typeof(CurrentNoiseDensity),
         typeof(SquaredVoltage), typeof(SquaredCurrent), typeof(SquaredVoltageDensity), typeof(SquaredCurrentDensity), typeof(RootFrequency),
-        typeof(SquaredDuration), typeof(SquaredResistance), typeof(JouleIntegral), typeof(VoltageResistance), typeof(SquaredFrequency), typeof(ResistanceRate), typeof(ConductanceRate), typeof(VoltageDrift), typeof(SurfaceThermalResistance)];
+        typeof(SquaredDuration), typeof(SquaredResistance), typeof(JouleIntegral), typeof(VoltageResistance), typeof(SquaredFrequency), typeof(ResistanceRate), typeof(ConductanceRate), typeof(VoltageDrift), typeof(SurfaceThermalResistance),
+        typeof(DbuLevel), typeof(DbvLevel), typeof(DbwLevel), typeof(DbmLevel), typeof(SoundPressureLevel)];
 
     public static TheoryData<string> Operators
     {
@@ -82,13 +83,15 @@ public class OperatorTests
         var op = All().Single(m => Name(m) == name);
         var types = op.GetParameters().Select(p => p.ParameterType).ToArray();
         double a = 2.5, b = 4;
-        object[] values = types.Length == 1 ? [Make(types[0], a)] : [Make(types[0], a), Make(types[1], b)];
-        var result = op.Invoke(null, values)!;
         if (op.ReturnType == typeof(bool))
         {
-            Assert.Equal(op.Name switch { "op_Equality" or "op_GreaterThan" or "op_GreaterThanOrEqual" => false, _ => true }, result);
+            foreach (var (left, right) in new[] { (a, b), (b, a), (a, a) })
+                Assert.Equal(Compared(op.Name, left, right), op.Invoke(null, [Make(types[0], left), Make(types[1], right)]));
             return;
         }
+
+        object[] values = types.Length == 1 ? [Make(types[0], a)] : [Make(types[0], a), Make(types[1], b)];
+        var result = op.Invoke(null, values)!;
 
         var expected = op.Name switch { "op_Multiply" => a * b, "op_Division" => a / b, "op_Addition" => a + b, "op_Subtraction" => a - b, "op_UnaryNegation" => -a, _ => double.NaN };
         Assert.Equal(expected, Absolute(result), 1e-12);
@@ -104,6 +107,17 @@ public class OperatorTests
         .Where(m => m.Name.StartsWith("op_", StringComparison.Ordinal) && m.GetCustomAttribute<ObsoleteAttribute>() is null);
 
     private static string Name(MethodInfo m) => $"{m.DeclaringType!.Name}.{m.Name}({string.Join(", ", m.GetParameters().Select(p => p.ParameterType.Name))})";
+
+    private static bool Compared(string name, double left, double right) => name switch
+    {
+        "op_Equality" => left == right,
+        "op_Inequality" => left != right,
+        "op_LessThan" => left < right,
+        "op_LessThanOrEqual" => left <= right,
+        "op_GreaterThan" => left > right,
+        "op_GreaterThanOrEqual" => left >= right,
+        _ => throw new NotSupportedException(name),
+    };
 
     private static object Make(Type type, double number) => type == typeof(Temperature) ? Temperature.FromKelvins(number) : QuantityKinds.Of(type).FromSi(number);
 

@@ -19,13 +19,17 @@ internal sealed class PanelHighest
         Value = Math.Max(Value, Math.Max(m, Math.Max(a, b)));
         // The parabola through three looks: where its vertex is, in halves of the panel from the middle, and how high.
         var bend = (2 * m) - a - b;
-        if (!(bend > 0))
-            return;
         var vertex = 0.5 * (b - a) / bend;
         // A top just outside by the parabola may be inside after all, and the other way round.
-        if (!(Math.Abs(vertex) < 1.6) || m + (0.5 * vertex * vertex * bend) < Value - (0.1 * bend))
-            return;
-        var reach = 0.3 * (to - from);
-        Value = Math.Max(Value, GoldenSection.Highest(ref curve, Math.Max(0, from - reach), Math.Min(length, to + reach), 22).Value);
+        if (bend > 0 && Math.Abs(vertex) < 1.6 && m + (0.5 * vertex * vertex * bend) >= Value - (0.1 * bend))
+        {
+            var reach = 0.3 * (to - from);
+            Value = Math.Max(Value, GoldenSection.Highest(ref curve, Math.Max(0, from - reach), Math.Min(length, to + reach), 22).Value);
+        }
+        else if (from == 0 && curve.At(1e-3 * to) > a)
+        {
+            // What turns soon after a piece begins leaves no trace in the middle: only the slope at its beginning tells.
+            Value = Math.Max(Value, GoldenSection.Highest(ref curve, 0, to, 22).Value);
+        }
     }
 }

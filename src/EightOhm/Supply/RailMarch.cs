@@ -82,6 +82,9 @@ internal sealed class RailMarch(RailNetwork network)
         }
     }
 
+    // A rail that has just begun or ended stands at zero, on either side of it by rounding: sooner than this nothing is told by its sign.
+    private double Instant => network.Half * 1e-6;
+
     private (double Length, int Change) FirstEvent(ref RailSegment s, double length)
     {
         var looks = Math.Max(1, (int)Math.Ceiling(length / network.Half * Looks));
@@ -96,6 +99,11 @@ internal sealed class RailMarch(RailNetwork network)
             var edge = i == 1 || i == looks;
             // Both rails are asked and the earlier goes first: two lightly loaded rails begin within the same pulse.
             double first = Event(ref s, 1, a, b, step, edge, before1, a1, b1), second = Event(ref s, 2, a, b, step, edge, before2, a2, b2);
+            // Where one of them ends the stretch there is no look after it: the other's top before that end would be passed by.
+            if (double.IsPositiveInfinity(second) && double.IsFinite(first) && first - a > Instant)
+                second = Event(ref s, 2, a, first, step, true, before2, a2, Blocked(ref s, 2, first));
+            else if (double.IsPositiveInfinity(first) && double.IsFinite(second) && second - a > Instant)
+                first = Event(ref s, 1, a, second, step, true, before1, a1, Blocked(ref s, 1, second));
             if (Math.Min(first, second) is var when && !double.IsPositiveInfinity(when))
                 return (when, first <= second ? 1 : 2);
             (before1, before2, a1, a2) = (a1, a2, b1, b2);
@@ -134,8 +142,8 @@ internal sealed class RailMarch(RailNetwork network)
     {
         if (atA >= 0)
         {
-            // A rail that has just begun stands at zero, on either side of it by rounding: it is wrong only if it stays there.
-            var later = Math.Min(a + (network.Half * 1e-6), b);
+            // It is wrong only if it stays there.
+            var later = Math.Min(a + Instant, b);
             if (Blocked(ref s, rail, later) is var atLater && !(atLater < 0))
                 return a;
             (a, atA) = (later, atLater);

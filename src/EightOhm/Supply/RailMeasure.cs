@@ -6,8 +6,9 @@ namespace EightOhm.Supply;
 /// <summary>Means, extremes and charging time of a march, taken from the exact pieces.</summary>
 internal class RailMeasure(RailNetwork network) : ISegmentVisitor
 {
-    // Panels in a half-cycle of the mains; a half-wave of the signal takes two. Gauss's rule of five points is then good to nine digits.
-    private const int Panels = 8, Points = 5, Middle = Points / 2;
+    // Panels in a half-cycle of the mains; a half-wave of the signal takes two, and two time constants of a charging one. Gauss's rule of five points
+    // is then good to nine digits.
+    private const int Panels = 8, MostPanels = 1000, Points = 5, Middle = Points / 2;
 
     private static readonly GaussLegendreRule Rule = new(-1, 1, Points);
     private static readonly double[] Nodes = Rule.Abscissas, Weights = Rule.Weights;
@@ -22,7 +23,8 @@ internal class RailMeasure(RailNetwork network) : ISegmentVisitor
     public void Visit(ref RailSegment segment, double length)
     {
         Time += length;
-        var panels = Math.Max(1, (int)Math.Ceiling(length * Math.Max(Panels / network.Half, 2 * network.SignalOmega / Math.PI)));
+        var quickest = Math.Max(Math.Abs(segment.Mode.Rate1), Math.Abs(segment.Mode.Rate2));
+        var panels = Math.Clamp((int)Math.Ceiling(length * Math.Max(Math.Max(Panels / network.Half, 2 * network.SignalOmega / Math.PI), quickest / 2)), 1, MostPanels);
         var step = length / panels;
         for (var p = 0; p < panels; p++)
         {

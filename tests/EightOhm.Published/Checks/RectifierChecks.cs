@@ -46,6 +46,16 @@ public class RectifierChecks
     }
 
     [Fact]
+    public void A_rail_that_is_charged_only_at_the_end_of_the_other_s_pulse()
+    {
+        foreach (var (column, figure) in Figures[..6])
+        {
+            Check.Solved("DualRailSupply.SteadyState", Reference.Read("dual-rail-unequal.csv"), r => figure(Two(r).Positive), column + "_p", 1e-5);
+            Check.Solved("DualRailSupply.SteadyState", Reference.Read("dual-rail-unequal.csv"), r => figure(Two(r).Negative), column + "_n", 1e-5);
+        }
+    }
+
+    [Fact]
     public void Diodes_of_the_exponential_law()
     {
         foreach (var (column, figure) in Figures[..6])
@@ -58,7 +68,7 @@ public class RectifierChecks
 
     private static SteadySupply Exponential(ReferenceRow r) =>
         new RectifierSupply(r["emf"].V, r["f"].Hz, r["R_s"].Ohm, new ExponentialDiode(ElectricCurrent.FromAmperes(r["I_s"]), r["n"], r["t_C"].degC, (int)r["series"]), ElectricCapacitance.FromFarads(r["C"])) { CapacitorEsr = r["esr"].Ohm }
-            .SteadyState(RailCurrent.Constant(r["I"].A));
+            .SteadyState(r["R_L"] > 0 ? RailCurrent.Resistive(r["R_L"].Ohm) : r["play"] > 0 ? RailCurrent.HalfWaves(r["play"].A, r["signal"].Hz, r["I"].A) : RailCurrent.Constant(r["I"].A));
 
     private static DualSteadySupply Two(ReferenceRow r)
     {

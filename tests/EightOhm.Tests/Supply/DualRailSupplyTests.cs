@@ -49,6 +49,22 @@ public class DualRailSupplyTests
     }
 
     [Fact]
+    public void Rails_that_take_very_unequal_currents_through_a_shared_resistance_both_settle()
+    {
+        var random = new Random(1);
+        double Between(double least, double most) => least * Math.Pow(most / least, random.NextDouble());
+        for (var k = 0; k < 300; k++)
+        {
+            double c = Between(2e-4, 2e-2), first = Between(1e-4, 0.5), second = Between(1e-4, 0.5);
+            var supply = new DualRailSupply(35.V, 50.Hz, Between(0.01, 0.5).Ohm, Between(0.01, 1.5).Ohm, 0.9.V, ElectricCapacitance.FromFarads(c));
+            var at = supply.SteadyState(RailCurrent.Constant(first.A), RailCurrent.Constant(second.A));
+            // Each is charged in every half-cycle, so it falls for less than one.
+            foreach (var (rail, amperes) in new[] { (at.Positive, first), (at.Negative, second) })
+                Assert.InRange(rail.Ripple.Volts, 0.4 * amperes * 0.01 / c, amperes * 0.01 / c);
+        }
+    }
+
+    [Fact]
     public void A_half_winding_charges_one_rail_and_then_the_other()
     {
         var at = Stiff.SteadyState(RailCurrent.Constant(8.A), RailCurrent.Constant(1.A));

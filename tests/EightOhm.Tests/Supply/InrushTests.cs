@@ -56,6 +56,17 @@ public class InrushTests
     }
 
     [Fact]
+    public void A_reservoir_that_follows_the_winding_stands_at_its_crest_less_Ohm_s_law()
+    {
+        // 20 µF behind some ohms charge in tens of microseconds: at the crest the path carries the idle current, and the sine through an RC of which 1/(1 + (ω·τ)²) is in phase.
+        var on = new SwitchOn(230.V, 50.Hz, 30.V, 20.uF, 10.Ohm, 0.5.Ohm, 1.V, InrushLimiter.Resistor(60.Ohm), 40.ms, 2.A);
+        var path = 0.5 + (2 * (10 + 60) / Math.Pow(230.0 / 30, 2));
+        var turn = 100 * Math.PI * path * 20e-6;
+        Assert.Equal((30 * Math.Sqrt(2) / (1 + (turn * turn))) - 1 - (2 * path), SoftStart.Of(on).RailAtBypass.Volts, 1e-3);
+        Assert.Throws<RefusedValueException>(() => new SwitchOn(230.V, 50.Hz, 30.V, 20.uF, 10.Ohm, 0.5.Ohm, 1.V, InrushLimiter.None, 60.1.s));
+    }
+
+    [Fact]
     public void Switched_on_at_zero_the_capacitors_draw_less_at_first()
     {
         var zero = SoftStart.Of(new SwitchOn(230.V, 50.Hz, 37.1.V, 30.mF, 2.25.Ohm, 85.mOhm, 0.9.V, InrushLimiter.None, 1.s, closes: 0.deg));

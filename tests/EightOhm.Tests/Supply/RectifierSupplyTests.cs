@@ -95,10 +95,15 @@ public class RectifierSupplyTests
         // At 25 K the knee is a few millivolts; the saturation current places it at 0.7 V.
         var cold = new ExponentialDiode(ElectricCurrent.FromAmperes(1e-140), 1, Temperature.FromKelvins(25));
         var drop = cold.At(8.A).Volts;
-        var sharp = new RectifierSupply(35.V, 50.Hz, 0.5.Ohm, cold, 10.mF).SteadyState(RailCurrent.Constant(3.A));
-        var flat = new RectifierSupply(35.V, 50.Hz, 0.5.Ohm, drop.V, 10.mF).SteadyState(RailCurrent.Constant(3.A));
-        Assert.Equal(flat.Mean.Volts, sharp.Mean.Volts, 5e-3);
-        Assert.Equal(flat.WindingRms.Amperes, sharp.WindingRms.Amperes, 5e-3);
+        foreach (var load in new[] { RailCurrent.Constant(3.A), RailCurrent.Resistive(14.Ohm), RailCurrent.HalfWaves(8.A, 20.Hz, 0.5.A, 40.deg) })
+        {
+            var sharp = new RectifierSupply(35.V, 50.Hz, 0.5.Ohm, cold, 10.mF) { CapacitorEsr = 50.mOhm }.SteadyState(load);
+            var flat = new RectifierSupply(35.V, 50.Hz, 0.5.Ohm, drop.V, 10.mF) { CapacitorEsr = 50.mOhm }.SteadyState(load);
+            Assert.Equal(flat.Mean.Volts, sharp.Mean.Volts, 5e-3);
+            Assert.Equal(flat.Minimum.Volts, sharp.Minimum.Volts, 5e-3);
+            Assert.Equal(flat.VoltageAtLoadPeak.Volts, sharp.VoltageAtLoadPeak.Volts, 1e-2);
+            Assert.Equal(flat.WindingRms.Amperes, sharp.WindingRms.Amperes, 5e-3);
+        }
     }
 
     [Fact]

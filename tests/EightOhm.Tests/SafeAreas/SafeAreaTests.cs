@@ -103,6 +103,8 @@ public class SafeAreaTests
         var line = Area.For(80.degC, 100.ms).Curve(2.V, 41);
         var (v, i) = (line.X, line.Y);
         Assert.Equal((41, 2.0, 200.0), (v.Count, v[0], v[^1]));
+        // Two decades in forty steps: each is the twentieth root of ten.
+        Assert.All(Enumerable.Range(1, 40), k => Assert.Equal(Math.Pow(10, 0.05), v[k] / v[k - 1], 1e-12));
         Assert.Equal(0.35 * 0.56, i[^1], 9);
         Assert.Contains("runs up to V_CEO", Assert.Throws<RefusedValueException>(() => Area.For(80.degC, 100.ms).Curve(200.V)).Message, StringComparison.Ordinal);
     }

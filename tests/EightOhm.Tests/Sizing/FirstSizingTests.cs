@@ -72,6 +72,27 @@ public class FirstSizingTests
     }
 
     [Fact]
+    public void The_input_s_filter_and_the_coil_s_heat_follow_from_the_targets()
+    {
+        // A corner sixteen times above 20 kHz with the 132 Ω before it is 3.77 nF, and at most a step of twelve a decade less.
+        Assert.InRange(((ElectricCapacitance)Choice(Mono.Value, "C_in")).Nanofarads, 3.768 / 1.25, 3.768);
+        // 0.8 J a watt (a choice): 48 J for 60 W, 20 J for 25 W, rounded up to two digits.
+        Assert.InRange(((Energy)Choice(Mono.Value, "E_vcmax")).Joules, 48, 48 * 1.1);
+        Assert.InRange(((Energy)Choice(Stereo.Value, "E_vcmax")).Joules, 20, 20 * 1.1);
+    }
+
+    [Fact]
+    public void The_input_s_transistors_bear_a_rail_at_high_mains()
+    {
+        var sized = FirstSizing.Of(new() { Power = 150.W, Load = 8.Ohm }, DeviceSet.Shipped);
+        var transformer = Part<MainsTransformer>(sized, "transformer");
+        var rail = Transformer.NoLoadRail(transformer.Secondary, transformer.Regulation, 10.percent, 0.6.V);
+        // The one of most gain, of 80 V, bears four fifths of it.
+        Assert.True(rail.Volts > 0.8 * 80, $"{rail} asks for nothing");
+        Assert.True(0.8 * Part<Transistor>(sized, "input npn").MaxCollectorEmitterVoltage.Volts >= rail.Volts);
+    }
+
+    [Fact]
     public void The_loop_lies_between_what_slew_rate_asks_for_and_what_its_margin_allows()
     {
         // Six times 2π·20 kHz·√(2·60·4) V is 16.5 V/µs, with a tail a tenth low and a capacitor a twentieth high 19.3 V/µs. At the other end a quarter turn less 60° for two poles and 20 ns:

@@ -72,13 +72,15 @@ public class FirstSizingTests
     }
 
     [Fact]
-    public void The_input_s_filter_and_the_coil_s_heat_follow_from_the_targets()
+    public void The_input_s_filter_the_coil_s_heat_and_the_mute_follow_from_the_targets()
     {
         // A corner sixteen times above 20 kHz with the 132 Ω before it is 3.77 nF, and at most a step of twelve a decade less.
         Assert.InRange(((ElectricCapacitance)Choice(Mono.Value, "C_in")).Nanofarads, 3.768 / 1.25, 3.768);
         // 0.8 J a watt (a choice): 48 J for 60 W, 20 J for 25 W, rounded up to two digits.
         Assert.InRange(((Energy)Choice(Mono.Value, "E_vcmax")).Joules, 48, 48 * 1.1);
         Assert.InRange(((Energy)Choice(Stereo.Value, "E_vcmax")).Joules, 20, 20 * 1.1);
+        // 0.45 (a choice) of √(2·60 W·4 Ω), rounded down to two digits.
+        Assert.InRange(((ElectricPotential)Choice(Mono.Value, "V_mute")).Volts, 9.859 / 1.1, 9.859);
     }
 
     [Fact]

@@ -10,7 +10,7 @@ public sealed class EndingTests
     public async Task A_cell_over_the_limit_ends_the_process_and_nothing_is_written()
     {
         using var shop = new Workshop();
-        shop.Notebook("a", "1 + 1", "while (true) { }");
+        shop.Notebook("a", "1 + 1", "while (true) System.Threading.Thread.Sleep(1);");
         var before = shop.Everything();
 
         using var process = Child.Start("run", shop.Notebooks, "--out", shop.Book, "--save", "--limit", "9.5");

@@ -5,7 +5,7 @@ namespace EightOhm.Cli.Printing;
 /// <summary>The browser of this machine, which lays the document out in pages.</summary>
 internal static class Chromium
 {
-    private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome", "chrome"];
+    private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome", "chrome", "chromium-headless-shell"];
 
     // A thousand pages take a minute on a slow machine.
     private static readonly TimeSpan Longest = TimeSpan.FromMinutes(5);

@@ -10,14 +10,15 @@ internal static class Needs
     /// <summary>The Python that Jupyter itself runs on: its first line names it.</summary>
     public static string? Python { get; } = JupyterPath is { } jupyter && File.ReadLines(jupyter).First() is { } first && first.StartsWith("#!", StringComparison.Ordinal) ? first[2..].Trim() : OnPath("python3");
 
-    public static string? ChromiumPath { get; } = OnPath("chromium") ?? OnPath("chromium-browser") ?? OnPath("google-chrome");
+    // The one without a window first: it is the same engine and costs less.
+    public static string? ChromiumPath { get; } = OnPath("chromium-headless-shell") ?? OnPath("chromium") ?? OnPath("chromium-browser") ?? OnPath("google-chrome");
 
     public static bool HasJupyter => JupyterPath is not null && OnPath("jupyter-notebook") is not null && OnPath("jupyter-nbconvert") is not null;
 
     public static void Jupyter() =>
         Unless(HasJupyter, "Jupyter is not on the path (Debian: jupyter-notebook and jupyter-nbconvert).");
 
-    public static void Chromium() => Unless(ChromiumPath is not null, "Chromium is not on the path (Debian: chromium).");
+    public static void Chromium() => Unless(ChromiumPath is not null, "Chromium is not on the path (Debian: chromium-headless-shell or chromium).");
 
     /// <summary>Whether tests of minutes run.</summary>
     public static bool IsPatient => Required || IsSet("EIGHTOHM_SLOW");

@@ -206,7 +206,8 @@ public sealed class LiveSheetTests(ChromiumFixture chromium, FewChapters few) : 
         Assert.Equal("closed", await stranger.EvaluateAsync<string>(Socket, new UriBuilder(rebound) { Scheme = "ws", Path = "socket" }.Uri.AbsoluteUri));
         var got = new TaskCompletionSource<int>();
         stranger.Response += (_, answer) => got.TrySetResult(answer.Status);
-        await Assert.ThrowsAsync<PlaywrightException>(() => stranger.GotoAsync(rebound.AbsoluteUri));
+        // In place of nothing a browser with a window shows a page of its own, which counts as a failure to go there; one without a window shows nothing.
+        _ = await Xunit.Record.ExceptionAsync(() => stranger.GotoAsync(rebound.AbsoluteUri));
         Assert.Equal(421, await got.Task);
 
         // The person's own page has noticed nothing.

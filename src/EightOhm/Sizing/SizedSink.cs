@@ -55,8 +55,8 @@ internal sealed class SizedSink
     public double MusicJunctionRise => MusicRise + ((double)outputs.Music.Watts / (2 * outputs.Pairs) * (Junction + basis.Insulator.Si + spread));
 
     /// <summary>The junctions at idle, at nominal mains.</summary>
-    public Temperature IdleJunction => (double)outputs.Idling.Watts / (1 + targets.MainsTolerance.DecimalFractions) is var idle
-        ? (targets.Air.DegreesCelsius + (idle * ToAir.Si) + (idle / (2 * outputs.Pairs) * (Junction + basis.Insulator.Si + spread))).degC : default;
+    public Temperature IdleJunction => SharedSink.Junction(targets.Air, outputs.Idling / (1 + targets.MainsTolerance.DecimalFractions), 2 * outputs.Pairs, default,
+        Junction.K_per_W, basis.Insulator + spread.K_per_W, ToAir);
 
     private double CaseRise => ((double)outputs.Worst.Watts * ToAir.Si) + (each * (basis.Insulator.Si + spread));
 

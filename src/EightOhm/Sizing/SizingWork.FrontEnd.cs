@@ -1,4 +1,5 @@
 using EightOhm.Devices;
+using EightOhm.InputStages;
 using EightOhm.Numerics;
 using EightOhm.Protection;
 using EightOhm.Quantities;
@@ -10,8 +11,10 @@ namespace EightOhm.Sizing;
 /// <content>What follows from the level: feedback, slew rate, and the limits of protection.</content>
 internal sealed partial class SizingWork
 {
-    // Feedback's lower arm, and the servo's in parallel with it, as the design has them; of the servo's output this much at least must reach the summing node.
-    private const double LowerArm = 24.9, ServoArm = 2_490, ServoShare = 0.0083;
+    // Feedback's lower arm, and the servo's in parallel with it, as the design has them.
+    private const double LowerArm = 24.9, ServoArm = 2_490;
+    // What the servo's output reaches, and how much of it must reach the summing node: the worst offset of the design's input stage and a quarter more.
+    private static readonly ElectricPotential ServoReach = 12.V, ServoAuthority = 98.8.mV;
     // Heat that the design allows each of the feedback resistors.
     private const double FeedbackWatts = 0.5;
     // What the bias resistor takes, halfway between the terminals (82 Ω) and the rated source (132 Ω): both are within the tolerance then.
@@ -70,7 +73,7 @@ internal sealed partial class SizingWork
         {
             double Exact(double r) => ((gain * (1 + InputLoss)) - 1) / ((1 / r) + (1 / servo));
             var (lower, upper) = ESeries.E96.Values.Select(v => 10 * v).Where(r => Math.Abs((r / LowerArm) - 1) < 0.1).Select(r => (r, ESeries.E192.Nearest(Exact(r)))).MinBy(p => Math.Abs(Math.Log(p.Item2 / Exact(p.r))));
-            if (1 / ((1 / lower) + (1 / upper)) >= ServoShare * servo || servo < ServoArm / 2)
+            if (DcServo.Authority(ServoReach, upper.Ohm, lower.Ohm, servo.Ohm) >= ServoAuthority || servo < ServoArm / 2)
                 return (lower, upper, servo);
         }
     }

@@ -1,6 +1,7 @@
 using EightOhm.Devices;
 using EightOhm.Quantities;
 using EightOhm.SecondStages;
+using EightOhm.Thermal;
 using UnitsNet;
 
 namespace EightOhm.Sizing;
@@ -48,10 +49,10 @@ internal sealed partial class SizingWork
     {
         if (supply is not { } s || outputs is null)
             return;
-        var fault = (double)StageHeat.LimitedFault(s.Line.AtMains(targets.MainsTolerance).At(Idle), SecondStageSense, SecondStageResistor).Watts;
-        var most = ((basis.Junction - basis.InsideAir).Kelvins - SmallSinkRoom) / fault - second.JunctionToCase.Si;
-        Choose("theta_2", SmallSinks.FirstOrDefault(k => k <= most, SmallSinks[^1]).K_per_W, "bears the output held at ground at high mains");
-        if (SmallSinks[^1] > most)
+        var fault = StageHeat.LimitedFault(s.Line.AtMains(targets.MainsTolerance).At(Idle), SecondStageSense, SecondStageResistor);
+        bool Bears(double sink) => SharedSink.Junction(basis.InsideAir, fault, 1, default, second.JunctionToCase, default, sink.K_per_W) + SmallSinkRoom <= basis.Junction;
+        Choose("theta_2", SmallSinks.FirstOrDefault(Bears, SmallSinks[^1]).K_per_W, "bears the output held at ground at high mains");
+        if (!Bears(SmallSinks[^1]))
             Miss("The second stage is too hot with the output held at ground at high mains, on any small sink: a larger emitter resistor, or a cascode that shares the voltage.");
     }
 
@@ -59,7 +60,7 @@ internal sealed partial class SizingWork
     private static readonly ElectricResistance SecondStageResistor = 22.Ohm;
     private static readonly ElectricPotential SecondStageSense = 650.mV;
     private static readonly double[] SmallSinks = [25, 20, 15, 12, 10, 8];
-    private const double SmallSinkRoom = 2;
+    private static readonly TemperatureDelta SmallSinkRoom = 2.0.K;
 
     private Transistor? ForSecondStage() => set.Of<Transistor>()
         .Where(t => t.Polarity == Polarity.Pnp && basis.VoltageUse.DecimalFractions * t.MaxCollectorEmitterVoltage.Volts >= (supply is null ? 0 : Between.Volts)).MinBy(Capacitance);

@@ -37,11 +37,12 @@ internal sealed partial class SizingWork
                 break;
         }
 
-        if (Reached() < LeastFilled)
+        var fills = Reached() >= LeastFilled;
+        if (!fills)
             Miss("At idle the rails do not fill before the soft start's bypass, whatever the limiter: less idle current, fewer pairs among others, or a stiffer transformer.");
 
-        Choose("R_soft", ohms.Ohm, "limits the inrush at high mains and still fills the reservoirs at idle before the bypass");
-        Choose("t_soft", seconds.s, "when the reservoirs are nearly full");
+        Choose("R_soft", ohms.Ohm, fills ? "limits the inrush at high mains and still fills the reservoirs at idle before the bypass" : "limits the inrush at high mains");
+        Choose("t_soft", seconds.s, fills ? "when the reservoirs are nearly full" : "the longest wait that was tried");
         Choose("E_soft", PreferredValues.Up(starts.Max(o => o.LimiterEnergy.Joules) * 1.3, 2).J, "room above the pulse at high mains");
         TellFuse(s, starts);
     }

@@ -1,4 +1,5 @@
 using EightOhm.Devices;
+using EightOhm.Protection;
 using EightOhm.Quantities;
 using EightOhm.Ratings;
 using EightOhm.Supply;
@@ -85,18 +86,17 @@ internal sealed partial class SizingWork
     {
         if (supply is not { } s || outputs is null)
             return 0;
-        var drawn = (targets.Channels * Ratings.Max(r => r.PeakCurrent.Amperes) / Math.PI) + Idle.Amperes;
+        var drawn = (targets.Channels * Ratings.Max(r => r.PeakCurrent.Amperes) / Math.PI).A + Idle;
         try
         {
             var playing = s.Playing(Ratings.MaxBy(r => r.PeakCurrent.Amperes)!, 1.kHz);
-            var dip = Math.Max(0, (playing.PositiveMean - playing.Positive.Minimum).Volts);
-            var fall = s.Line.AtMains(-targets.MainsTolerance).At(drawn.A).Volts - dip - Misbehaves.Volts;
+            var lowest = s.Line.AtMains(-targets.MainsTolerance).At(drawn) - (playing.PositiveMean - playing.Positive.Minimum);
             var until = NoticeSeconds + set.Of<Relay>().Select(r => r.ReleaseTime.Seconds).DefaultIfEmpty(0).Max();
-            return fall > 0 ? HoldUpRoom * drawn * until / (fall * (1 - s.Bank.Card.Tolerance.DecimalFractions)) : 0;
+            return HoldUpRoom * until / Mute.HoldUp(ElectricCapacitance.FromFarads(1), lowest, Misbehaves, drawn).Seconds / (1 - s.Bank.Card.Tolerance.DecimalFractions);
         }
         catch (Exception e) when (e is RefusedValueException or ShortfallException)
         {
-            return 0; // a rail that is not there has other shortages, and says them
+            return 0; // a rail that is not there, or too low at once, has other shortages, and says them
         }
     }
 

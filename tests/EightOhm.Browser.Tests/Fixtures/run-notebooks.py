@@ -1,6 +1,6 @@
 """Runs notebooks in one kernel, one after the other, by Jupyter's own client: run-notebooks.py folder-for-the-results notebook...
 
-The kernel's start and the finding of its packages cost more than a notebook's cells, so that a few notebooks of one folder share a kernel;
+The kernel's start and the finding of its packages cost more than a notebook's cells, so that notebooks of one folder share a kernel;
 for all but the first the package is there already, and its line is left out. Each result is written under the notebook's own name.
 """
 import os

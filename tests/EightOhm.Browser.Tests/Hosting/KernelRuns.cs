@@ -2,7 +2,7 @@ namespace EightOhm.Browser.Tests.Hosting;
 
 /// <summary>Each notebook run in the real kernel by Jupyter's own client, once for all tests that ask: a run costs more than all that is asserted of it.</summary>
 /// <remarks>
-/// A few notebooks of one folder share a kernel (Fixtures/run-notebooks.py). That a notebook needs nothing of another is held by the embedded
+/// Notebooks of one folder share a kernel (Fixtures/run-notebooks.py). That a notebook needs nothing of another is held by the embedded
 /// runs, each in a kernel of its own (<see cref="BookOfChapters"/>); that it loads the package by its own line, by the first of each kernel and the live pages.
 /// </remarks>
 internal static class KernelRuns

@@ -44,13 +44,14 @@ internal sealed class AskedValues
         Highest = Get<Frequency>("f_max"),
     };
 
-    /// <summary>What the design takes for granted, and the pairs where they were asked for: its own inputs, as asked or as they stand.</summary>
+    /// <summary>What the design takes for granted, and pairs and idle heat where they were asked for: its own inputs, as asked or as they stand.</summary>
     public SizingBasis Basis()
     {
         var usual = new SizingBasis();
         return usual with
         {
             Pairs = Asked<int>("n"),
+            IdleHeat = Asked<Power>("P_idlemax"),
             Case = Get("T_case", usual.Case),
             Junction = Get("T_jmax", usual.Junction),
             Idle = Get("T_out", usual.Idle),

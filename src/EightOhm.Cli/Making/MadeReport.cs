@@ -5,7 +5,7 @@ using Spectre.Console;
 
 namespace EightOhm.Cli.Making;
 
-/// <summary>What was made, why, what is missing, and what to do next.</summary>
+/// <summary>What was made, why, what it costs, what is missing, and what to do next.</summary>
 internal sealed class MadeReport(IAnsiConsole output)
 {
     public void Show(NewRequest request, FirstSizing sizing, MadeValues values, DeviceSet set)
@@ -20,6 +20,14 @@ internal sealed class MadeReport(IAnsiConsole output)
         foreach (var choice in sizing.Choices)
             output.WriteLine($"  {choice}");
         output.WriteLine();
+        if (sizing.Remarks.Count > 0)
+        {
+            output.WriteLine("What it costs:");
+            foreach (var sentence in sizing.Remarks)
+                output.WriteLine($"  {sentence}");
+            output.WriteLine();
+        }
+
         string[] missing = [.. sizing.Missing, .. values.Without.Select(role => $"There is no card for the {role}: the set has none of its kind. Put one into the folder cards.")];
         output.WriteLine(missing.Length == 0 ? "The sizing found a device for everything; the notebooks judge it." : "What is missing:");
         foreach (var sentence in missing)

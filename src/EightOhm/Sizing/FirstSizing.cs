@@ -10,8 +10,8 @@ namespace EightOhm.Sizing;
 /// <example><code>FirstSizing.Of(new AmplifierTargets { Power = 60.W, Load = 4.Ohm }, DeviceSet.Shipped).Choices</code></example>
 public sealed class FirstSizing
 {
-    internal FirstSizing(AmplifierTargets targets, IReadOnlyList<SizedChoice> choices, IReadOnlyList<SizedPart> parts, IReadOnlyList<string> missing) =>
-        (Targets, Choices, Parts, Missing) = (targets, choices, parts, missing);
+    internal FirstSizing(AmplifierTargets targets, IReadOnlyList<SizedChoice> choices, IReadOnlyList<SizedPart> parts, IReadOnlyList<string> missing, IReadOnlyList<string> remarks) =>
+        (Targets, Choices, Parts, Missing, Remarks) = (targets, choices, parts, missing, remarks);
 
     /// <summary>The targets, with those filled in that others imply.</summary>
     public AmplifierTargets Targets { get; }
@@ -25,6 +25,9 @@ public sealed class FirstSizing
     /// <summary>What is not enough, a sentence each; none when everything is.</summary>
     public IReadOnlyList<string> Missing { get; }
 
+    /// <summary>What a target costs beyond what one would guess, a sentence each; none where there is nothing of that kind.</summary>
+    public IReadOnlyList<string> Remarks { get; }
+
     /// <summary>Sizes an amplifier.</summary>
     /// <param name="targets">What it must do.</param>
     /// <param name="set">The devices to choose from.</param>
@@ -37,6 +40,6 @@ public sealed class FirstSizing
         return new SizingWork(targets, set, basis ?? new()).Answer();
     }
 
-    /// <summary>Choices and parts with their reasons, a line each, and what is missing.</summary>
-    public override string ToString() => string.Join('\n', [.. Choices.Select(c => c.ToString()), .. Parts.Select(p => p.ToString()), .. Missing]);
+    /// <summary>Choices and parts with their reasons, a line each, what they cost and what is missing.</summary>
+    public override string ToString() => string.Join('\n', [.. Choices.Select(c => c.ToString()), .. Parts.Select(p => p.ToString()), .. Remarks, .. Missing]);
 }

@@ -24,8 +24,8 @@ internal sealed class SizedLoop
     // Tolerances, and how far the idle current falls behind after a passage (common practice, no source).
     private const double CapacitorTolerance = 5, TailLeast = 0.9, IdleLeft = 0.94;
 
-    // Above what is asked: a degree of each margin and a tenth of a decibel, for what is left out here.
-    private const double MarginRoom = 1, DistanceRoom = 0.01, NoiseRoom = 0.15;
+    // Above what is asked: a degree of each margin and, where it can be had, a tenth of a decibel and more, for what is left out here.
+    private const double MarginRoom = 1, DistanceRoom = 0.01, NoiseRoom = 0.15, LeastNoiseRoom = 0.03;
     private const double Slowest = 50e3, Fastest = 5e6;
 
     private readonly Transistor input, second;
@@ -74,8 +74,15 @@ internal sealed class SizedLoop
     }
 
     /// <summary>The degeneration nearest to the usual one with which a crossover keeps all promises; where none does, the one that keeps the most, slew first, noise last.</summary>
-    /// <param name="distortion">The least crossover for the distortion of the output stage, in Hz.</param>
-    public Choice Choose(double distortion)
+    /// <param name="distortion">The least crossover for the distortion of the output stage with some room, in Hz.</param>
+    /// <param name="barely">The least without.</param>
+    public Choice Choose(double distortion, double barely)
+    {
+        var roomy = OfPromises(distortion, NoiseRoom);
+        return roomy.Meets == Promises.All ? roomy : OfPromises(barely, LeastNoiseRoom);
+    }
+
+    private Choice OfPromises(double distortion, double noiseRoom)
     {
         (Promises Meets, double Ohms, double Hertz)? best = null;
         foreach (var ohms in Degenerations.OrderBy(r => Math.Abs(Math.Log(r / UsualDegeneration))))
@@ -83,14 +90,15 @@ internal sealed class SizedLoop
             Work.Checkpoint();
             var safe = FastestSafe(ohms);
             var slew = Crossover(Math.Max(slewNeed, PairNeed(ohms)), ohms);
-            var quiet = Math.Max(slew, distortion) <= safe ? FastestQuiet(ohms, safe) : 0;
-            var meets = (slew <= safe ? Promises.Slew : 0) | (distortion <= safe ? Promises.Distortion : 0) | (Math.Max(slew, distortion) <= quiet ? Promises.Noise : 0);
-            // Between the least that is asked and the most that is allowed, so that either may move a little.
-            var least = Math.Max(slew, distortion);
+            var isWithin = distortion <= safe;
+            var least = isWithin ? Math.Max(slew, distortion) : slew;
+            var quiet = least <= safe ? FastestQuiet(ohms, safe, noiseRoom) : 0;
+            var meets = (slew <= safe ? Promises.Slew : 0) | (isWithin ? Promises.Distortion : 0) | (least <= quiet ? Promises.Noise : 0);
+            // Between the least that is asked and the most that is allowed, so that either may move a little; as near to the distortion as may be where that is beyond it.
             var most = meets.HasFlag(Promises.Noise) ? Math.Min(safe, quiet) : safe;
-            var at = least <= most ? meets.HasFlag(Promises.Noise) ? Math.Sqrt(least * most) : least : safe;
-            // Of equals the quieter, where noise is what is short: of the next smaller resistors.
-            if (best is not { } b || meets > b.Meets || (meets == b.Meets && !meets.HasFlag(Promises.Noise) && meets.HasFlag(Promises.Slew) && ohms < b.Ohms))
+            var at = !isWithin || least > most ? most : meets.HasFlag(Promises.Noise) ? Math.Sqrt(least * most) : least;
+            // Of equals the faster where distortion is what is short, the quieter where it is noise: of the next smaller resistors.
+            if (best is not { } b || meets > b.Meets || (meets == b.Meets && IsNearer(meets, (ohms, at), (b.Ohms, b.Hertz))))
                 best = (meets, ohms, at);
             if (meets == Promises.All)
                 break;
@@ -99,6 +107,9 @@ internal sealed class SizedLoop
         var (kept, chosen, hertz) = best!.Value;
         return new(chosen.Ohm, ElectricPotentialChangeRate.FromVoltsPerSeconds(Slew(hertz, chosen)), InnerCapacitor(hertz, chosen) ?? InnerPicofarads[^1].pF, kept);
     }
+
+    private static bool IsNearer(Promises meets, (double Ohms, double Hertz) a, (double Ohms, double Hertz) b) =>
+        meets.HasFlag(Promises.Slew) && (meets.HasFlag(Promises.Noise) ? !meets.HasFlag(Promises.Distortion) && a.Hertz > b.Hertz : a.Ohms < b.Ohms);
 
     /// <summary>The highest crossover with the margins asked for, at the usual degeneration: what a stage that needs a faster loop must do without.</summary>
     public double FastestSafe() => FastestSafe(UsualDegeneration);
@@ -122,7 +133,7 @@ internal sealed class SizedLoop
 
     private double FastestSafe(double ohms) => fastest.TryGetValue(ohms, out var known) ? known : fastest[ohms] = Halving.Narrowed(f => IsSafe(f, ohms), Slowest, Fastest, 14).Low;
 
-    private double FastestQuiet(double ohms, double safe) => IsQuiet(safe, ohms) ? safe : Halving.Narrowed(f => IsQuiet(f, ohms), Slowest, safe, 8).Low;
+    private double FastestQuiet(double ohms, double safe, double room) => IsQuiet(safe, ohms, room) ? safe : Halving.Narrowed(f => IsQuiet(f, ohms, room), Slowest, safe, 8).Low;
 
     private bool IsSafe(double hertz, double ohms)
     {
@@ -144,7 +155,7 @@ internal sealed class SizedLoop
         return null;
     }
 
-    private bool IsQuiet(double hertz, double ohms)
+    private bool IsQuiet(double hertz, double ohms, double room)
     {
         if (InnerCapacitor(hertz, ohms) is not { } inner)
             return false;
@@ -166,7 +177,7 @@ internal sealed class SizedLoop
             MirrorDegeneration = MirrorResistor,
             MirrorBaseResistance = MirrorBase,
         };
-        return noise.Spectrum().Over(1.Hz, 100.MHz, f => closed.Magnitude(f) / level).SnrAgainst(targets.Sensitivity).Decibels >= basis.SignalToNoise.Decibels + NoiseRoom;
+        return noise.Spectrum().Over(1.Hz, 100.MHz, f => closed.Magnitude(f) / level).SnrAgainst(targets.Sensitivity).Decibels >= basis.SignalToNoise.Decibels + room;
     }
 
     private MillerAmplifier Corner(double hertz, double ohms, ElectricCapacitance inner, double capacitor, Temperature pair)

@@ -29,13 +29,24 @@ internal sealed class SizedOutputs
     {
         (Npn, Pnp, Pairs, this.targets, this.basis, this.rails) = (npn, pnp, pairs, targets, basis, rails);
         var rest = rails.AtMains(targets.MainsTolerance).At(basis.Besides);
-        EmitterResistor = ElectricResistance.FromOhms(Resistors.FirstOrDefault(
-            r => Runaway.GreatestGain(rest, npn.JunctionToCase + basis.Insulator, npn.BaseEmitterDrift, r.Ohm, npn.InternalEmitterResistance) <= LoopGain, Resistors[^1]));
-        var idle = Crossover.EqualGainCurrent(Devices.Junction.ThermalVoltage(basis.Idle), EmitterResistor, npn.InternalEmitterResistance);
-        stage = new StageDissipation(rails, pairs, EmitterResistor) { IdleCurrent = idle, InternalResistance = npn.InternalEmitterResistance, Junction = basis.Idle }.AtMains(targets.MainsTolerance);
-        IdleCurrent = idle;
+        double[] stable = [.. Resistors.SkipWhile(r => Runaway.GreatestGain(rest, npn.JunctionToCase + basis.Insulator, npn.BaseEmitterDrift, r.Ohm, npn.InternalEmitterResistance) > LoopGain).DefaultIfEmpty(Resistors[^1])];
+        // The larger, the less they idle; where none is enough the fewest losses count.
+        stage = stable.Select(r => StageWith(r.Ohm)).FirstOrDefault(s => IsCool(s, basis)) ?? StageWith(stable[0].Ohm);
+        (EmitterResistor, IdleCurrent) = (stage.EmitterResistor, stage.IdleCurrent);
+        IsBoundByHeat = EmitterResistor > stable[0].Ohm;
         GreatestEach = Greatest(npn, basis.GainLeft);
     }
+
+    private StageDissipation StageWith(ElectricResistance resistor) => new StageDissipation(rails, Pairs, resistor)
+    {
+        IdleCurrent = Crossover.EqualGainCurrent(Devices.Junction.ThermalVoltage(basis.Idle), resistor, Npn.InternalEmitterResistance),
+        InternalResistance = Npn.InternalEmitterResistance,
+        Junction = basis.Idle,
+    }.AtMains(targets.MainsTolerance);
+
+    private static Power IdlingOf(StageDissipation stage, ElectricResistance load) => stage.At(0.V, load, 0.deg).Total;
+
+    private bool IsCool(StageDissipation stage, SizingBasis basis) => basis.IdleHeat is not { } most || IdlingOf(stage, targets.Load) <= most;
 
     public Transistor Npn { get; }
 
@@ -76,7 +87,13 @@ internal sealed class SizedOutputs
     }
 
     /// <summary>At idle, high mains.</summary>
-    public Power Idling => stage.At(0.V, targets.Load, 0.deg).Total;
+    public Power Idling => IdlingOf(stage, targets.Load);
+
+    /// <summary>Whether that is no more than what the designer set.</summary>
+    public bool IsCoolEnough => IsCool(stage, basis);
+
+    /// <summary>Whether the emitter resistor is larger than the bias needs, for the sake of the heat at idle.</summary>
+    public bool IsBoundByHeat { get; }
 
     /// <summary>The idle current behind a loud passage, of what it was set to, at most: the junctions are warm then, and the spreader does not know of what is between them and the sink.</summary>
     public double AfterPassage

@@ -152,6 +152,10 @@ public sealed record SizingBasis
     [Symbol("n")]
     public int? Pairs { get; init; }
 
+    /// <summary>Idle dissipation of a channel at high mains, at most, where the designer set it; what the pairs come to when not given.</summary>
+    [Symbol("P_idlemax")]
+    public Power? IdleHeat { get; init; }
+
     /// <summary>The most pairs of output transistors that are tried.</summary>
     public int MostPairs { get; init; } = 12;
 

@@ -102,12 +102,13 @@ internal sealed partial class SizingWork
             return;
         }
 
-        var chosen = loop.Choose(SlowestFor(StageHarmonics()));
+        var harmonics = StageHarmonics();
+        var chosen = loop.Choose(SlowestFor(harmonics), SlowestFor(harmonics, use: 1));
         if (!chosen.Meets.HasFlag(SizedLoop.Promises.Slew))
             Miss("The largest sine at the highest frequency asks for a faster loop than its margin allows: a higher gain, or less room above the slope.");
         if (!chosen.Meets.HasFlag(SizedLoop.Promises.Distortion))
-            Miss("Distortion at the highest frequency asks for a faster loop than its margin allows: more pairs, or a gentler promise.");
-        else if (!chosen.Meets.HasFlag(SizedLoop.Promises.Noise))
+            Miss($"Distortion at the highest frequency asks for a faster loop than its margin allows: {(basis.IdleHeat is null ? "more pairs" : "more dissipation at idle, for more pairs")}, or a gentler promise.");
+        if (!chosen.Meets.HasFlag(SizedLoop.Promises.Noise))
             Miss("Signal to noise over the whole band asks for less than pair and divider make in the band that slew rate and distortion ask for: more volts at the input, or a lower promise.");
         Choose("SR", ElectricPotentialChangeRate.FromVoltsPerSeconds(PreferredValues.Up(chosen.Slew.VoltsPerSeconds, 3)), chosen.Meets == SizedLoop.Promises.All
             ? "a loop between what slew rate and distortion ask for and what margin and noise allow"
@@ -117,13 +118,13 @@ internal sealed partial class SizingWork
     }
 
     // The crossover that leaves of the stage's distortion what is allowed.
-    private double SlowestFor(List<(Func<double, double> Left, double Allowed)> harmonics)
+    private double SlowestFor(List<(Func<double, double> Left, double Allowed)> harmonics, double use = DistortionUse)
     {
         if (harmonics.Count == 0)
             return 0;
         double Use(double f) => harmonics.Max(h => h.Left(f / targets.Highest.Hertz) / h.Allowed);
         var (low, high) = (targets.Highest.Hertz, 1e4 * targets.Highest.Hertz);
-        return Use(low) <= DistortionUse ? 0 : Halving.NarrowedByRatio(f => Use(f) > DistortionUse, low, high).High;
+        return Use(low) <= use ? 0 : Halving.NarrowedByRatio(f => Use(f) > use, low, high).High;
     }
 
     // The static stage with its bias as set and as it drifts, into each load: allowance for stored charge in it, as the design reckons.

@@ -31,7 +31,7 @@ internal sealed partial class SizingWork
                 nearest = made;
         }
 
-        outputs = found.OrderBy(o => o.Pairs * ((double)o.Npn.MaxPowerDissipation.Watts + Mounting)).FirstOrDefault() ?? nearest!;
+        outputs = found.OrderBy(o => !o.IsCoolEnough).ThenBy(o => o.Pairs * ((double)o.Npn.MaxPowerDissipation.Watts + Mounting)).FirstOrDefault() ?? nearest!;
         outputsAreEnough = found.Count > 0;
         outputsBecause = outputsAreEnough
             ? "the least of the set whose voltage, safe area, dissipation and current are enough at high mains, into the rated loads and phases"
@@ -99,19 +99,36 @@ internal sealed partial class SizingWork
         Take("output npn", npn, outputsBecause);
         Take("output pnp", pnp, "the complement of the npn");
         Choose("n", pairs, basis.Pairs is not null ? "as asked for"
-            : leastPairs > 1 ? "as few pairs as leave so little distortion that a loop of enough margin does the rest"
-            : "as few pairs as safe area, dissipation, current and a sink of the set allow");
-        Choose("R_E", emitterResistor, "keeps the bias from running away with the spreader on the sink");
+            : leastPairs == 1 ? "as few pairs as safe area, dissipation, current and a sink of the set allow"
+            : !distortionFits ? "the pairs that come nearest to the distortion allowed"
+            : "as few pairs as leave so little distortion that a loop of enough margin does the rest");
+        Choose("R_E", emitterResistor, o.IsBoundByHeat
+            ? "keeps the idle current, with the heat at idle, to what was asked for"
+            : "keeps the bias from running away with the spreader on the sink");
         Choose("I_1max", o.GreatestEach, "peak current of one transistor: its gain falls beyond");
         if (Between > npn.MaxCollectorEmitterVoltage * basis.VoltageUse.DecimalFractions)
             Miss($"No output transistor of the set bears both rails at high mains together with everything else; {npn.Name} comes nearest.");
         foreach (var what in o.Short)
             Miss($"{Words(pairs)} of {npn.Name} and {pnp.Name} are not enough: {what}.");
-        Choose("P_idlemax", PreferredValues.Up((double)o.Idling.Watts * 1.3, 2).W, "idle dissipation of a channel with some room");
+        if (basis.IdleHeat is { } most)
+        {
+            Choose("P_idlemax", most, "as asked for");
+            if (!o.IsCoolEnough)
+                Miss($"{Words(pairs)} of {npn.Name} and {pnp.Name} dissipate {Watts(o.Idling)} a channel at idle, whatever the emitter resistor: a P_idlemax above that, or less power.");
+        }
+        else
+        {
+            Choose("P_idlemax", PreferredValues.Up((double)o.Idling.Watts * 1.3, 2).W, "idle dissipation of a channel with some room");
+        }
+
+        if (enough is { } few && pairs > few.Pairs)
+            remarks.Add($"{Words(few.Pairs)} of outputs would bear load and heat, at {Watts(few.Idling)} a channel at idle; {pairs} are for the sake of distortion (D_max, D_maxmin), and idle at {Watts(o.Idling)}. P_idlemax bounds that.");
         Choose("I_avail", PreferredValues.Up(Ratings.Max(r => r.PeakCurrent.Amperes) * 1.15, 2).A, "room above the peak current of the rated loads");
     }
 
     private static string Words(int n) => n == 1 ? "One pair" : $"{n} pairs";
+
+    private static string Watts(Power power) => QuantityFormat.Short(PreferredValues.Up((double)power.Watts, 2).W);
 
     private void TellDrivers()
     {

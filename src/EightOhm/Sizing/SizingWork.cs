@@ -17,6 +17,7 @@ internal sealed partial class SizingWork
     private readonly OrderedSet<string> missing = new();
     private readonly List<SizedPart> parts = [];
     private readonly List<SizedChoice> choices = [];
+    private readonly List<string> remarks = [];
     private AmplifierTargets targets;
     private Transistor npn, pnp;
     private Transistor drivers;
@@ -24,7 +25,8 @@ internal sealed partial class SizingWork
     private Transistor? kept;
     private int pairs = 2, leastPairs = 1;
     private double leastAsked = double.PositiveInfinity;
-    private bool outputsAreEnough, wentBack;
+    private bool outputsAreEnough, wentBack, distortionFits;
+    private (int Pairs, Power Idling)? enough;
     private ElectricResistance emitterResistor = 0.22.Ohm;
     private SizedSupply? supply;
     private SizedOutputs? outputs;
@@ -75,7 +77,7 @@ internal sealed partial class SizingWork
         TellFrontEnd();
         TellInputStage();
         TellSecondStage();
-        return new(targets, choices, parts, [.. missing.Items]);
+        return new(targets, choices, parts, [.. missing.Items], remarks);
     }
 
     private void Settle()
@@ -92,15 +94,18 @@ internal sealed partial class SizingWork
     }
 
     // Each pair takes its share of the distortion, until the idle current of so many is itself what distorts: as many, of the same transistor, as leave a loop that keeps its margin no more than it
-    // can do, or as come nearest to it.
+    // can do, or as come nearest to it, within the heat at idle that the designer set.
     private bool MorePairs()
     {
         if (wentBack || basis.Pairs is not null || outputs is null || (!outputsAreEnough && leastPairs == 1) || Loop() is not { } loop)
             return false;
         ChooseDrivers(outputs);
         var asked = SlowestFor(StageHarmonics()) / loop.FastestSafe();
-        wentBack = leastPairs > 1 && (!outputsAreEnough || asked >= leastAsked);
-        if (!wentBack && (asked <= 1 || pairs >= basis.MostPairs))
+        if (leastPairs == 1)
+            enough = (pairs, outputs.Idling);
+        wentBack = leastPairs > 1 && (!outputsAreEnough || !outputs.IsCoolEnough || asked >= leastAsked);
+        distortionFits = asked <= 1 && !wentBack;
+        if (!wentBack && (distortionFits || pairs >= basis.MostPairs))
             return false;
         (leastAsked, leastPairs, kept) = (asked, wentBack ? pairs - 1 : pairs + 1, npn);
         return true;

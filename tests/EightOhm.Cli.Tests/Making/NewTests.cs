@@ -61,6 +61,17 @@ public sealed class NewTests : IDisposable
     }
 
     [Fact]
+    public async Task What_distortion_costs_is_told_and_heat_at_idle_may_be_bounded()
+    {
+        var free = await NewAsync("warm", "--set", "P=25 W");
+        Assert.Contains("What it costs:\n  One pair of outputs would bear load and heat", free.Output, StringComparison.Ordinal);
+        var bounded = await NewAsync("cool", "--set", "P=25 W", "P_idlemax=20 W");
+        Assert.Contains("P_idlemax = 20 W: as asked for", bounded.Output, StringComparison.Ordinal);
+        Assert.Contains("more dissipation at idle, for more pairs, or a gentler promise", bounded.Output, StringComparison.Ordinal);
+        Assert.Contains("\"P_idlemax\", 20.W", string.Concat(Directory.GetFiles(Path.Combine(place, "cool"), "07*.ipynb").Select(File.ReadAllText)).Replace("\\\"", "\"", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_value_set_twice_is_refused()
     {
         var ran = await NewAsync("amp", "--set", "P=60 W", "--set", "P=70 W");

@@ -236,6 +236,40 @@ public class FirstSizingTests
         Assert.True(45 + ((double)heat.Watts * (bridge.JunctionToCase.Si + 2)) <= bridge.MaxJunctionTemperature.DegreesCelsius - 25, $"{bridge.Name}: {heat}");
     }
 
+    [Fact]
+    public void What_distortion_costs_in_pairs_and_idle_heat_is_told()
+    {
+        Assert.Matches("^One pair of outputs would bear load and heat, at 1[0-9] W a channel at idle; 4 are for the sake of distortion .*, and idle at 4[0-9] W", Assert.Single(Stereo.Value.Remarks));
+        // Where safe area and heat ask for all of them there is nothing to tell.
+        Assert.Empty(FirstSizing.Of(new() { Power = 150.W, Load = 8.Ohm }, DeviceSet.Shipped).Remarks);
+        Assert.Contains(Stereo.Value.Remarks[0], Stereo.Value.ToString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(20)]
+    [InlineData(5)]
+    public void A_bound_on_the_heat_at_idle_is_kept_and_distortion_said_to_be_beyond_it(double most)
+    {
+        var sized = FirstSizing.Of(Stereo.Value.Targets with { MinimumLoadPower = null }, DeviceSet.Shipped, new() { IdleHeat = most.W });
+        var (n, resistor, card) = ((int)Choice(sized, "n"), (ElectricResistance)Choice(sized, "R_E"), Part<Transistor>(sized, "output npn"));
+        var rail = Supply(sized, 100.V, 50.Hz).AtMains(10.percent).SteadyState(RailCurrent.Constant(1.A)).PositiveMean;
+        // kT/q at 55 °C over the resistance in an emitter: where two followers in class AB have as much gain as one.
+        var idle = 28.28e-3 / (resistor + card.InternalEmitterResistance).Ohms;
+        Assert.InRange(2 * n * rail.Volts * idle, 0.5 * most, most);
+        Assert.Equal(most, (double)((Power)Choice(sized, "P_idlemax")).Watts);
+        Assert.Contains("more dissipation at idle", Assert.Single(sized.Missing, m => m.StartsWith("Distortion at the highest frequency", StringComparison.Ordinal)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_bound_that_no_emitter_resistor_keeps_is_told_and_one_with_room_changes_nothing()
+    {
+        var sized = FirstSizing.Of(new() { Power = 150.W, Load = 8.Ohm }, DeviceSet.Shipped, new() { IdleHeat = 5.W });
+        Assert.Contains(sized.Missing, m => m.Contains("a channel at idle, whatever the emitter resistor", StringComparison.Ordinal));
+        var wide = FirstSizing.Of(Mono.Value.Targets with { MinimumLoadPower = null }, DeviceSet.Shipped, new() { IdleHeat = 45.W });
+        Assert.Empty(wide.Missing);
+        Assert.All(Mono.Value.Choices.Where(c => c.Name != "P_idlemax"), c => Assert.Equal(c.Value, Choice(wide, c.Name)));
+    }
+
     private static DualRailSupply Supply(FirstSizing sized, ElectricPotential line, Frequency mains) => DualRailSupply.Of(
         Part<MainsTransformer>(sized, "transformer"), Part<RectifierBridge>(sized, "bridge"), Part<ReservoirCapacitor>(sized, "reservoir"), (int)Choice(sized, "n_res"), line, mains, 10.mOhm);
 

@@ -19,7 +19,7 @@ internal static class Repository
             if (place.StartsWith('.') || (place.EndsWith(".ipynb", StringComparison.Ordinal) && !takes(place)))
                 continue;
             Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(to, place))!);
-            File.Copy(file, Path.Combine(to, place));
+            File.Copy(file, Path.Combine(to, place), overwrite: true);
         }
     }
 

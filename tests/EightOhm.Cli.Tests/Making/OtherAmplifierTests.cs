@@ -1,10 +1,11 @@
 using System.Text.RegularExpressions;
+using EightOhm.Cells.Compiling;
 using EightOhm.Record;
 
 namespace EightOhm.Cli.Tests.Making;
 
 /// <summary>Amplifiers that are not the one the notebooks were written for, from one command to the end of their run.</summary>
-public sealed partial class OtherAmplifierTests : IDisposable
+public sealed partial class OtherAmplifierTests(OtherAmplifierTests.Kept kept) : IClassFixture<OtherAmplifierTests.Kept>, IDisposable
 {
     private readonly string place = Directory.CreateTempSubdirectory("eightohm-others-").FullName;
 
@@ -53,8 +54,10 @@ public sealed partial class OtherAmplifierTests : IDisposable
         var made = await InvokeAsync(["new", folder, "--name", name, .. targets.SelectMany(t => new[] { "--set", t })]);
         Assert.True(made.Code == ExitCode.Done, made.Error);
         var book = Path.Combine(place, "book");
+        kept.LendTo(folder);
         var ran = await InvokeAsync(["run", folder, "--save", "--limit", "900", "--out", book]);
         Assert.True(ran.Code is ExitCode.Done or ExitCode.NotMet, ran.Output + ran.Error);
+        kept.TakeFrom(folder);
         var pages = string.Concat(Directory.GetFiles(book, "*.html", SearchOption.AllDirectories).Select(File.ReadAllText));
         return (DesignRecord.Load(Path.Combine(folder, "record.json")), made.Output + ran.Output + pages);
     }
@@ -69,4 +72,16 @@ public sealed partial class OtherAmplifierTests : IDisposable
 
     [GeneratedRegex(@"\bTern\b")]
     private static partial Regex Tern();
+
+    /// <summary>The compiled cells of the amplifier before: only those that the next one writes otherwise are compiled anew.</summary>
+    public sealed class Kept : IDisposable
+    {
+        private readonly string place = Directory.CreateTempSubdirectory("eightohm-kept-").FullName;
+
+        public void LendTo(string folder) => Repository.Copy(place, Path.Combine(folder, KeptImages.Folder), _ => true);
+
+        public void TakeFrom(string folder) => Repository.Copy(Path.Combine(folder, KeptImages.Folder), place, _ => true);
+
+        public void Dispose() => Directory.Delete(place, recursive: true);
+    }
 }

@@ -166,6 +166,14 @@ public sealed partial class DualRailSupply
         return (network, Math.Max(1, halves), playing);
     }
 
+    // Each rail at its own peaks, when everything has settled.
+    internal Rails AtLoadPeaks(RailCurrent load)
+    {
+        var (network, halves, _) = Settling(load, load);
+        var (first, second) = SupplySolver.AtLoadPeaks(network, halves);
+        return new(ElectricPotential.FromVolts(first), ElectricPotential.FromVolts(second));
+    }
+
     // A rail below what is enough ends the search at once: the lowest is then that or less.
     internal ElectricPotential LowestAtLoadPeak(RailCurrent load, int phases, double enough) => PhaseScan.Lowest(
         Mains,

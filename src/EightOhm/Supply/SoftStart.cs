@@ -1,3 +1,4 @@
+using EightOhm.Numerics;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -14,6 +15,9 @@ public sealed record SoftStart
 {
     private const int StepsPerPeriod = 4000, MostPeriods = 6000;
     private const double Share = 0.9;
+
+    // A design asks the same switch-on, at the same corners, for peak, heat, time and pulses in turn.
+    private static readonly Recent<SwitchOn, SoftStart> Known = new(32);
 
     private SoftStart(SwitchOn on, March march)
     {
@@ -102,7 +106,7 @@ public sealed record SoftStart
     public static SoftStart Of(SwitchOn on)
     {
         ArgumentNullException.ThrowIfNull(on);
-        return new SoftStart(on, Run(on, _ => false));
+        return Known.Get(on, o => new SoftStart(o, Run(o, _ => false)));
     }
 
     /// <summary>Follows a switch-on whose bypass closes as soon as the rails at the ends of the half-cycles say so, at the latest at its own time.</summary>

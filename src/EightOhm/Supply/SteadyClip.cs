@@ -31,11 +31,7 @@ public sealed record SteadyClip
             return budget.ClipVolts(Rails) - volts;
         }
 
-        Rails At(ElectricCurrent peak)
-        {
-            var state = supply.SteadyState(peak > default(ElectricCurrent) ? RailCurrent.HalfWaves(peak, signal, besides) : RailCurrent.Constant(besides));
-            return new Rails(state.Positive.VoltageAtLoadPeak, state.Negative.VoltageAtLoadPeak);
-        }
+        Rails At(ElectricCurrent peak) => supply.AtLoadPeaks(peak > default(ElectricCurrent) ? RailCurrent.HalfWaves(peak, signal, besides) : RailCurrent.Constant(besides));
 
         // Upward in steps, so that no level far beyond the winding's means is tried; at one that is, back by halves: the rail is used up before it collapses.
         var top = budget.ClipPeak(Rails).Volts;

@@ -18,9 +18,17 @@ internal static class SupplySolver
         return (first, second, measure);
     }
 
-    /// <summary>The lowest rail of all while it carries its own peak, V: that of <see cref="Solve"/>, without the measuring of all else.</summary>
+    /// <summary>The lowest rail of all while it carries its own peak, V.</summary>
     /// <exception cref="ShortfallException">The load would draw a rail below zero.</exception>
     public static double LowestAtLoadPeak(RailNetwork network, int halfCycles)
+    {
+        var (first, second) = AtLoadPeaks(network, halfCycles);
+        return Math.Min(first, second);
+    }
+
+    /// <summary>Each rail while it carries its own peak, V: that of <see cref="Solve"/>, without the measuring of all else.</summary>
+    /// <exception cref="ShortfallException">The load would draw a rail below zero.</exception>
+    public static (double First, double Second) AtLoadPeaks(RailNetwork network, int halfCycles)
     {
         var period = halfCycles * network.Half;
         var looks = Looks(network);
@@ -30,11 +38,11 @@ internal static class SupplySolver
             var floor = new RailFloor(network);
             March(network, u1, u2, period, [floor, .. looks]);
             if (floor.IsAboveZero)
-                return looks.Min(l => l.Found);
+                return (looks[0].Found, looks[^1].Found);
         }
 
         var (first, second, _) = Solve(network, halfCycles);
-        return Math.Min(first.VoltageAtLoadPeak.Volts, second.VoltageAtLoadPeak.Volts);
+        return (first.VoltageAtLoadPeak.Volts, second.VoltageAtLoadPeak.Volts);
     }
 
     private static PeakLook[] Looks(RailNetwork network) => [.. Enumerable.Range(1, network.Rails).Select(rail => new PeakLook(network, rail, 0))];

@@ -36,6 +36,7 @@ internal sealed class SizedLoop
     private readonly double fraction, slewNeed;
     private readonly ElectricCurrent tail;
     private readonly Dictionary<double, double> fastest = [];
+    private readonly Dictionary<(double Hertz, double Ohms), double> signalToNoise = [];
 
     public SizedLoop(Transistor input, Transistor second, (ElectricResistance Upper, ElectricResistance Lower) divider, (ElectricResistance Source, ElectricCapacitance Filter, ElectricResistance Bias) network, ElectricCurrent tail, ElectricPotentialChangeRate slewNeed, AmplifierTargets targets, SizingBasis basis)
     {
@@ -88,11 +89,14 @@ internal sealed class SizedLoop
         foreach (var ohms in Degenerations.OrderBy(r => Math.Abs(Math.Log(r / UsualDegeneration))))
         {
             Work.Checkpoint();
+            // What cannot be nearer to the distortion than the best so far is not looked at closely.
+            if (best is { Meets: Promises.Slew | Promises.Noise, Hertz: var reached } && !IsSafe(distortion, ohms) && !(IsSafe(reached, ohms) && IsQuiet(reached, ohms, noiseRoom)))
+                continue;
             var safe = FastestSafe(ohms);
             var slew = Crossover(Math.Max(slewNeed, PairNeed(ohms)), ohms);
             var isWithin = distortion <= safe;
             var least = isWithin ? Math.Max(slew, distortion) : slew;
-            var quiet = least <= safe ? FastestQuiet(ohms, safe, noiseRoom) : 0;
+            var quiet = least <= safe && IsQuiet(least, ohms, noiseRoom) ? FastestQuiet(ohms, safe, noiseRoom) : 0;
             var meets = (slew <= safe ? Promises.Slew : 0) | (isWithin ? Promises.Distortion : 0) | (least <= quiet ? Promises.Noise : 0);
             // Between the least that is asked and the most that is allowed, so that either may move a little; as near to the distortion as may be where that is beyond it.
             var most = meets.HasFlag(Promises.Noise) ? Math.Min(safe, quiet) : safe;
@@ -137,7 +141,7 @@ internal sealed class SizedLoop
 
     private bool IsSafe(double hertz, double ohms)
     {
-        if (InnerCapacitor(hertz, ohms) is not { } inner)
+        if (hertz > Fastest || InnerCapacitor(hertz, ohms) is not { } inner)
             return false;
         var at = LoopStability.Of(Corner(hertz, ohms, inner, -CapacitorTolerance, basis.Cold).OuterLoop());
         return at.PhaseMargin is { } margin && margin.Degrees >= basis.PhaseMargin.Degrees + MarginRoom && at.SensitivityPeak is { } peak && 1 / peak >= basis.Distance + DistanceRoom;
@@ -157,8 +161,16 @@ internal sealed class SizedLoop
 
     private bool IsQuiet(double hertz, double ohms, double room)
     {
+        if (!signalToNoise.TryGetValue((hertz, ohms), out var known))
+            signalToNoise[(hertz, ohms)] = known = SignalToNoise(hertz, ohms);
+        return known >= basis.SignalToNoise.Decibels + room;
+    }
+
+    // In decibels, at the corner of most noise; none where the loop around the second stage has no margin.
+    private double SignalToNoise(double hertz, double ohms)
+    {
         if (InnerCapacitor(hertz, ohms) is not { } inner)
-            return false;
+            return double.NegativeInfinity;
         var closed = Corner(hertz, ohms, inner, -CapacitorTolerance, basis.Pair).ClosedLoop() * fraction;
         var level = InputNetwork.Level(source, filter, Coupling, bias).Ratio;
         var noise = new InputStageNoise
@@ -177,7 +189,7 @@ internal sealed class SizedLoop
             MirrorDegeneration = MirrorResistor,
             MirrorBaseResistance = MirrorBase,
         };
-        return noise.Spectrum().Over(1.Hz, 100.MHz, f => closed.Magnitude(f) / level).SnrAgainst(targets.Sensitivity).Decibels >= basis.SignalToNoise.Decibels + room;
+        return noise.Spectrum().Over(1.Hz, 100.MHz, f => closed.Magnitude(f) / level).SnrAgainst(targets.Sensitivity).Decibels;
     }
 
     private MillerAmplifier Corner(double hertz, double ohms, ElectricCapacitance inner, double capacitor, Temperature pair)

@@ -60,9 +60,15 @@ public sealed class LiveSheetTests(ChromiumFixture chromium, FewChapters few) : 
         for (var i = 1; i <= 8; i++)
         {
             await page.Page.Mouse.MoveAsync(x + box.Width * i / 40, y);
-            await Task.Delay(60);
-            if (await page.Tried.CountAsync() > 0)
-                seen.Add(await page.Tried.First.Locator("ins").InnerTextAsync());
+            // A crowded machine answers late: the hand waits for the first answers, and goes on over the others.
+            var late = Environment.TickCount64 + 10_000;
+            do
+            {
+                await Task.Delay(60);
+                if (await page.Tried.CountAsync() > 0)
+                    seen.Add(await page.Tried.First.Locator("ins").InnerTextAsync());
+            }
+            while (seen.Count < Math.Min(i, 2) && Environment.TickCount64 < late);
         }
 
         // The hand still holds it: the sheet has followed, no cell has run, and what only cells know is said to be open.

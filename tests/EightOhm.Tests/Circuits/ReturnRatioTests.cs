@@ -136,6 +136,24 @@ public class ReturnRatioTests
     }
 
     [Fact]
+    public void A_transistor_s_own_capacitance_brings_back_what_passes_it_forwards_too()
+    {
+        // Drain to gate: T = s·C_gd·(g_m − s·C_gd)/((1/R_L + s·C_gd)·(1/R_s + s·(C_gs + C_gd))). Asked for between the points of the sweep, and where as much passes by the capacitor as by the channel.
+        var c = new Circuit();
+        c.VoltageSource("V1", "in");
+        c.Resistor("Rs", "in", "g", 1.kOhm);
+        c.Resistor("RL", "d", "0", 1.kOhm);
+        c.Nmos("M1", "d", "g", "0", new FetModel(10.mS) { GateDrainCapacitance = 10.pF, GateSourceCapacitance = 20.pF });
+        var t = c.ReturnRatio("M1", Sweep.Log(1e6, 1e9, 7).Select(f => Frequency.FromHertz(f)).ToArray());
+        foreach (var f in new[] { 1.3e7, 10e-3 / 10e-12 / Math.Tau, 4.7e8 })
+        {
+            var s = new Complex(0, Math.Tau * f);
+            var exact = s * 10e-12 * (10e-3 - (s * 10e-12)) / ((1e-3 + (s * 10e-12)) * (1e-3 + (s * 30e-12)));
+            Assert.True((t.Response.At(Frequency.FromHertz(f)) - exact).Magnitude < 1e-9 * exact.Magnitude, $"{f}: {t.Response.At(Frequency.FromHertz(f))}, {exact}");
+        }
+    }
+
+    [Fact]
     public void No_loop_and_no_place_are_refused()
     {
         var c = Networks.LowPass();

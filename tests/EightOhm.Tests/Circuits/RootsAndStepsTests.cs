@@ -105,15 +105,15 @@ public class RootsAndStepsTests
     [Fact]
     public void Ringing_too_small_to_be_seen_beside_the_step_keeps_its_digits_by_the_coil_s_current()
     {
-        // A microampere into a tank of one ohm, beside the volt that drives it: I·√(L/C)·sin(t/√(LC)), damped by nothing that shows.
+        // A picoampere into a tank of one ohm, beside the volt that drives it: I·√(L/C)·sin(t/√(LC)), damped by nothing that shows.
         var c = new Circuit();
         c.VoltageSource("V1", "in");
-        c.Resistor("R1", "in", "out", 1.MOhm);
+        c.Resistor("R1", "in", "out", 1e12.Ohm);
         c.Inductor("L1", "out", "0", 1.uH);
         c.Capacitor("C1", "out", "0", 1.uF);
         var step = c.StepResponse("in", "out", 100.us, 101);
         for (var i = 0; i < step.Count; i++)
-            Assert.Equal(1e-6 * Math.Sin(step.X[i] / 1e-6), step.Y[i], 1e-10);
+            Assert.Equal(1e-12 * Math.Sin(step.X[i] / 1e-6), step.Y[i], 1e-17);
     }
 
     [Fact]

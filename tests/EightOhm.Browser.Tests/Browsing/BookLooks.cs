@@ -56,10 +56,10 @@ internal static class BookLooks
                     continue;
                 await page.Page.EmulateMediaAsync(new() { ColorScheme = scheme });
                 var seen = (await Faults(page)).Concat(await Ink(page, scheme));
-                // What a page says is judged once, how it looks wherever it shows what no page before it has shown in that look.
-                var looksNew = await Looked.IsNew((width, scheme), page);
-                if (looksNew || (both && width == ChromiumFixture.Wide))
-                    seen = seen.Concat(await Barriers(page, looksNew));
+                // What a page says is judged once, how it looks where it shows what no page before it has shown in that look.
+                if (both && width == ChromiumFixture.Wide)
+                    seen = seen.Concat(await Barriers(page));
+                seen = seen.Concat(await Contrast(page, await Looked.New((width, scheme), page)));
                 faults.AddRange(seen.Select(fault => $"{scheme}, {width} px: {fault}"));
                 if (both)
                     await page.Photograph($"book-{LiveRun.Picture(file)}-{scheme}-{width}");
@@ -91,15 +91,40 @@ internal static class BookLooks
         return scheme == ColorScheme.Dark == ink > 3 * 128 ? [] : [$"ink of {ink}"];
     }
 
-    // What keeps somebody out, as axe judges it. Style sheets and media are not fetched for it: the pages have them within, and no sound.
-    private static async Task<IEnumerable<string>> Barriers(WatchedPage page, bool withContrast)
+    // What keeps somebody out, as axe judges it; of words too faint to read see Contrast.
+    private static Task<IEnumerable<string>> Barriers(WatchedPage page) => Judged(page, "document", "rules: { 'color-contrast': { enabled: false } }", []);
+
+    // The words in the new parts alone; where that is most of a page the whole page is as quick.
+    private static async Task<IEnumerable<string>> Contrast(WatchedPage page, IReadOnlyList<string> parts) => parts.Count == 0 ? [] : await Judged(
+        page,
+        $$"""
+        (wanted => {
+            const words = [...document.body.querySelectorAll('*')].filter(e => wanted.has(({{SeenParts<int>.Part}})(e)) && [...e.childNodes].some(n => n.nodeType === Node.TEXT_NODE && n.data.trim()));
+            return words.length > {{Many}} ? document : words;
+        })(new Set(parts))
+        """,
+        "runOnly: ['color-contrast']",
+        parts);
+
+    private const int Many = 200;
+
+    // Style sheets and media are not fetched for it: the pages have them within, and no sound.
+    private static async Task<IEnumerable<string>> Judged(WatchedPage page, string context, string rules, IReadOnlyList<string> parts)
     {
         // Through the debugger: the page itself forbids scripts that are not its own.
         if (!await page.Page.EvaluateAsync<bool>("'axe' in window"))
             await page.Page.EvaluateAsync(Axe);
         return await page.Page.EvaluateAsync<string[]>(
-            "async contrast => (await axe.run(document, { resultTypes: ['violations'], preload: false, rules: { 'color-contrast': { enabled: contrast } } })).violations.filter(v => v.impact === 'serious' || v.impact === 'critical')" +
-            ".map(v => v.id + ': ' + v.help + ' at ' + v.nodes.slice(0, 3).map(n => n.target.join(' ')).join('; '))",
-            withContrast);
+            $$"""
+            async parts => {
+                const context = {{context}};
+                if (context.length === 0)
+                    return [];
+                const judged = await axe.run(context, { resultTypes: ['violations'], preload: false, {{rules}} });
+                return judged.violations.filter(v => v.impact === 'serious' || v.impact === 'critical')
+                    .map(v => v.id + ': ' + v.help + ' at ' + v.nodes.slice(0, 3).map(n => n.target.join(' ')).join('; '));
+            }
+            """,
+            parts);
     }
 }

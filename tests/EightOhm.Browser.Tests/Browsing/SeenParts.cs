@@ -5,30 +5,27 @@ namespace EightOhm.Browser.Tests.Browsing;
 internal sealed class SeenParts<TLook>
     where TLook : notnull
 {
-    // A drawing's elements have names of their own, made anew for each: of those only the ink of words counts.
-    private const string Parts = """
-        () => {
+    /// <summary>A script's function from an element to its part.</summary>
+    /// <remarks>A drawing's elements have names of their own, made anew for each: of those only the ink of words counts.</remarks>
+    public const string Part = """
+        e => {
             const part = e => e.tagName + '.' + [...e.classList].sort().join('.') + (e.style.color + e.style.backgroundColor + e.style.fill);
-            const parts = [...document.body.querySelectorAll('*')].map(e =>
-                !e.closest('svg') ? part(e.parentElement) + ' ' + part(e) : e.tagName === 'text' ? 'text ' + getComputedStyle(e).fill : '');
-            return [...new Set(parts)];
+            return !e.closest('svg') ? part(e.parentElement) + ' ' + part(e) : e.tagName === 'text' ? 'text ' + getComputedStyle(e).fill : '';
         }
         """;
 
     private readonly Lock gate = new();
     private readonly Dictionary<TLook, HashSet<string>> seen = [];
 
-    /// <summary>Whether the page shows a part that none before it has shown in this look.</summary>
-    public async Task<bool> IsNew(TLook look, WatchedPage page)
+    /// <summary>The parts of a page that none before it has shown in this look.</summary>
+    public async Task<IReadOnlyList<string>> New(TLook look, WatchedPage page)
     {
-        var parts = await page.Page.EvaluateAsync<string[]>(Parts);
+        var parts = await page.Page.EvaluateAsync<string[]>($"() => [...new Set([...document.body.querySelectorAll('*')].map({Part}))]");
         lock (gate)
         {
             if (!seen.TryGetValue(look, out var known))
                 seen.Add(look, known = new(StringComparer.Ordinal));
-            var before = known.Count;
-            known.UnionWith(parts);
-            return known.Count > before;
+            return [.. parts.Where(known.Add)];
         }
     }
 }

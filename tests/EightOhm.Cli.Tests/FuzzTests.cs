@@ -70,7 +70,20 @@ public sealed class FuzzTests : IDisposable
 
         Assert.InRange(ran.Code, 0, 4);
         Assert.DoesNotContain("   at ", ran.Error, StringComparison.Ordinal);
+        if (piece == "<div>")
+            Assert.Contains("cell 1: quotes, lists, links or elements of HTML stand too deep in each other", ran.Error, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("<div>", 512, false)]
+    [InlineData("<div>", 513, true)]
+    [InlineData("<i class=\"a/b\">", 513, true)]
+    [InlineData("<DIV></DIV><br><img src='a'/><hr/>", 2000, false)]
+    [InlineData("<li><p>a", 2000, false)]
+    [InlineData("<ul><li>", 513, true)]
+    [InlineData("</div>", 2000, false)]
+    public void Depth_is_that_of_elements_that_stand_in_each_other(string piece, int times, bool isTooDeep) =>
+        Assert.Equal(isTooDeep, HtmlDepth.IsTooDeep(string.Concat(Enumerable.Repeat(piece, times))));
 
     private static string Mutated(string sample, Random random)
     {

@@ -19,6 +19,7 @@ internal sealed partial class MarkdownText(string folder)
         .UseAutoIdentifiers(Markdig.Extensions.AutoIdentifiers.AutoIdentifierOptions.GitHub)
         .Build();
 
+    /// <exception cref="ArgumentException">Something stands too deep in itself.</exception>
     public string ToHtml(NotebookCell cell)
     {
         var document = Markdown.Parse(cell.Source, Pipeline);
@@ -31,7 +32,7 @@ internal sealed partial class MarkdownText(string folder)
         }
 
         // A drawing in letters scrolls within itself on a phone: the keyboard must reach it.
-        return CleanHtml.Of(document.ToHtml(Pipeline)).Replace("<pre>", "<pre tabindex=\"0\">", StringComparison.Ordinal);
+        return CleanHtml.Of(Flat(document.ToHtml(Pipeline))).Replace("<pre>", "<pre tabindex=\"0\">", StringComparison.Ordinal);
     }
 
     /// <summary>Refuses a text that nobody could have meant: nested without end.</summary>
@@ -42,14 +43,17 @@ internal sealed partial class MarkdownText(string folder)
         {
             try
             {
-                Markdown.ToHtml(cell.Source, Pipeline);
+                Flat(Markdown.ToHtml(cell.Source, Pipeline));
             }
             catch (ArgumentException)
             {
-                throw RunFailure.BadInput($"{notebook.FileLabel}, cell {cell.Number}: quotes, lists or links stand too deep in each other. Make the text flatter.");
+                throw RunFailure.BadInput($"{notebook.FileLabel}, cell {cell.Number}: quotes, lists, links or elements of HTML stand too deep in each other. Make the text flatter.");
             }
         }
     }
+
+    // As Markdown itself refuses what is too deep.
+    private static string Flat(string html) => HtmlDepth.IsTooDeep(html) ? throw new ArgumentException("Elements of HTML stand too deep in each other.", nameof(html)) : html;
 
     /// <summary>The plain text of the first heading; null where there is none.</summary>
     public static string? FirstHeading(string markdown) =>

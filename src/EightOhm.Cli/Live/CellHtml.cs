@@ -61,7 +61,7 @@ internal sealed class CellHtml
         }
         catch (ArgumentException)
         {
-            return $"<p>Quotes, lists or links stand too deep in each other. Make the text flatter.</p><pre>{PageTemplate.Escape(cell.Source)}</pre>";
+            return $"<p>Quotes, lists, links or elements of HTML stand too deep in each other. Make the text flatter.</p><pre>{PageTemplate.Escape(cell.Source)}</pre>";
         }
     }
 

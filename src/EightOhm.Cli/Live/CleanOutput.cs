@@ -23,6 +23,8 @@ internal static partial class CleanOutput
 
     public static string Of(string html)
     {
+        if (HtmlDepth.IsTooDeep(html))
+            return "<p>Elements of this output stand too deep in each other to be shown.</p>";
         // The cleaner would write these signs as in a text, which a figure's data is not: they are spelled as the data's own language allows.
         var spelled = Data().Replace(html, m => m.Groups[1].Value + m.Groups[2].Value.Replace("&", "\\u0026", StringComparison.Ordinal).Replace(">", "\\u003e", StringComparison.Ordinal) + m.Groups[3].Value);
         lock (Cleaner)

@@ -27,6 +27,13 @@ public sealed class CleaningTests
     public void What_runs_asks_or_covers_is_gone(string html, string part) => Assert.DoesNotContain(part, CleanOutput.Of(html), StringComparison.OrdinalIgnoreCase);
 
     [Fact]
+    public void An_output_that_stands_too_deep_in_itself_is_told_of()
+    {
+        Assert.Equal("<p>Elements of this output stand too deep in each other to be shown.</p>", CleanOutput.Of(string.Concat(Enumerable.Repeat("<div>", 20_000))));
+        Assert.Equal(string.Concat(Enumerable.Repeat("<div>", 500)) + "a" + string.Concat(Enumerable.Repeat("</div>", 500)), CleanOutput.Of(string.Concat(Enumerable.Repeat("<div>", 500)) + "a"));
+    }
+
+    [Fact]
     public void Every_output_of_the_course_and_the_design_shows_what_it_showed()
     {
         var outputs = Directory.GetFiles(Repository.Notebooks, "*.ipynb", SearchOption.AllDirectories)

@@ -29,7 +29,10 @@ internal sealed partial class SizingWork
         var gain = targets.Rated.RmsVoltage / targets.Sensitivity;
         if (Divider() is var (arm, feedback, servo))
         {
-            Choose("R_sv", servo.Ohm, "small enough for the servo to outweigh the worst offset of the input stage");
+            var outweighs = Outweighs(arm, feedback, servo);
+            Choose("R_sv", servo.Ohm, outweighs ? "small enough for the servo to outweigh the worst offset of the input stage" : "half of the usual, for the servo to do what it can against the offset of the input stage");
+            if (!outweighs)
+                Miss("With so little gain the servo does not outweigh the worst offset of the input stage through a resistor of half the usual: fewer volts at the input, or transistors of less spread.");
             Choose("R_g", arm.Ohm, "with the feedback resistor, the gain nearest to what the sensitivity asks");
             Choose("R_f", feedback.Ohm, "feedback for rated power at the sensitivity, the loss of the input network made up for");
             var volts = targets.Rated.RmsVoltage.Volts;
@@ -73,10 +76,12 @@ internal sealed partial class SizingWork
         {
             double Exact(double r) => ((gain * (1 + InputLoss)) - 1) / ((1 / r) + (1 / servo));
             var (lower, upper) = ESeries.E96.Values.Select(v => 10 * v).Where(r => Math.Abs((r / LowerArm) - 1) < 0.1).Select(r => (r, ESeries.E192.Nearest(Exact(r)))).MinBy(p => Math.Abs(Math.Log(p.Item2 / Exact(p.r))));
-            if (DcServo.Authority(ServoReach, upper.Ohm, lower.Ohm, servo.Ohm) >= ServoAuthority || servo < ServoArm / 2)
+            if (Outweighs(lower, upper, servo) || servo < ServoArm / 2)
                 return (lower, upper, servo);
         }
     }
+
+    private static bool Outweighs(double lower, double upper, double servo) => DcServo.Authority(ServoReach, upper.Ohm, lower.Ohm, servo.Ohm) >= ServoAuthority;
 
     private SizedLoop? Loop()
     {

@@ -31,9 +31,10 @@ public class SizedLoopTests
         var targets = new AmplifierTargets { Power = 60.W, Load = 4.Ohm };
         var basis = new SizingBasis { Distortion = 100.ppm };
         // Ten megahertz at the summing node are more than the margins of any of them.
-        var beyond = Of(targets, basis).Choose(10e6, 10e6);
+        var loop = Of(targets, basis);
+        var beyond = loop.Choose(10e6, 10e6);
         Assert.Equal(SizedLoop.Promises.Slew | SizedLoop.Promises.Noise, beyond.Meets);
-        var within = Of(targets, basis).Choose(0, 0);
+        var within = loop.Choose(0, 0);
         Assert.Equal(SizedLoop.Promises.All, within.Meets);
         // Where nothing of the kind is asked for the loop keeps to the middle.
         Assert.True(Hertz(beyond) > Hertz(within), $"{Hertz(beyond)} over {Hertz(within)}");

@@ -46,7 +46,7 @@ public sealed class JupyterFixture : IAsyncLifetime, IDisposable
 
     async Task IAsyncLifetime.InitializeAsync()
     {
-        if (Needs.IsPatient)
+        if (Needs.IsPatient && !Needs.IsFreshClone)
             _ = FreshClone.Restored;
         var environment = burrow.Environment;
         Directory.CreateDirectory(Path.GetDirectoryName(StaleCopy)!);

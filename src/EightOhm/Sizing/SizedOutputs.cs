@@ -31,7 +31,7 @@ internal sealed class SizedOutputs
         var rest = rails.AtMains(targets.MainsTolerance).At(basis.Besides);
         double[] stable = [.. Resistors.SkipWhile(r => Runaway.GreatestGain(rest, npn.JunctionToCase + basis.Insulator, npn.BaseEmitterDrift, r.Ohm, npn.InternalEmitterResistance) > LoopGain).DefaultIfEmpty(Resistors[^1])];
         // The larger, the less they idle; where none is enough the fewest losses count.
-        stage = stable.Select(r => StageWith(r.Ohm)).FirstOrDefault(s => IsCool(s, basis)) ?? StageWith(stable[0].Ohm);
+        stage = stable.Select(r => StageWith(r.Ohm)).FirstOrDefault(IsCool) ?? StageWith(stable[0].Ohm);
         (EmitterResistor, IdleCurrent) = (stage.EmitterResistor, stage.IdleCurrent);
         IsBoundByHeat = EmitterResistor > stable[0].Ohm;
         GreatestEach = Greatest(npn, basis.GainLeft);
@@ -44,9 +44,9 @@ internal sealed class SizedOutputs
         Junction = basis.Idle,
     }.AtMains(targets.MainsTolerance);
 
-    private static Power IdlingOf(StageDissipation stage, ElectricResistance load) => stage.At(0.V, load, 0.deg).Total;
+    private Power IdlingOf(StageDissipation of) => of.At(0.V, targets.Load, 0.deg).Total;
 
-    private bool IsCool(StageDissipation stage, SizingBasis basis) => basis.IdleHeat is not { } most || IdlingOf(stage, targets.Load) <= most;
+    private bool IsCool(StageDissipation of) => basis.IdleHeat is not { } most || IdlingOf(of) <= most;
 
     public Transistor Npn { get; }
 
@@ -87,10 +87,10 @@ internal sealed class SizedOutputs
     }
 
     /// <summary>At idle, high mains.</summary>
-    public Power Idling => IdlingOf(stage, targets.Load);
+    public Power Idling => IdlingOf(stage);
 
     /// <summary>Whether that is no more than what the designer set.</summary>
-    public bool IsCoolEnough => IsCool(stage, basis);
+    public bool IsCoolEnough => IsCool(stage);
 
     /// <summary>Whether the emitter resistor is larger than the bias needs, for the sake of the heat at idle.</summary>
     public bool IsBoundByHeat { get; }

@@ -82,6 +82,8 @@ public sealed class FuzzTests : IDisposable
     [InlineData("<li><p>a", 2000, false)]
     [InlineData("<ul><li>", 513, true)]
     [InlineData("</div>", 2000, false)]
+    [InlineData("<a ", 500_000, false)]
+    [InlineData("<a b='>' <", 400, false)]
     public void Depth_is_that_of_elements_that_stand_in_each_other(string piece, int times, bool isTooDeep) =>
         Assert.Equal(isTooDeep, HtmlDepth.IsTooDeep(string.Concat(Enumerable.Repeat(piece, times))));
 

@@ -12,10 +12,14 @@ internal static partial class HtmlDepth
     /// <summary>Whether elements stand deeper in each other than a browser would show them.</summary>
     public static bool IsTooDeep(string html)
     {
+        // Behind the last sign that closes a tag there is none: without it each beginning would be followed to the end of the text.
+        var text = html.AsSpan(0, html.LastIndexOf('>') + 1);
         var (depth, deepest) = (0, 0);
-        foreach (var tag in Tag().EnumerateMatches(html))
+        foreach (var tag in Tag().EnumerateMatches(text))
         {
-            depth = html[tag.Index + 1] == '/' ? Math.Max(0, depth - 1) : depth + 1;
+            if (text[tag.Index + tag.Length - 2] == '/')
+                continue;
+            depth = text[tag.Index + 1] == '/' ? Math.Max(0, depth - 1) : depth + 1;
             deepest = Math.Max(deepest, depth);
         }
 
@@ -23,6 +27,6 @@ internal static partial class HtmlDepth
     }
 
     // Of elements that end by a tag of their own: not those without content, nor those that end where the next begins.
-    [GeneratedRegex("</?(?!(?:area|base|br|col|dd|dt|embed|hr|img|input|li|link|meta|option|p|source|tbody|td|tfoot|th|thead|tr|track|wbr)\\b)[a-z][a-z0-9-]*\\b(?:[^>]*[^/>])?>", RegexOptions.IgnoreCase)]
+    [GeneratedRegex("</?(?!(?:area|base|br|col|dd|dt|embed|hr|img|input|li|link|meta|option|p|source|tbody|td|tfoot|th|thead|tr|track|wbr)\\b)[a-z][a-z0-9-]*\\b[^>]*>", RegexOptions.IgnoreCase)]
     private static partial Regex Tag();
 }

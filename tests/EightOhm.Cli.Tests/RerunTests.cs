@@ -50,6 +50,34 @@ public sealed class RerunTests : IDisposable
     }
 
     [Fact]
+    public async Task What_was_read_once_is_kept_and_says_the_same_until_the_text_is_another()
+    {
+        await shop.RunAsync(shop.Notebooks, "--save");
+        var read = await shop.RunAsync(shop.Notebooks, "--set", "P=200 W");
+        var first = Book();
+        var graphs = Directory.GetFiles(Path.Combine(shop.Notebooks, ".eightohm"), "*.graph").ToDictionary(path => path, File.ReadAllBytes);
+        Assert.Equal(3, graphs.Count);
+
+        var kept = await shop.RunAsync(shop.Notebooks, "--set", "P=200 W");
+
+        Assert.Equal(read.Output, kept.Output);
+        Assert.Equal(first, Book());
+        Assert.All(graphs, graph => Assert.Equal(graph.Value, File.ReadAllBytes(graph.Key)));
+
+        // Another's, or damaged: read anew, and written anew.
+        foreach (var path in graphs.Keys)
+            await File.WriteAllBytesAsync(path, [.. graphs[path].Select(b => (byte)(b + 1))]);
+        Assert.Equal(read.Output, (await shop.RunAsync(shop.Notebooks, "--set", "P=200 W")).Output);
+        Assert.All(graphs, graph => Assert.Equal(graph.Value, File.ReadAllBytes(graph.Key)));
+
+        // A text that hangs on it now.
+        shop.Notebook("03-band", Open, "Console.Write(QuantityFormat.Short(amp.Get<Power>(\"P\")));");
+        await shop.RunAsync(shop.Notebooks, "--save");
+        await shop.RunAsync(shop.Notebooks, "--set", "P=200 W");
+        Assert.Contains("200 W", Book()["03-band.html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_nothing_hangs_on_runs_the_fewest_cells()
     {
         await shop.RunAsync(shop.Notebooks, "--save");

@@ -9,7 +9,8 @@ public sealed class NotebookCompiler
 {
     private const int KeyDigits = 32;
 
-    private static readonly string Build = Fingerprint.Of(
+    /// <summary>Names the EightOhm and the compiler at work.</summary>
+    internal static string Build { get; } = Fingerprint.Of(
         [BuildVersion.Text, .. new[] { typeof(Quantities.Literals), typeof(Display.Show), typeof(NotebookCompiler), typeof(UnitsNet.IQuantity), typeof(object), typeof(CSharpCompilation) }.Select(t => t.Module.ModuleVersionId.ToString())],
         KeyDigits);
 

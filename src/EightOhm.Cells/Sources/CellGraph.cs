@@ -3,12 +3,12 @@ namespace EightOhm.Cells.Sources;
 /// <summary>The cells of one notebook, and what each takes from the others and from the record, without any of them run.</summary>
 public sealed class CellGraph
 {
-    private readonly CellLinks _links;
-
-    private CellGraph(IReadOnlyList<CellReading> cells, CellLinks links) => (Cells, _links) = (cells, links);
+    internal CellGraph(IReadOnlyList<CellReading> cells, CellLinks links) => (Cells, Links) = (cells, links);
 
     /// <summary>The readings, in the notebook's order.</summary>
     public IReadOnlyList<CellReading> Cells { get; }
+
+    internal CellLinks Links { get; }
 
     /// <summary>Reads a notebook.</summary>
     /// <param name="cells">The code of its cells, in order.</param>
@@ -30,8 +30,7 @@ public sealed class CellGraph
         foreach (var code in before)
             reader.Read(code);
         var readings = cells.Select(reader.Read).ToList();
-        var links = new CellLinks(reader, readings);
-        return new([.. readings.Select(r => r.WithoutCode())], links);
+        return new([.. readings.Select(r => r.WithoutCode())], LinkFinder.Of(reader, readings));
     }
 
     /// <summary>The cells that must run because entries have moved.</summary>
@@ -45,7 +44,7 @@ public sealed class CellGraph
     {
         var entries = moved.ToHashSet();
         var again = new SortedSet<int>(changed);
-        _links.Spread(again);
+        Links.Spread(again);
         // Of a changed cell nobody can say which of its entries stay as they are.
         entries.UnionWith(again.SelectMany(i => Cells[i].Writes).Select(w => w.Entry));
         if (entries.Count == 0 && again.Count == 0)
@@ -62,22 +61,22 @@ public sealed class CellGraph
                     again.Add(i);
             }
 
-            _links.Spread(again);
+            Links.Spread(again);
         }
 
-        return new([.. again], [.. _links.Needed(again)], [.. entries]);
+        return new([.. again], [.. Links.Needed(again)], [.. entries]);
     }
 
     /// <summary>The earlier cells that one cell needs in a fresh kernel, through whatever others: what they define or change is used.</summary>
     /// <param name="cell">The cell's place.</param>
-    public IReadOnlyCollection<int> NeededBefore(int cell) => _links.Needed([cell]);
+    public IReadOnlyCollection<int> NeededBefore(int cell) => Links.Needed([cell]);
 
     /// <summary>The cells that must be made again with one because they hold or change what it makes, or it what they make; itself included.</summary>
     /// <param name="cell">The cell's place.</param>
     internal IReadOnlyCollection<int> LinkedTo(int cell)
     {
         var again = new SortedSet<int> { cell };
-        _links.Spread(again);
+        Links.Spread(again);
         return again;
     }
 

@@ -1,4 +1,4 @@
-using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace EightOhm.Cells.Sources;
 
@@ -21,10 +21,7 @@ public sealed record EntryWrite(EntryName Entry, int Line, IReadOnlyCollection<E
 /// <summary>What was read of one cell.</summary>
 public sealed class CellReading
 {
-    internal CellReading(int position, string? reason, SyntaxNode root)
-    {
-        (Position, Unknown, Root) = (position, reason, root);
-    }
+    internal CellReading(int position, string? reason) => (Position, Unknown) = (position, reason);
 
     /// <summary>Why the cell could not be followed; it then hangs on all and may change all. Null when it was followed.</summary>
     public string? Unknown { get; }
@@ -42,11 +39,15 @@ public sealed class CellReading
     public IReadOnlyCollection<string> Warnings { get; internal init; } = [];
 
     /// <summary>The same without the compiler's part: what a graph keeps of it for as long as a page is open.</summary>
-    internal CellReading WithoutCode() => new(Position, Unknown, Root) { Reads = Reads, Writes = Writes, Defines = Defines, Warnings = Warnings, Notes = Notes is null ? null : new Notes { ChangesWorld = Notes.ChangesWorld } };
+    internal CellReading WithoutCode() => new(Position, Unknown) { Reads = Reads, Writes = Writes, Defines = Defines, Warnings = Warnings, ChangesWorld = ChangesWorld };
 
     internal int Position { get; }
 
-    internal SyntaxNode Root { get; }
+    /// <summary>Whether it changed the process outside what values show: a setting of a library, a file.</summary>
+    internal bool ChangesWorld { get; init; }
+
+    /// <summary>Its text; null in a graph, which needs none.</summary>
+    internal CompilationUnitSyntax? Root { get; init; }
 
     internal IReadOnlyDictionary<Write, Value> Written { get; init; } = new Dictionary<Write, Value>();
 

@@ -41,11 +41,11 @@ public sealed class NotebookReader
         ArgumentNullException.ThrowIfNull(code);
         var tree = CellChain.Parse(code);
         if (CellChain.IsForeign(code))
-            return new(-1, "it has lines for another kernel", tree.GetRoot());
+            return new(-1, "it has lines for another kernel") { Root = tree.GetCompilationUnitRoot() };
         var last = _chain.Last;
         var compilation = _chain.Compile(tree);
         if (!hasCompiled && compilation.GetDiagnostics().Any(d => d.Severity == DiagnosticSeverity.Error))
-            return new(-1, NotCompiled, tree.GetRoot());
+            return new(-1, NotCompiled) { Root = tree.GetCompilationUnitRoot() };
         _chain.Last = compilation;
         return Interpret(_code.Add(compilation), tree, last);
     }
@@ -76,8 +76,10 @@ public sealed class NotebookReader
                 .Concat(_interpreter.Heap.All.Where(o => o.ChangedIn.Contains(position)).Select(o => _interpreter.Values.Of(new ObjectAtom(o.Id))))
                 .Aggregate(default(Value), _interpreter.Values.Union);
             var held = _interpreter.Held(left, functions);
-            return new(position, null, tree.GetRoot())
+            return new(position, null)
             {
+                Root = tree.GetCompilationUnitRoot(),
+                ChangesWorld = notes.ChangesWorld,
                 Reads = Named(seen),
                 Writes = [.. notes.Writes.Select(w => new EntryWrite(new(w.Key.Record.Path, w.Key.Name ?? "", w.Key.Kind == Written.Requirement), w.Key.Line, Named(w.Value)))],
                 Defines = [.. declared.Select(s => s.Name)],
@@ -95,7 +97,7 @@ public sealed class NotebookReader
             // Whatever goes wrong here must not keep a cell from running: nothing is known then.
             _interpreter.State = before;
             _interpreter.Blur(position, declared);
-            return new(position, e is CannotReadException ? e.Message : $"reading it failed: {e.GetType().Name} {e.Message}", tree.GetRoot()) { Defines = [.. declared.Select(s => s.Name)] };
+            return new(position, e is CannotReadException ? e.Message : $"reading it failed: {e.GetType().Name} {e.Message}") { Root = tree.GetCompilationUnitRoot(), Defines = [.. declared.Select(s => s.Name)] };
         }
     }
 

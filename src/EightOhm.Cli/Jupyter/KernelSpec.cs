@@ -25,6 +25,8 @@ internal static class KernelSpec
             ["DOTNET_ROLL_FORWARD"] = "Major",
             // Most of a short session is the start, which ends before profiles pay.
             ["DOTNET_TieredPGO"] = "0",
+            // The kernel is built as a server, which takes a heap for each processor of the machine; a notebook shares it with the rest of a desk.
+            ["DOTNET_gcServer"] = "0",
         };
         if (dotnet is not null)
             environment["DOTNET_ROOT"] = dotnet;

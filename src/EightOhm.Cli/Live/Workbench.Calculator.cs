@@ -250,6 +250,9 @@ internal sealed partial class Workbench
                     // Whoever needs it is told.
                 }
             }
+
+            if (bench.IsTrusted)
+                graphs.Keep();
         }
 
         private async Task<bool> TurnAsync()
@@ -295,6 +298,8 @@ internal sealed partial class Workbench
                 bench.Index();
             }
 
+            if (bench.IsTrusted)
+                graphs.Keep();
             bench.TellFolder();
             bench.TellSheet();
             bench.TellInputs();

@@ -31,6 +31,7 @@ internal sealed class Runner(IAnsiConsole console, TextWriter error)
         });
         var run = new RunContext(plan, new CellNeeds(graphs), log, copies.Lose, request.Limit);
         await new NotebookRuns(console, copies, programs, run).ExecuteAsync(cancellation);
+        graphs.Keep();
 
         var saves = request.Save && !log.HasFailures;
         using var saved = new SavedFiles(tree.Path, Disk.Real);

@@ -32,7 +32,7 @@ internal sealed class FolderReads
                 unknown.Add(place);
             }
 
-            isChanged |= reading.Notes?.ChangesWorld == true;
+            isChanged |= reading.ChangesWorld;
         }
 
         IEnumerable<(int, int)> WritersOf(EntryName name) => writers[(name.Name, name.IsRequirement)]

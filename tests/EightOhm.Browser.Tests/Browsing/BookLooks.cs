@@ -8,7 +8,7 @@ namespace EightOhm.Browser.Tests.Browsing;
 internal static class BookLooks
 {
     private static readonly SideBySide<IReadOnlyList<string>> Looks = new();
-    private static readonly SeenParts<(int Width, ColorScheme Scheme)> Looked = new();
+    private static readonly SeenParts<Look> Looked = new();
     private static readonly string Axe = new BundledAxeScriptProvider().GetScript();
 
     /// <summary>The pages.</summary>
@@ -18,6 +18,10 @@ internal static class BookLooks
     // The first of each folder and the pages of the whole show every part that the pages share: the head, the contents, the turns.
     private static readonly HashSet<string> Patterns =
         [.. Pages.Except(Clone.Chapters.Select(Page)), .. Clone.Chapters.GroupBy(Clone.FolderOf).Select(folder => Page(folder.First()))];
+
+    // A telephone by day and a desk by night show every rule of the style at least once: what is wide depends on the width alone, and ink on the hour.
+    private static readonly Look[] Opposite = [new(ChromiumFixture.Wide, ColorScheme.Dark), new(ChromiumFixture.Narrow, ColorScheme.Light)];
+    private static readonly Look[] Every = [Opposite[0], new(ChromiumFixture.Wide, ColorScheme.Light), Opposite[1], new(ChromiumFixture.Narrow, ColorScheme.Dark)];
 
     /// <summary>What is wrong with a page in any look, a sentence each.</summary>
     public static Task<IReadOnlyList<string>> Of(ChromiumFixture chromium, string file) =>
@@ -43,27 +47,21 @@ internal static class BookLooks
 
     private static async Task<IReadOnlyList<string>> Faults(ChromiumFixture chromium, string file)
     {
-        var page = await BookWindows.Take(chromium, file);
+        var looks = Patterns.Contains(file) ? Every : Opposite;
+        var page = await BookWindows.Take(chromium, file, looks[0]);
         var faults = new List<string>();
-        foreach (var width in new[] { ChromiumFixture.Wide, ChromiumFixture.Narrow })
+        foreach (var look in looks)
         {
-            await page.Page.SetViewportSizeAsync(width, 900);
-            foreach (var scheme in new[] { ColorScheme.Light, ColorScheme.Dark })
-            {
-                // A telephone by day and a desk by night show every rule of the style at least once: what is wide depends on the width alone, and ink on the hour.
-                var both = (width == ChromiumFixture.Wide) == (scheme == ColorScheme.Dark);
-                if (!both && !Patterns.Contains(file))
-                    continue;
-                await page.Page.EmulateMediaAsync(new() { ColorScheme = scheme });
-                var seen = (await Faults(page)).Concat(await Ink(page, scheme));
-                // What a page says is judged once, how it looks where it shows what no page before it has shown in that look.
-                if (both && width == ChromiumFixture.Wide)
-                    seen = seen.Concat(await Barriers(page));
-                seen = seen.Concat(await Contrast(page, await Looked.New((width, scheme), page)));
-                faults.AddRange(seen.Select(fault => $"{scheme}, {width} px: {fault}"));
-                if (both)
-                    await page.Photograph($"book-{LiveRun.Picture(file)}-{scheme}-{width}");
-            }
+            if (look != looks[0])
+                await page.Become(look.Width, new() { ColorScheme = look.Scheme });
+            var seen = (await Faults(page)).Concat(await Ink(page, look.Scheme));
+            // What a page says is judged once, how it looks where it shows what no page before it has shown in that look.
+            if (look == looks[0])
+                seen = seen.Concat(await Barriers(page));
+            seen = seen.Concat(await Faint(page, await Looked.New(look, page)));
+            faults.AddRange(seen.Select(fault => $"{look.Scheme}, {look.Width} px: {fault}"));
+            if (Opposite.Contains(look))
+                await page.Photograph($"book-{LiveRun.Picture(file)}-{look.Scheme}-{look.Width}");
         }
 
         if (Clone.Chapters.Select(Page).Contains(file))
@@ -77,8 +75,7 @@ internal static class BookLooks
     // On paper what overflows its box is lost, and a control is no use.
     private static async Task<IEnumerable<string>> OnPaper(WatchedPage page)
     {
-        await page.Page.SetViewportSizeAsync(700, 900);
-        await page.Page.EmulateMediaAsync(new() { Media = Media.Print, ColorScheme = ColorScheme.Light });
+        await page.Become(700, new() { Media = Media.Print, ColorScheme = ColorScheme.Light });
         var cut = await page.Page.EvaluateAsync<string[]>(
             "() => [...document.querySelectorAll('pre')].filter(e => e.getBoundingClientRect().width > 0 && e.scrollWidth > e.clientWidth + 1).map(e => 'cut: ' + e.innerText.slice(0, 80))");
         var controls = await page.Page.Locator(".top:visible, .turns:visible, .contents:visible, summary:visible, .table-file:visible").CountAsync();
@@ -91,11 +88,12 @@ internal static class BookLooks
         return scheme == ColorScheme.Dark == ink > 3 * 128 ? [] : [$"ink of {ink}"];
     }
 
-    // What keeps somebody out, as axe judges it; of words too faint to read see Contrast.
-    private static Task<IEnumerable<string>> Barriers(WatchedPage page) => Judged(page, "document", "rules: { 'color-contrast': { enabled: false } }", []);
+    // What keeps somebody out, as axe judges it; of words too faint to read, or to be told for a link, see Faint.
+    private static Task<IEnumerable<string>> Barriers(WatchedPage page) =>
+        Judged(page, "document", $"rules: {{ {string.Join(", ", OfInk.Select(rule => $"'{rule}': {{ enabled: false }}"))} }}", []);
 
     // The words in the new parts alone; where that is most of a page the whole page is as quick.
-    private static async Task<IEnumerable<string>> Contrast(WatchedPage page, IReadOnlyList<string> parts) => parts.Count == 0 ? [] : await Judged(
+    private static async Task<IEnumerable<string>> Faint(WatchedPage page, IReadOnlyList<string> parts) => parts.Count == 0 ? [] : await Judged(
         page,
         $$"""
         (wanted => {
@@ -103,10 +101,12 @@ internal static class BookLooks
             return words.length > {{Many}} ? document : words;
         })(new Set(parts))
         """,
-        "runOnly: ['color-contrast']",
+        $"runOnly: [{string.Join(", ", OfInk.Select(rule => $"'{rule}'"))}]",
         parts);
 
     private const int Many = 200;
+
+    private static readonly string[] OfInk = ["color-contrast", "link-in-text-block"];
 
     // Style sheets and media are not fetched for it: the pages have them within, and no sound.
     private static async Task<IEnumerable<string>> Judged(WatchedPage page, string context, string rules, IReadOnlyList<string> parts)

@@ -62,6 +62,9 @@ internal sealed class WatchedPage : IAsyncDisposable
         await Page.GotoAsync(address.AbsoluteUri);
     }
 
+    /// <summary>Gives the window another width and the page other media, both at once: it is laid out once.</summary>
+    public Task Become(int width, PageEmulateMediaOptions media) => Task.WhenAll(Page.EmulateMediaAsync(media), Page.SetViewportSizeAsync(width, 900));
+
     /// <summary>Keeps a picture of the whole page; not on a build machine, where nobody looks at it.</summary>
     public Task Photograph(string name) => Environment.GetEnvironmentVariable("CI") == "true"
         ? Task.CompletedTask

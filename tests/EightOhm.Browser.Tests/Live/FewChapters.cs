@@ -17,6 +17,9 @@ public sealed class FewChapters : IAsyncLifetime
     /// <summary>The copied notebooks.</summary>
     public string Notebooks => Path.Combine(root.FullName, "notebooks");
 
+    // One person's: what the page has compiled a run of his believes.
+    private string Home => Directory.CreateDirectory(Path.Combine(root.FullName, "home")).FullName;
+
     /// <summary>The server.</summary>
     internal Uri Place => opened!.Place;
 
@@ -34,7 +37,7 @@ public sealed class FewChapters : IAsyncLifetime
     {
         Needs.Chromium();
         var isFirst = opened is null;
-        opened ??= await OpenedFolder.Start(Notebooks, Directory.CreateDirectory(Path.Combine(root.FullName, "home")).FullName);
+        opened ??= await OpenedFolder.Start(Notebooks, Home);
         var page = await LivePage.Open(chromium, next ?? opened.Address);
         if (isFirst)
             await page.Trust();
@@ -52,7 +55,7 @@ public sealed class FewChapters : IAsyncLifetime
         Folders.Copy(Notebooks, copy);
         var book = Path.Combine(copy, "book");
         // 1 says that something is not met, which is the design's business.
-        var ran = await Command.Run(copy, new Dictionary<string, string?>(), TimeSpan.FromMinutes(5),
+        var ran = await Command.Run(copy, OpenedFolder.Person(Home), TimeSpan.FromMinutes(5),
             ["dotnet", OpenedFolder.Program, "run", copy, "--out", book, .. settings.SelectMany(s => new[] { "--set", s })]);
         return ran.ExitCode is 0 or 1 ? book : throw new InvalidOperationException(ran.Said);
     }

@@ -17,9 +17,7 @@ internal sealed class OpenedFolder : IAsyncDisposable
     private OpenedFolder(string folder, string home)
     {
         Folder = folder;
-        var data = Path.Combine(home, "data");
-        var environment = new Dictionary<string, string?> { ["HOME"] = home, ["XDG_DATA_HOME"] = data, ["DOTNET_CLI_HOME"] = home };
-        process = Command.Start(folder, environment, Hear, [.. Signals, "dotnet", Program, "open", folder, "--no-browser"]);
+        process = Command.Start(folder, Person(home), Hear, [.. Signals, "dotnet", Program, "open", folder, "--no-browser"]);
     }
 
     /// <summary>The program of this build.</summary>
@@ -36,6 +34,9 @@ internal sealed class OpenedFolder : IAsyncDisposable
 
     // What a shell in the background has set to be ignored would be ignored by the program too.
     private static string[] Signals => OperatingSystem.IsLinux() ? ["env", "--default-signal=INT"] : [];
+
+    /// <summary>What a program of a person with this home has for an environment.</summary>
+    public static Dictionary<string, string?> Person(string home) => new() { ["HOME"] = home, ["XDG_DATA_HOME"] = Path.Combine(home, "data"), ["DOTNET_CLI_HOME"] = home };
 
     /// <summary>Opens a folder, and waits for the address.</summary>
     /// <param name="folder">The folder.</param>

@@ -161,11 +161,15 @@ public sealed class TryingTests : IAsyncLifetime, IDisposable
         bench.Try("", "P", "120 W", null, isDragging: false);
         Assert.Contains("trust", Assert.Throws<LiveRefusal>(() => bench.Calculate("01-targets", "chapter", null)).Message, StringComparison.Ordinal);
         Assert.Empty(shop.Scripted);
+        // Nor does what was read of them lie in the folder.
+        await bench.IdleAsync();
+        Assert.Empty(Directory.GetFiles(shop.Shop.Notebooks, "*.graph", SearchOption.AllDirectories));
 
         bench.Trust();
         await bench.IdleAsync();
 
         Assert.NotEmpty(Assert.Single(shop.Scripted).Ran);
+        Assert.Equal(2, Directory.GetFiles(shop.Shop.Notebooks, "*.graph", SearchOption.AllDirectories).Length);
     }
 
     [Fact]

@@ -1,9 +1,12 @@
+using EightOhm.Cells.Sources;
+
 namespace EightOhm.Cells.Compiling;
 
 /// <summary>The cells of a notebook, compiled in order in the background: the first may run while the others are still at the compiler.</summary>
 public sealed class CellsAhead
 {
     private readonly TaskCompletionSource<CompiledCell>[] cells;
+    private readonly TaskCompletionSource<CellGraph?> graph = new(TaskCreationOptions.RunContinuationsAsynchronously);
 
     private CellsAhead(int count) => cells = [.. Enumerable.Range(0, count).Select(_ => new TaskCompletionSource<CompiledCell>(TaskCreationOptions.RunContinuationsAsynchronously))];
 
@@ -24,6 +27,9 @@ public sealed class CellsAhead
     /// <param name="index">Its place among the sources.</param>
     public Task<CompiledCell> Cell(int index) => cells[index].Task;
 
+    /// <summary>What hangs on what among them, once all are compiled; null as <see cref="NotebookCompiler.Graph"/> says.</summary>
+    public Task<CellGraph?> Graph => graph.Task;
+
     private async Task CompileAsync(IReadOnlyList<string> sources, Func<NotebookCompiler> begin, Func<CancellationToken, Task<IDisposable>> turn, CancellationToken cancellation)
     {
         try
@@ -35,6 +41,8 @@ public sealed class CellsAhead
                 cancellation.ThrowIfCancellationRequested();
                 cells[i].SetResult(compiler.Next(sources[i]));
             }
+
+            graph.SetResult(compiler.Graph());
         }
         catch (Exception e)
         {
@@ -43,6 +51,7 @@ public sealed class CellsAhead
             // Nobody may ask for them any more.
             foreach (var cell in cells)
                 _ = cell.Task.Exception;
+            graph.TrySetResult(null);
         }
     }
 }

@@ -63,6 +63,10 @@ internal sealed class CompilerChain
         return reading.Next(source.Code, references) is { Unknown: null } read ? compiled.Cell with { Writes = read.Writes } : compiled.Cell;
     }
 
+    /// <summary>What hangs on what among the cells so far; null where not all of them were read.</summary>
+    /// <param name="count">How many there are.</param>
+    public CellGraph? Graph(int count) => reading.Graph(count);
+
     private (CSharpCompilation Compilation, CompiledCell Cell) Compile(CellSource source)
     {
         var had = hasEightOhm;

@@ -21,6 +21,7 @@ public sealed class NotebookCompiler
     private string key = Build;
     // The first place is the host's.
     private int slots = 1;
+    private int asked;
     private CompilerChain? chain;
 
     /// <param name="references">What cells are compiled against: all that is at hand.</param>
@@ -34,6 +35,7 @@ public sealed class NotebookCompiler
     public CompiledCell Next(string code)
     {
         ArgumentNullException.ThrowIfNull(code);
+        asked++;
         var files = FileReferences.In(code, folder);
         var next = Fingerprint.Of([key, code, .. files.Select(Fingerprint.OfFile)], KeyDigits);
         var source = new CellSource(code, next, slots, files, PackageLines.AskIn(code) && !sources.Any(s => s.BringsEightOhm));
@@ -58,4 +60,8 @@ public sealed class NotebookCompiler
         slots += cell.Image.Length > 0 ? 1 : 0;
         return cell;
     }
+
+    /// <summary>What hangs on what among the cells so far, which were read on the way.</summary>
+    /// <returns>The graph; null where one was not read (it did not compile, all were kept, or none names a record) or names an assembly by its file, which may change without the text.</returns>
+    public CellGraph? Graph() => sources.All(s => s.Files.Count == 0) ? chain?.Graph(asked) : null;
 }

@@ -30,8 +30,13 @@ public sealed class CellGraph
         foreach (var code in before)
             reader.Read(code);
         var readings = cells.Select(reader.Read).ToList();
-        return new([.. readings.Select(r => r.WithoutCode())], LinkFinder.Of(reader, readings));
+        return Of(reader, readings);
     }
+
+    /// <summary>The graph of cells that were just read.</summary>
+    /// <param name="reader">What has read them, and nothing since.</param>
+    /// <param name="readings">The readings, with their code.</param>
+    internal static CellGraph Of(NotebookReader reader, IReadOnlyList<CellReading> readings) => new([.. readings.Select(r => r.WithoutCode())], LinkFinder.Of(reader, readings));
 
     /// <summary>The cells that must run because entries have moved.</summary>
     /// <param name="moved">The entries that moved; a record's name left empty means whatever record.</param>

@@ -45,6 +45,11 @@ internal sealed class ReadAhead(CellReferences references)
             reader?.Failed(last);
     }
 
+    /// <summary>What hangs on what among the cells so far; null where not all of them were read.</summary>
+    /// <param name="count">How many there are.</param>
+    public CellGraph? Graph(int count) =>
+        reader is not null && cells.Count == count && cells.All(c => c.Reading is not null) ? CellGraph.Of(reader, [.. cells.Select(c => c.Reading!)]) : null;
+
     private CellReading Read(Cell cell)
     {
         reader ??= Begin(used);
@@ -64,7 +69,7 @@ internal sealed class ReadAhead(CellReferences references)
         var reading = reader!.Read(cell.Code, hasCompiled);
         if (cell.HasFailed)
             reader.Failed(reading);
-        return reading;
+        return cell.Reading = reading;
     }
 
     private static NotebookReader Begin(CellReferences references)
@@ -81,5 +86,7 @@ internal sealed class ReadAhead(CellReferences references)
         public CellReferences? CompiledWith => compiledWith;
 
         public bool HasFailed { get; set; }
+
+        public CellReading? Reading { get; set; }
     }
 }

@@ -1,5 +1,6 @@
 using EightOhm.Cells.Compiling;
 using EightOhm.Cells.Running;
+using EightOhm.Cells.Sources;
 using EightOhm.Cli.Notebooks;
 
 namespace EightOhm.Cli.Running;
@@ -8,7 +9,8 @@ namespace EightOhm.Cli.Running;
 /// <param name="cells">Its code cells that hold code, in order.</param>
 /// <param name="ahead">The same, on their way through the compiler.</param>
 /// <param name="kept">What was compiled before.</param>
-internal sealed class NotebookProgram(IReadOnlyList<NotebookCell> cells, CellsAhead ahead, Lazy<KeptImages?> kept)
+/// <param name="graph">Where what hangs on what is kept; null where nothing can be.</param>
+internal sealed class NotebookProgram(IReadOnlyList<NotebookCell> cells, CellsAhead ahead, Lazy<KeptImages?> kept, KeptGraph? graph)
 {
     private readonly Dictionary<NotebookCell, int> places = cells.Select((cell, i) => (cell, i)).ToDictionary(c => c.cell, c => c.i);
     private readonly CellSession session = new();
@@ -23,6 +25,8 @@ internal sealed class NotebookProgram(IReadOnlyList<NotebookCell> cells, CellsAh
         for (var i = 0; i < cells.Count; i++)
             await ahead.Cell(i);
         kept.Value?.Save();
+        if (await ahead.Graph is { } read)
+            graph?.Keep([.. cells.Select(c => c.Source)], read);
     }
 
     /// <summary>Runs a cell to its end.</summary>

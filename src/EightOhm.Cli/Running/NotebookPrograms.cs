@@ -43,7 +43,7 @@ internal sealed class NotebookPrograms : IDisposable
         var kept = new Lazy<KeptImages?>(() => KeptImages.Open(notebook.Path, Secret));
         var home = Path.GetDirectoryName(Path.GetFullPath(notebook.Path))!;
         var ahead = CellsAhead.Begin([.. cells.Select(c => c.Source)], () => new NotebookCompiler(CellReferences.OfThisProcess(), home, kept.Value), TurnAsync, end.Token);
-        return new NotebookProgram(cells, ahead, kept);
+        return new NotebookProgram(cells, ahead, kept, KeptGraph.Open(notebook.Path, Secret));
     }
 
     private async Task<IDisposable> TurnAsync(CancellationToken cancellation)

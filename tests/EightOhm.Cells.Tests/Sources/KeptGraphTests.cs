@@ -1,5 +1,6 @@
 using EightOhm.Cells.Compiling;
 using EightOhm.Cells.Sources;
+using EightOhm.Cells.Tests.Running;
 
 namespace EightOhm.Cells.Tests.Sources;
 
@@ -98,6 +99,45 @@ public sealed class KeptGraphTests : IDisposable
 
         Assert.False(KeptGraph.Open(Notebook, Secret)!.Keep(["var a = 1;"], CellGraph.Read(["var a = 1;"], Case.References, Case.Before)));
         Assert.Null(KeptGraph.Open(Notebook, Secret)!.Find(["var a = 1;"]));
+    }
+
+    [Theory]
+    [InlineData("var amp = DesignRecord.Open(\"amp.json\");", "var P = amp.Target(\"P\", 100.W);\nvar R_L = amp.Target(\"R_L\", 8.Ohm);", "ElectricPotential Peak(Power p) => Sqrt(2 * p * R_L);", "var list = new List<Power>();", "list.Add(P);", "amp.Compute(\"V_pk\", Peak(list[0]));", "Console.Write(Peak(1.W));")]
+    [InlineData("var first = 1;", "using System.Numerics;", "class Pair { public int A; }", "var pair = new Pair { A = first };", "var amp = DesignRecord.Open(\"amp.json\");\namp.Target(\"n\", 2);", "pair.A = amp.Get<int>(\"n\");", "amp.Require(\"n\", \"n\").AtMost(3);", "pair.A + first")]
+    public void What_is_read_on_the_way_through_the_compiler_is_what_reading_alone_finds(params string[] cells)
+    {
+        string[] all = [CellsOf.Package, .. cells];
+        var compiler = CellsOf.Compiler();
+        Assert.All(all.Select(compiler.Next), cell => Assert.Empty(cell.Faults));
+
+        var (compiled, read) = (compiler.Graph()!, CellGraph.Read(all, CellsOf.References, CellUsings.Script));
+
+        Assert.Equal(read.Cells.Select(Words), compiled.Cells.Select(Words));
+        Assert.All(Enumerable.Range(0, all.Length), i => Assert.Equal(read.NeededBefore(i), compiled.NeededBefore(i)));
+        Assert.All(Enumerable.Range(0, all.Length), i => Assert.Equal(read.LinkedTo(i), compiled.LinkedTo(i)));
+    }
+
+    [Fact]
+    public void The_compiler_gives_no_graph_where_it_has_not_read_every_cell()
+    {
+        const string Record = "var amp = DesignRecord.Open(\"amp.json\");";
+        var kept = KeptImages.Open(Notebook, Secret)!;
+
+        Assert.Null(Graph(null, CellsOf.Package, "1 + 1"));
+        Assert.NotNull(Graph(kept, CellsOf.Package, Record));
+        Assert.Null(Graph(null, CellsOf.Package, Record, "this is no code"));
+        // All were kept, the last of them too: nobody has read them.
+        Assert.Null(Graph(kept, CellsOf.Package, Record));
+        Assert.NotNull(Graph(kept, CellsOf.Package, Record, "1 + 1"));
+        Assert.Null(Graph(null, $"#r \"{typeof(UnitsNet.IQuantity).Assembly.Location}\"", CellsOf.Package, Record));
+
+        static CellGraph? Graph(IKeptImages? kept, params string[] cells)
+        {
+            var compiler = CellsOf.Compiler(kept);
+            foreach (var cell in cells)
+                compiler.Next(cell);
+            return compiler.Graph();
+        }
     }
 
     private static readonly Comparer<EntryName> ByWords = Comparer<EntryName>.Create((a, b) => string.CompareOrdinal(a.ToString(), b.ToString()));

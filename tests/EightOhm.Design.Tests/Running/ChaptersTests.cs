@@ -12,7 +12,10 @@ public class ChaptersTests(ITestOutputHelper output)
     public void Every_cell_is_followed_to_what_it_hangs_on(string design)
     {
         foreach (var chapter in TestedDesign.Of(design).Chapters)
+        {
+            Assert.Equal(chapter.Text.Cells.Count, chapter.Readings.Count);
             Assert.All(chapter.Readings, (reading, i) => Assert.True(reading.Unknown is null, $"{chapter.Name}, code cell {i + 1}: {reading.Unknown}"));
+        }
     }
 
     [Theory]

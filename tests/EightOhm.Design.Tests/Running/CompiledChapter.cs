@@ -11,13 +11,13 @@ internal sealed class CompiledChapter
 {
     private readonly IReadOnlyList<CompiledCell> cells;
     private readonly CellLoader loader = new();
-    private readonly Lazy<CellGraph> graph;
+    private readonly CellGraph graph;
 
-    private CompiledChapter(ChapterText text, IReadOnlyList<CompiledCell> cells)
+    private CompiledChapter(ChapterText text, IReadOnlyList<CompiledCell> cells, CellGraph graph)
     {
         Text = text;
         this.cells = cells;
-        graph = new(() => CellGraph.Read(text.Cells, CellReferences.OfThisProcess(), CellUsings.Script));
+        this.graph = graph;
     }
 
     public ChapterText Text { get; }
@@ -32,11 +32,16 @@ internal sealed class CompiledChapter
         compiler.Next(CellUsings.Script);
         var cells = text.Cells.Select(compiler.Next).ToList();
         var faults = cells.SelectMany((c, i) => c.Faults.Select(f => $"{text.Name}, code cell {i + 1}, line {f.Line}: {f.Words}")).ToList();
-        return faults.Count == 0 ? new(text, cells) : throw new InvalidOperationException(string.Join('\n', faults));
+        if (faults.Count > 0)
+            throw new InvalidOperationException(string.Join('\n', faults));
+        return new(text, cells, compiler.Graph() ?? throw new InvalidOperationException($"{text.Name} names no record."));
     }
 
     /// <summary>What each cell hangs on, read from its text.</summary>
-    public IReadOnlyList<CellReading> Readings => graph.Value.Cells;
+    public IReadOnlyList<CellReading> Readings => [.. graph.Cells.Skip(1)];
+
+    /// <summary>The earlier cells that one needs.</summary>
+    public IEnumerable<int> NeededBefore(int cell) => graph.NeededBefore(cell + 1).Where(i => i > 0).Select(i => i - 1);
 
     /// <summary>Runs the cells, in order, with variables of their own; each cell's changes to the record are written as one, with the sources that were read.</summary>
     /// <param name="failed">Called when a cell threw, and for each that needs what such a cell was to make: as in a run, it is not calculated. The others run all the same.</param>
@@ -46,7 +51,7 @@ internal sealed class CompiledChapter
         var lost = new HashSet<int>();
         for (var i = 0; i < cells.Count; i++)
         {
-            if (lost.Count > 0 && graph.Value.NeededBefore(i).Any(lost.Contains))
+            if (lost.Count > 0 && NeededBefore(i).Any(lost.Contains))
             {
                 lost.Add(i);
                 failed(i, new InvalidOperationException("It needs what a cell before it did not make."));

@@ -1,4 +1,3 @@
-using Deque.AxeCore.Commons;
 using EightOhm.Browser.Tests.Browsing;
 using Microsoft.Playwright;
 
@@ -12,8 +11,6 @@ internal sealed class LivePage : IAsyncDisposable
 
     // Generous: other test projects share the processors.
     private const float Patience = 60_000;
-
-    private static readonly string Axe = new BundledAxeScriptProvider().GetScript();
 
     private readonly WatchedPage watched;
 
@@ -147,14 +144,7 @@ internal sealed class LivePage : IAsyncDisposable
     }
 
     /// <summary>What keeps somebody out, as axe judges it.</summary>
-    public async Task<IEnumerable<string>> Barriers(string when)
-    {
-        if (!await Page.EvaluateAsync<bool>("'axe' in window"))
-            await Page.EvaluateAsync(Axe);
-        return (await Page.EvaluateAsync<string[]>(
-            "async () => (await axe.run(document, { resultTypes: ['violations'], preload: false })).violations.filter(v => v.impact === 'serious' || v.impact === 'critical')" +
-            ".map(v => v.id + ': ' + v.help + ' at ' + v.nodes.slice(0, 3).map(n => n.target.join(' ')).join('; '))")).Select(fault => $"{when}: {fault}");
-    }
+    public async Task<IEnumerable<string>> Barriers(string when) => (await Judge.Faults(Page)).Select(fault => $"{when}: {fault}");
 
     public ValueTask DisposeAsync() => watched.DisposeAsync();
 }

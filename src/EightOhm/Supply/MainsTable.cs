@@ -1,3 +1,4 @@
+using EightOhm.Numerics;
 using EightOhm.Quantities;
 using UnitsNet;
 
@@ -9,6 +10,8 @@ namespace EightOhm.Supply;
 /// says what is missing. A table is not changed: each line makes a new one.</remarks>
 public sealed class MainsTable
 {
+    private const int Deviations = 3;
+
     private MainsTable(Ratio tolerance, IReadOnlyList<MainsRow> rows) => (Tolerance, Rows) = (tolerance, rows);
 
     /// <summary>How far the mains may be from nominal, either way.</summary>
@@ -67,15 +70,19 @@ public sealed class MainsTable
         ArgumentNullException.ThrowIfNull(budget);
         ArgumentNullException.ThrowIfNull(dissipation);
         var load = budget.Peak / budget.PeakCurrent;
-        ElectricPotential Higher(Ratio x) => noLoad(x) is var r && r.Positive > r.Negative ? r.Positive : r.Negative;
-        return Row("positive rail, no load", x => noLoad(x).Positive)
-            .Row("negative rail, no load", x => noLoad(x).Negative)
-            .Row("positive rail at full power, minimum", x => loaded(x).Positive)
-            .Row("negative rail at full power, minimum", x => loaded(x).Negative)
-            .Row($"clip power into {QuantityFormat.Short(load)}", x => Clipping.Power(budget.ClipPeak(loaded(x)), load))
+        // Several lines stand on the same rails, at the same three deviations: a supply that is solved for them is solved once.
+        Recent<Ratio, Rails> idle = new(Deviations), full = new(Deviations);
+        Rails Idle(Ratio x) => idle.Get(x, noLoad);
+        Rails Full(Ratio x) => full.Get(x, loaded);
+        ElectricPotential Higher(Ratio x) => Idle(x) is var r && r.Positive > r.Negative ? r.Positive : r.Negative;
+        return Row("positive rail, no load", x => Idle(x).Positive)
+            .Row("negative rail, no load", x => Idle(x).Negative)
+            .Row("positive rail at full power, minimum", x => Full(x).Positive)
+            .Row("negative rail at full power, minimum", x => Full(x).Negative)
+            .Row($"clip power into {QuantityFormat.Short(load)}", x => Clipping.Power(budget.ClipPeak(Full(x)), load))
             .Row("power dissipation, sine of maximum dissipation", dissipation)
             .Row("reservoir capacitors, no load", capacitor, Higher)
-            .Row("transistors, rail to rail, no load", device, x => noLoad(x).RailToRail);
+            .Row("transistors, rail to rail, no load", device, x => Idle(x).RailToRail);
     }
 
     private MainsTable With<T>(string name, Func<Ratio, T> at, object? limit)

@@ -82,6 +82,27 @@ public class SupplyCaseTests
         Assert.Throws<RefusedValueException>(() => MainsTable.Within(0.percent));
     }
 
+    [Fact]
+    public void All_lines_of_an_amplifier_stand_on_rails_that_are_asked_for_once_at_each_mains()
+    {
+        List<double> idle = [], full = [];
+        MainsTable.Within(10.percent).Amplifier(
+            x => Seen(idle, x, 50.V),
+            x => Seen(full, x, 45.V),
+            SwingBudget.For(35.V, 5.A).LessEmitterResistors(0.22.Ohm, 3),
+            _ => 100.W,
+            63.V,
+            160.V);
+        Assert.Equal([-0.1, 0, 0.1], idle);
+        Assert.Equal([-0.1, 0, 0.1], full);
+
+        static Rails Seen(List<double> asked, Ratio x, ElectricPotential rail)
+        {
+            asked.Add(x.DecimalFractions);
+            return new(MainsDeviation.Factor(x) * rail);
+        }
+    }
+
     private const string Dissipation = "power dissipation, sine of maximum dissipation";
 
     private static MainsRow Row(MainsTable table, string name) => table.Rows.Single(r => r.Name == name);

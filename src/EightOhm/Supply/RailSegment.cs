@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using EightOhm.Numerics;
 
 namespace EightOhm.Supply;
@@ -35,6 +36,7 @@ internal struct RailSegment
     /// <param name="signalHalf">Which half-cycle of the signal.</param>
     /// <param name="u1">The first capacitor's inner voltage.</param>
     /// <param name="u2">The second's.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static RailSegment Begin(RailNetwork n, int mask, double start, int halfCycle, int signalHalf, double u1, double u2)
     {
         var s = default(RailSegment);
@@ -66,6 +68,8 @@ internal struct RailSegment
     }
 
     /// <summary>Puts the state at a time after the start into the fields.</summary>
+    /// <remarks>Most of what a supply takes to solve: compiled well at once, as a run asks for it thousands of times before it would be compiled again.</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void At(double tau)
     {
         if (tau == last)
@@ -116,10 +120,12 @@ internal struct RailSegment
         return (a, ((rate * a) + p) / w);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double Value(in (double Constant, double Cos, double Sin, double SignalCos, double SignalSin, double Free) y, double rate, double tau, double sin, double cos, double sinS, double cosS, out double decay)
     {
         var x = rate * tau;
-        decay = Math.Exp(x);
+        // A rail at rest with no resistor across it has no exponential, and that is what it is most of the time.
+        decay = x == 0 ? 1 : Math.Exp(x);
         var grown = Exponential.Expm1Over(x, decay);
         return (y.Free * decay) + (y.Constant * tau * grown) + (y.Cos * cos) + (y.Sin * sin) + (y.SignalCos * cosS) + (y.SignalSin * sinS);
     }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using EightOhm.Devices;
 using EightOhm.Explaining;
 using EightOhm.Quantities;
@@ -105,6 +106,7 @@ public sealed class DeratedArea
     public override string ToString() => $"{Card.Name}, {(Pulse is { } t ? QuantityFormat.Short(t) : "dc")}, case at {QuantityFormat.Short(CaseTemperature)}: {QuantityFormat.Short(PowerDeratingFactor)} of the power, {QuantityFormat.Short(SecondBreakdownLeft)} of the second-breakdown current";
 
     /// <summary>The current allowed, in amperes, at so many volts.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal double Limit(double v)
     {
         if (v > _most)
@@ -125,8 +127,12 @@ public sealed class DeratedArea
         return i == 1 ? (lines[1], lines[1], 0) : (lines[i - 1], lines[i], (lines[i - 1].LnTime - lnTime) / (lines[i - 1].LnTime - lines[i].LnTime));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private (double Top, double Heat, double Broken) Bounds(double lnV)
     {
+        // Of a dc line, or at a line of the card itself, there is no other to mix with.
+        if (_longer == _shorter)
+            return (_longer.LnTop, _longer.Heat(lnV) + _lnHeat, _longer.Breaks(lnV) ? _longer.SecondBreakdown(lnV) + _lnBreak : double.PositiveInfinity);
         var top = Mix(_longer.LnTop, _shorter.LnTop);
         var heat = Mix(_longer.Heat(lnV), _shorter.Heat(lnV)) + _lnHeat;
         var broken = _longer.Breaks(lnV) || _shorter.Breaks(lnV)

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using EightOhm.Devices;
 using EightOhm.Numerics;
 
@@ -39,5 +40,6 @@ internal sealed class LogLine
     public double SecondBreakdown(double lnV) => Breaks(lnV) ? At(lnV, _break) : Heat(lnV);
 
     // The last straight line goes on past the last corner: up to V_CEO there may be a little way to go.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double At(double lnV, int first) => Interpolation.Linear(_lnV.AsSpan(first), _lnI.AsSpan(first), lnV);
 }

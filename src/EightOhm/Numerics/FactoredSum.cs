@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace EightOhm.Numerics;
 
@@ -86,6 +87,7 @@ internal static class FactoredSum
             return whole == 0 ? 0 : (atA + atB).Magnitude / whole;
         }
 
+        [MethodImpl(MethodImplOptions.AggressiveOptimization)]
         private static Complex Product(double k, Complex[] roots, Complex s)
         {
             Complex product = k;
@@ -94,6 +96,7 @@ internal static class FactoredSum
             return product;
         }
 
+        [MethodImpl(MethodImplOptions.AggressiveOptimization)]
         private static Complex Slopes(Complex[] roots, Complex s)
         {
             var sum = Complex.Zero;

@@ -103,28 +103,25 @@ public sealed record InputStageNoise
         var i_B = PairNoise.BaseCurrent(half, CurrentGain);
         var e_C = PairNoise.CollectorShot(r_e, half);
         ElectricResistance Z(Frequency f) => SourceImpedance.Magnitude(f, Source, Filter, Coupling, Bias);
+        // Without a capacitor the divider is the same at every frequency, and an integral asks for thousands.
+        var both = LowerCapacitor is null ? Maths.Parallel(Upper, Lower) : default;
+        ElectricResistance Magnitude(Frequency f) => LowerCapacitor is { } c ? SourceImpedance.Magnitude(f, Lower, default, c, Upper) : both;
         var sources = new List<NoiseSource>
         {
             new("source and input network", f => ThermalNoise.VoltageDensity(SourceImpedance.Resistance(f, Source, Filter, Coupling, Bias), Temperature)),
-            new("feedback network", f => ThermalNoise.VoltageDensity(Divider(f).Real, Temperature)),
+            LowerCapacitor is { } c
+                ? new("feedback network", f => ThermalNoise.VoltageDensity(SourceImpedance.Resistance(f, Lower, default, c, Upper), Temperature))
+                : new("feedback network", ThermalNoise.VoltageDensity(both, Temperature)),
             new("emitter resistors", PairNoise.OfBoth(Degeneration, Temperature)),
             new("base resistances", PairNoise.OfBoth(BaseResistance, Temperature)),
             new("collector shot noise", f => FlickerNoise.Density(e_C, CollectorCorner, f)),
             // Resistances of the device and of the network add as magnitudes: at most a little too much where the network is not real.
-            new("base currents", f => PairNoise.FromBaseCurrents(FlickerNoise.CurrentDensity(i_B, BaseCorner, f), Z(f) + inner, Divider(f).Magnitude + inner)),
+            new("base currents", f => PairNoise.FromBaseCurrents(FlickerNoise.CurrentDensity(i_B, BaseCorner, f), Z(f) + inner, Magnitude(f) + inner)),
         };
         if (Mirror)
             sources.Add(new("mirror", MirrorNoise.AtInput(Temperature, MirrorDegeneration, MirrorBaseResistance, r_e, r_e, Degeneration)));
         if (TailNoise.Si > 0)
             sources.Add(new("tail current", MirrorNoise.OfTail(TailNoise, Imbalance, MirrorError, r_e, Degeneration)));
         return new(sources);
-    }
-
-    private (ElectricResistance Real, ElectricResistance Magnitude) Divider(Frequency f)
-    {
-        if (LowerCapacitor is { } c)
-            return (SourceImpedance.Resistance(f, Lower, default, c, Upper), SourceImpedance.Magnitude(f, Lower, default, c, Upper));
-        var both = Maths.Parallel(Upper, Lower);
-        return (both, both);
     }
 }

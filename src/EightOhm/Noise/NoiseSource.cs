@@ -26,12 +26,13 @@ public sealed class NoiseSource
     /// <exception cref="ArgumentException">The name is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The density is negative.</exception>
     public NoiseSource(string name, VoltageNoiseDensity density)
-        : this(name, Constant(new NoiseContribution(name, density)))
-    {
-    }
+        : this(name, _ => density) => White = new NoiseContribution(name, density).Density;
 
     /// <summary>What makes the noise.</summary>
     public string Name { get; }
+
+    /// <summary>Its density where it is the same at every frequency; else null.</summary>
+    internal VoltageNoiseDensity? White { get; }
 
     /// <inheritdoc/>
     public override string ToString() => $"source of noise: {Name}";
@@ -39,6 +40,4 @@ public sealed class NoiseSource
     /// <summary>Its density at a frequency.</summary>
     /// <param name="f">Greater than 0 Hz.</param>
     internal NoiseContribution At(Frequency f) => new(Name, density(f));
-
-    private static Func<Frequency, VoltageNoiseDensity> Constant(NoiseContribution white) => _ => white.Density;
 }

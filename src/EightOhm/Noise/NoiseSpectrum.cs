@@ -78,12 +78,14 @@ public sealed class NoiseSpectrum
 
         double Power(NoiseSource source)
         {
+            // Of a white source there is nothing to ask at each of thousands of places.
+            var white = source.White?.Si;
             double Integrand(double u)
             {
                 Work.Checkpoint();
                 var seen = places.TryGetValue(u, out var place);
                 var f = seen ? place.F : Frequency.FromHertz(Math.Exp(u));
-                var density = source.At(f).Density.Si;
+                var density = white ?? source.At(f).Density.Si;
                 if (!seen)
                     places.Add(u, place = (f, Gain(f)));
                 var e = density * place.Gain;

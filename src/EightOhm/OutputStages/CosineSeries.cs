@@ -15,12 +15,16 @@ internal sealed class CosineSeries
     public CosineSeries(int samples, int highest)
     {
         Points = samples / 2 + 1;
+        // All harmonics look at the same places of one turn.
+        var cosines = new double[samples];
+        for (var i = 0; i < samples; i++)
+            cosines[i] = Math.Cos(2 * Math.PI * i / samples);
         weights = new double[highest + 1][];
         for (var h = 0; h <= highest; h++)
         {
             weights[h] = new double[FollowerSolver.Padded(Points)];
             for (var i = 0; i < Points; i++)
-                weights[h][i] = Math.Cos(2 * Math.PI * (h * (long)i % samples) / samples) * (i == 0 || i == Points - 1 ? 2.0 : 4.0) / samples;
+                weights[h][i] = cosines[h * (long)i % samples] * (i == 0 || i == Points - 1 ? 2.0 : 4.0) / samples;
         }
     }
 

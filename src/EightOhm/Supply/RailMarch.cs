@@ -151,6 +151,8 @@ internal sealed class RailMarch(RailNetwork network)
 
         atB = atB == 1 ? Blocked(ref s, rail, b) : atB;
         var tolerance = network.Half * 1e-14;
+        // Which end the last look replaced: 1 the upper, −1 the lower.
+        var moved = 0;
         for (var i = 0; i < 60 && b - a > tolerance; i++)
         {
             var c = ((a * atB) - (b * atA)) / (atB - atA);
@@ -158,9 +160,9 @@ internal sealed class RailMarch(RailNetwork network)
             if (atC == 0)
                 return c;
             if (atC > 0)
-                (b, atB, atA) = (c, atC, i > 0 ? atA / 2 : atA);
+                (b, atB, atA, moved) = (c, atC, moved > 0 ? atA / 2 : atA, 1);
             else
-                (a, atA, atB) = (c, atC, i > 0 ? atB / 2 : atB);
+                (a, atA, atB, moved) = (c, atC, moved < 0 ? atB / 2 : atB, -1);
         }
 
         return b;

@@ -100,7 +100,7 @@ internal sealed partial class SizingWork
         Take("output pnp", pnp, "the complement of the npn");
         Choose("n", pairs, basis.Pairs is not null ? "as asked for"
             : leastPairs == 1 ? "as few pairs as safe area, dissipation, current and a sink of the set allow"
-            : !distortionFits ? "the pairs that come nearest to the distortion allowed"
+            : !distortionFits ? "as few pairs as come within a tenth of the least distortion that any number leaves: the distortion allowed is beyond"
             : "as few pairs as leave so little distortion that a loop of enough margin does the rest");
         Choose("R_E", emitterResistor, o.IsBoundByHeat
             ? "keeps the idle current, with the heat at idle, to what was asked for"

@@ -18,13 +18,13 @@ internal sealed partial class SizingWork
     private readonly List<SizedPart> parts = [];
     private readonly List<SizedChoice> choices = [];
     private readonly List<string> remarks = [];
+    private readonly List<(int Pairs, double Asked)> tried = [];
     private AmplifierTargets targets;
     private Transistor npn, pnp;
     private Transistor drivers;
     private ElectricResistance driverResistor = 47.Ohm;
     private Transistor? kept;
     private int pairs = 2, leastPairs = 1;
-    private double leastAsked = double.PositiveInfinity;
     private bool outputsAreEnough, wentBack, distortionFits;
     private (int Pairs, Power Idling)? enough;
     private ElectricResistance emitterResistor = 0.22.Ohm;
@@ -94,7 +94,7 @@ internal sealed partial class SizingWork
     }
 
     // Each pair takes its share of the distortion, until the idle current of so many is itself what distorts: as many, of the same transistor, as leave a loop that keeps its margin no more than it
-    // can do, or as come nearest to it, within the heat at idle that the designer set.
+    // can do, within the heat at idle that the designer set. Where none do, those that come near the best: what a pair more would bring costs a transistor and its heat for nothing kept.
     private bool MorePairs()
     {
         if (wentBack || basis.Pairs is not null || outputs is null || (!outputsAreEnough && leastPairs == 1) || Loop() is not { } loop)
@@ -103,13 +103,19 @@ internal sealed partial class SizingWork
         var asked = SlowestFor(StageHarmonics()) / loop.FastestSafe();
         if (leastPairs == 1)
             enough = (pairs, outputs.Idling);
-        wentBack = leastPairs > 1 && (!outputsAreEnough || !outputs.IsCoolEnough || asked >= leastAsked);
-        distortionFits = asked <= 1 && !wentBack;
-        if (!wentBack && (distortionFits || pairs >= basis.MostPairs))
+        var isWorse = leastPairs > 1 && (!outputsAreEnough || !outputs.IsCoolEnough || asked >= tried[^1].Asked);
+        distortionFits = asked <= 1 && !isWorse;
+        if (distortionFits)
             return false;
-        (leastAsked, leastPairs, kept) = (asked, wentBack ? pairs - 1 : pairs + 1, npn);
-        return true;
+        if (!isWorse)
+            tried.Add((pairs, asked));
+        wentBack = isWorse || pairs >= basis.MostPairs;
+        (leastPairs, kept) = (wentBack ? tried.First(t => t.Asked * Near <= tried[^1].Asked).Pairs : pairs + 1, npn);
+        return leastPairs != pairs;
     }
+
+    // Of what the fewest pairs ask of the loop, what more of them must leave at least, to be no better (common practice, no source).
+    private const double Near = 0.9;
 
     /// <summary>The voltage-swing budget of a channel, as the design reckons it: resistors, junctions, what the stages before need.</summary>
     private SwingBudget Budget(OutputRating r)

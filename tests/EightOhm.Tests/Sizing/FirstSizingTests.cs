@@ -272,6 +272,17 @@ public class FirstSizingTests
     }
 
     [Fact]
+    public void Pairs_that_bring_next_to_nothing_are_not_taken_where_distortion_is_beyond_all_of_them()
+    {
+        // More of them idle within the bound on larger emitter resistors alone: five of 0.33 Ω leave nearly as much as three of 0.15 Ω.
+        var sized = FirstSizing.Of(new() { Power = 25.W, Load = 8.Ohm }, DeviceSet.Shipped, new() { IdleHeat = 30.W });
+        Assert.Equal(3, Choice(sized, "n"));
+        Assert.Equal(0.15, ((ElectricResistance)Choice(sized, "R_E")).Ohms);
+        Assert.Contains("within a tenth", sized.Choices.First(c => c.Name == "n").Because, StringComparison.Ordinal);
+        Assert.Contains(sized.Missing, m => m.StartsWith("Distortion at the highest frequency", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_bound_that_no_emitter_resistor_keeps_is_told_and_one_with_room_changes_nothing()
     {
         var sized = FirstSizing.Of(new() { Power = 150.W, Load = 8.Ohm }, DeviceSet.Shipped, new() { IdleHeat = 5.W });

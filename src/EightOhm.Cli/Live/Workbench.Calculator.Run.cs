@@ -74,7 +74,7 @@ internal sealed partial class Workbench
                 bench.TellCell(view.Chapter, cell);
             }
 
-            CellRun run;
+            CellRun? run;
             var life = process.Life;
             try
             {
@@ -87,6 +87,14 @@ internal sealed partial class Workbench
                     running = null;
                     Forget(folder);
                 }
+            }
+
+            if (run is null)
+            {
+                // It is still wanted, and the next step begins with what it needs.
+                lock (bench.gate)
+                    bench.TellCell(view.Chapter, cell);
+                return;
             }
 
             var (outputs, failure) = (run.Outcome.Outputs, run.Outcome.Failure);

@@ -65,6 +65,43 @@ public sealed class RealCellsTests : IAsyncLifetime, IDisposable
         Assert.Contains("47 kΩ", Html(bench, "01-targets", 4), StringComparison.Ordinal);
     }
 
+    [SkippableFact]
+    public async Task A_process_that_was_ended_before_it_came_to_the_cell_is_another_and_the_cell_runs()
+    {
+        Skip.IfNot(Directory.Exists("/proc/self"), "The process of the cells is found by its folder in /proc, which this system has not.");
+        await using var bench = shop.OpenReal();
+        bench.Calculate("01-targets", "design", null);
+        await bench.IdleAsync();
+        var process = Path.GetFileName(Assert.Single(Directory.GetDirectories("/proc"), IsOfTheCells));
+
+        // It hears nothing while it is held, and is gone then.
+        Signal("-STOP");
+        bench.Calculate("01-targets", "cell", LiveShop.Id(bench, "01-targets", 4));
+        await UntilAsync(() => LiveShop.State(bench, "01-targets", 4) == "running");
+        await Task.Delay(200);
+        Signal("-KILL");
+        await bench.IdleAsync();
+
+        Assert.Equal("current", LiveShop.State(bench, "01-targets", 4));
+        Assert.Contains("47 kΩ", Html(bench, "01-targets", 4), StringComparison.Ordinal);
+        Assert.DoesNotContain(shop.News, n => (string?)n["type"] == "kernel" && (string?)n["state"] == "ended");
+
+        void Signal(string name) => System.Diagnostics.Process.Start("kill", [name, process]).WaitForExit();
+
+        bool IsOfTheCells(string process)
+        {
+            try
+            {
+                return Directory.ResolveLinkTarget(process + "/cwd", returnFinalTarget: false)?.FullName == shop.Shop.Notebooks;
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                // It is no process, has ended, or is somebody else's.
+                return false;
+            }
+        }
+    }
+
     [Theory]
     [InlineData("Environment.Exit(7)", "It ended the whole process with code 7")]
     [InlineData("new System.Threading.Thread(() => throw new InvalidOperationException(\"boo\")).Start(); System.Threading.Thread.Sleep(20000);", "A thread that a cell had started threw InvalidOperationException: boo")]

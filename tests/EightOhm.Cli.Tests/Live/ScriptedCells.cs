@@ -26,7 +26,7 @@ internal sealed class ScriptedCells(RecordCopy copy) : ICellProcess
         return [.. all.Take(last + 1).Select((_, i) => string.Join('\0', all.Take(i + 1)))];
     }
 
-    public async Task<CellRun> RunAsync(NotebookFile chapter, int cell, int count, Action<CellTold> told, CancellationToken stop)
+    public async Task<CellRun?> RunAsync(NotebookFile chapter, int cell, int count, Action<CellTold> told, CancellationToken stop)
     {
         var text = texts[chapter.Path][cell];
         lock (Ran)

@@ -18,7 +18,7 @@ internal sealed class CellChild : IAsyncDisposable
     private readonly SemaphoreSlim writing = new(1, 1);
     private readonly Task reading;
     private volatile string why = "";
-    private volatile bool hasEnded;
+    private volatile bool hasEnded, hasBegun;
     private int asked;
 
     private CellChild(Process process)
@@ -40,6 +40,9 @@ internal sealed class CellChild : IAsyncDisposable
 
     /// <summary>Whether it is gone.</summary>
     public bool HasEnded => hasEnded;
+
+    /// <summary>Whether it has taken up the last question; only a run is said to have begun.</summary>
+    public bool HasBegun => hasBegun;
 
     /// <summary>The cells whose images it has.</summary>
     public HashSet<string> Images { get; } = new(StringComparer.Ordinal);
@@ -70,6 +73,7 @@ internal sealed class CellChild : IAsyncDisposable
         var id = Interlocked.Increment(ref asked);
         var answer = waiting[id] = new TaskCompletionSource<JsonObject>(TaskCreationOptions.RunContinuationsAsynchronously);
         question["id"] = id;
+        hasBegun = false;
         await TellAsync(question);
         // It may have ended before it could be told that somebody waits.
         if (reading.IsCompleted)
@@ -149,6 +153,8 @@ internal sealed class CellChild : IAsyncDisposable
             return;
         if (said["why"] is JsonValue reason)
             why = reason.ToString();
+        else if (said["begun"] is not null)
+            hasBegun = true;
         else if (said["soFar"] is JsonArray shown)
             Told?.Invoke(new CellTold((JsonArray)shown.DeepClone(), null));
         else if (said["fraction"] is JsonValue fraction)

@@ -23,6 +23,7 @@ internal sealed class CellProcess(RecordCopy copy, WarmProcesses warm) : ICellPr
 
     private readonly Dictionary<string, PreparedChapter> chapters = new(StringComparer.Ordinal);
     private CellChild? child;
+    private int unbegun;
 
     public int Life { get; private set; }
 
@@ -33,7 +34,7 @@ internal sealed class CellProcess(RecordCopy copy, WarmProcesses warm) : ICellPr
         return prepared.Keys(texts, last);
     }
 
-    public async Task<CellRun> RunAsync(NotebookFile chapter, int cell, int count, Action<CellTold> told, CancellationToken stop)
+    public async Task<CellRun?> RunAsync(NotebookFile chapter, int cell, int count, Action<CellTold> told, CancellationToken stop)
     {
         var compiled = chapters[chapter.Path][cell];
         if (!compiled.Compiled)
@@ -52,7 +53,12 @@ internal sealed class CellProcess(RecordCopy copy, WarmProcesses warm) : ICellPr
                 ["count"] = count,
             });
             if (await EndedAsync(at, asking, stop))
-                return new CellRun(Outcome(await asking), watch.Elapsed);
+            {
+                var outcome = Outcome(await asking);
+                unbegun = 0;
+                return new CellRun(outcome, watch.Elapsed);
+            }
+
             at.Kill();
             await Task.WhenAny(asking, Task.Delay(Patience, CancellationToken.None));
             Gone();
@@ -61,6 +67,9 @@ internal sealed class CellProcess(RecordCopy copy, WarmProcesses warm) : ICellPr
         catch (CellProcessEnded end)
         {
             Gone();
+            // Ended from outside before it came to the cell, which is not the cell's doing.
+            if (!at.HasBegun && ++unbegun < Attempts)
+                return null;
             return new CellRun(new CellOutcome([], new CellFailure(FailureKind.Failed, null, null, $"{Sentence(end.Message)}. What the other cells had made is made again when it is needed.")), watch.Elapsed);
         }
         finally

@@ -110,6 +110,7 @@ internal sealed class CellsProgram : IDisposable
 
     private async Task<JsonObject> RunAsync(JsonObject question)
     {
+        Say(new JsonObject { ["begun"] = true });
         var name = question["chapter"]!.GetValue<string>();
         var key = question["key"]!.GetValue<string>();
         if (question["image"] is JsonValue image)

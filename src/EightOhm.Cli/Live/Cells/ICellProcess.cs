@@ -25,7 +25,8 @@ internal interface ICellProcess : IAsyncDisposable
     /// <param name="count">Its number for its outputs, from 1.</param>
     /// <param name="told">Told what it prints and how far it is.</param>
     /// <param name="stop">Stops it: by asking, and after a second by ending the process.</param>
-    Task<CellRun> RunAsync(NotebookFile chapter, int cell, int count, Action<CellTold> told, CancellationToken stop);
+    /// <returns>What it gave; null where the process was gone before the cell began, and with it every variable: ask again.</returns>
+    Task<CellRun?> RunAsync(NotebookFile chapter, int cell, int count, Action<CellTold> told, CancellationToken stop);
 
     /// <summary>Moves an input of a record that the cells use.</summary>
     /// <param name="record">The record's file, without folder.</param>

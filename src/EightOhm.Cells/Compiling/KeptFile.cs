@@ -8,6 +8,9 @@ internal sealed class KeptFile
 {
     private const int CodeLength = 32;
 
+    // Before its codes are looked at it is anybody's: no more is taken in than any notebook may bring.
+    private const long Most = 64 << 20;
+
     private readonly string path;
     private readonly byte[] secret;
 
@@ -28,7 +31,8 @@ internal sealed class KeptFile
         byte[] all;
         try
         {
-            if (!File.Exists(path))
+            // What has no length is no file of ours, and to read from it may never end.
+            if (new FileInfo(path) is not { Exists: true, Length: > 0 and <= Most })
                 yield break;
             all = File.ReadAllBytes(path);
         }

@@ -96,6 +96,33 @@ public sealed class KeptGraphTests : IDisposable
     }
 
     [Fact]
+    public void A_file_beyond_all_measure_is_not_read()
+    {
+        string[] cells = ["var a = 1;"];
+        KeptGraph.Open(Notebook, Secret)!.Keep(cells, CellGraph.Read(cells, Case.References, Case.Before));
+        using (var file = new FileStream(File, FileMode.Open))
+            file.SetLength(64 << 20);
+        Assert.NotNull(KeptGraph.Open(Notebook, Secret)!.Find(cells));
+        using (var file = new FileStream(File, FileMode.Open))
+            file.SetLength((64 << 20) + 1);
+        Assert.Null(KeptGraph.Open(Notebook, Secret)!.Find(cells));
+    }
+
+    [Fact]
+    public void What_holds_nothing_is_not_waited_for()
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(File)!);
+        // A pipe to which nobody writes; where a system has none, a file without anything in it.
+        if (OperatingSystem.IsWindows())
+            System.IO.File.WriteAllText(File, "");
+        else
+            using (var made = System.Diagnostics.Process.Start("mkfifo", [File]))
+                made.WaitForExit();
+
+        Assert.Null(KeptGraph.Open(Notebook, Secret)!.Find(["var a = 1;"]));
+    }
+
+    [Fact]
     public void Where_nothing_can_be_written_nothing_is_kept_and_nothing_thrown()
     {
         System.IO.File.WriteAllText(Path.Combine(folder, KeptImages.Folder), "a file in the folder's place");

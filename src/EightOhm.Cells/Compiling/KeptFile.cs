@@ -8,9 +8,6 @@ internal sealed class KeptFile
 {
     private const int CodeLength = 32;
 
-    // Before its codes are looked at it is anybody's: no more is taken in than any notebook may bring.
-    private const long Most = 64 << 20;
-
     private readonly string path;
     private readonly byte[] secret;
 
@@ -31,10 +28,10 @@ internal sealed class KeptFile
         byte[] all;
         try
         {
-            // What has no length is no file of ours, and to read from it may never end.
-            if (new FileInfo(path) is not { Exists: true, Length: > 0 and <= Most })
+            if (!File.Exists(path))
                 yield break;
-            all = File.ReadAllBytes(path);
+            // Before its codes are looked at it is anybody's.
+            all = OrdinaryFile.Read(path);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -82,8 +82,7 @@ public sealed class KeptGraph
             Warnings = reader.ReadList(reader.ReadString),
             ChangesWorld = reader.ReadBoolean(),
         });
-        var of = 0;
-        var links = reader.ReadList(() => new CellLink(cells[of++].Unknown is not null, reader.ReadBoolean(), Places(), Places()));
+        var links = reader.ReadList(() => new CellLink(reader.ReadBoolean(), Places(), Places()));
         var graph = new CellGraph(cells, new CellLinks(links, Pairs(), Pairs(), Pairs()));
         return cells.Count == count && links.Count == count ? graph : null;
 

@@ -10,14 +10,15 @@ public sealed class KeptImages : IKeptImages
 
     private readonly Lock gate = new();
     private readonly KeptFile file;
-    private readonly Dictionary<string, CompiledCell> cells;
+    private readonly Dictionary<string, CompiledCell> cells = new(StringComparer.Ordinal);
     private readonly HashSet<string> used = new(StringComparer.Ordinal);
     private bool isChanged;
 
     private KeptImages(KeptFile file)
     {
         this.file = file;
-        cells = file.Load().Select(CellImage.Read).OfType<CompiledCell>().GroupBy(c => c.Key, StringComparer.Ordinal).ToDictionary(same => same.Key, same => same.Last(), StringComparer.Ordinal);
+        foreach (var cell in file.Load().Select(CellImage.Read).OfType<CompiledCell>())
+            cells[cell.Key] = cell;
     }
 
     /// <summary>What is kept of a notebook.</summary>

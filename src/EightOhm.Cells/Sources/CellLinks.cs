@@ -53,7 +53,7 @@ internal sealed record CellLinks(IReadOnlyList<CellLink> Cells, IReadOnlyList<(i
         {
             count = all.Count;
             foreach (var cell in all.ToList())
-                all.UnionWith(Cells[cell].IsUnknown ? Enumerable.Range(0, cell) : Cells[cell].Uses);
+                all.UnionWith(Cells[cell].Uses);
             foreach (var (maker, changer) in Changes)
             {
                 if (all.Contains(maker) && changer < last)
@@ -67,8 +67,7 @@ internal sealed record CellLinks(IReadOnlyList<CellLink> Cells, IReadOnlyList<(i
 }
 
 /// <summary>What one cell has to do with the others.</summary>
-/// <param name="IsUnknown">Whether it could not be followed.</param>
 /// <param name="Always">Whether a fresh kernel needs it for whatever comes after.</param>
-/// <param name="Uses">The earlier cells whose variables, functions or types it names.</param>
+/// <param name="Uses">The earlier cells whose variables, functions or types it names; all of them where it could not be followed.</param>
 /// <param name="FunctionUses">The cells whose variables a function that stays after it refers to.</param>
-internal sealed record CellLink(bool IsUnknown, bool Always, IReadOnlyCollection<int> Uses, IReadOnlyCollection<int> FunctionUses);
+internal sealed record CellLink(bool Always, IReadOnlyCollection<int> Uses, IReadOnlyCollection<int> FunctionUses);

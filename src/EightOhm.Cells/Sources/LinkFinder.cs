@@ -65,9 +65,8 @@ internal sealed class LinkFinder
     }
 
     private CellLink Link(CellReading cell, int index) => new(
-        cell.Unknown is not null,
         cell.ChangesWorld || (cell.Root is { } root && (root.Usings.Count > 0 || root.GetReferenceDirectives().Count > 0 || root.GetLoadDirectives().Count > 0)),
-        cell.Position < 0 ? [.. Enumerable.Range(0, index)] : Uses(cell.Root!, cell.Position),
+        cell.Unknown is not null ? [.. Enumerable.Range(0, index)] : Uses(cell.Root!, cell.Position),
         FunctionUses(cell));
 
     private void Change(int maker, IEnumerable<int> changers)

@@ -112,12 +112,16 @@ public sealed class KeptGraphTests : IDisposable
     public void What_holds_nothing_is_not_waited_for()
     {
         Directory.CreateDirectory(Path.GetDirectoryName(File)!);
-        // A pipe to which nobody writes; where a system has none, a file without anything in it.
+        // A link to a pipe to which nobody writes; where a system has none, a file without anything in it.
         if (OperatingSystem.IsWindows())
             System.IO.File.WriteAllText(File, "");
         else
-            using (var made = System.Diagnostics.Process.Start("mkfifo", [File]))
+        {
+            var pipe = Path.Combine(folder, "pipe");
+            using (var made = System.Diagnostics.Process.Start("mkfifo", [pipe]))
                 made.WaitForExit();
+            System.IO.File.CreateSymbolicLink(File, pipe);
+        }
 
         Assert.Null(KeptGraph.Open(Notebook, Secret)!.Find(["var a = 1;"]));
     }

@@ -8,8 +8,6 @@ internal sealed class BookOfChapters
 
     private readonly string root = Directory.CreateTempSubdirectory("eightohm-book-").FullName;
 
-    private BookOfChapters() => AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(root, recursive: true);
-
     /// <summary>The run; the first that asks starts it.</summary>
     public static Task<BookOfChapters> OfThisBuild => Made.Value;
 

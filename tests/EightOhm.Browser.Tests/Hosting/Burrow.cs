@@ -25,8 +25,9 @@ internal sealed class Burrow : IDisposable
             ["DOTNET_NOLOGO"] = "1",
             ["DOTNET_GENERATE_ASPNET_CERTIFICATE"] = "false",
             ["DOTNET_CLI_UI_LANGUAGE"] = "en",
-            // A build server would keep this folder alive after the test, and `dotnet test` hands its own settings down.
+            // A build or compiler server would keep this folder alive after the test, and `dotnet test` hands its own settings down.
             ["MSBUILDDISABLENODEREUSE"] = "1",
+            ["UseSharedCompilation"] = "false",
             ["MSBuildSDKsPath"] = null,
             ["MSBUILD_EXE_PATH"] = null,
             ["MSBuildExtensionsPath"] = null,

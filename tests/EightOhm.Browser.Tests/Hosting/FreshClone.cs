@@ -1,17 +1,16 @@
 namespace EightOhm.Browser.Tests.Hosting;
 
-/// <summary>A fresh clone of the commit that this working copy will become, restored with an empty package cache: begun early, since it mostly waits for the network.</summary>
+/// <summary>A fresh clone of the commit that this working copy will become, restored with an empty package cache.</summary>
 internal static class FreshClone
 {
     private static readonly Lazy<Task<(string Said, string Packages)>> Made = new(() => Task.Run(Restore));
 
-    /// <summary>What the restoring said, and the folder of the packages that it fetched; the first that asks begins it.</summary>
+    /// <summary>What the restoring said, and the folder of the packages that it fetched; the first that asks makes it.</summary>
     public static Task<(string Said, string Packages)> Restored => Made.Value;
 
     private static async Task<(string Said, string Packages)> Restore()
     {
         var burrow = new Burrow(emptyPackageCache: true);
-        AppDomain.CurrentDomain.ProcessExit += (_, _) => burrow.Dispose();
         var clone = Directory.CreateDirectory(burrow.Below("clone")).FullName;
         // What is here and not ignored.
         var listed = await Command.Must(Clone.Root, burrow.Environment, TimeSpan.FromMinutes(1),

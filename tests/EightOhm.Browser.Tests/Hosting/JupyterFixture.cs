@@ -46,8 +46,6 @@ public sealed class JupyterFixture : IAsyncLifetime, IDisposable
 
     async Task IAsyncLifetime.InitializeAsync()
     {
-        if (Needs.IsPatient && !Needs.IsFreshClone)
-            _ = FreshClone.Restored;
         var environment = burrow.Environment;
         Directory.CreateDirectory(Path.GetDirectoryName(StaleCopy)!);
         await File.WriteAllTextAsync(StaleCopy, "an earlier build");
@@ -70,7 +68,12 @@ public sealed class JupyterFixture : IAsyncLifetime, IDisposable
         await StartServer();
     }
 
-    Task IAsyncLifetime.DisposeAsync() => Task.CompletedTask;
+    // What was begun writes until it ends, whoever waited for it.
+    async Task IAsyncLifetime.DisposeAsync()
+    {
+        if (Needs.IsPatient)
+            await ((Task)ReadyTool.Packed).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+    }
 
     /// <summary>Ends the server with its kernels and removes all that was made.</summary>
     public void Dispose()

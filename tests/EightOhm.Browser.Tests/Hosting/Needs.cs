@@ -23,9 +23,6 @@ internal static class Needs
     /// <summary>Whether tests of minutes run.</summary>
     public static bool IsPatient => Required || IsSet("EIGHTOHM_SLOW");
 
-    /// <summary>Whether the whole check began in a fresh clone with an empty package cache: then it is itself the test of that.</summary>
-    public static bool IsFreshClone => IsSet("EIGHTOHM_FRESH");
-
     /// <summary>A test of minutes, kept out of a plain <c>dotnet test</c>.</summary>
     public static void Patience() =>
         Unless(IsPatient, "A slow test: set EIGHTOHM_SLOW=1 to run it.");

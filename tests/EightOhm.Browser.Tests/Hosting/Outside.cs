@@ -20,7 +20,6 @@ internal static class Outside
     private static async Task<Burrow> Make(string feed)
     {
         var burrow = new Burrow(emptyPackageCache: true);
-        AppDomain.CurrentDomain.ProcessExit += (_, _) => burrow.Dispose();
         await Install(burrow, feed);
         // What notebooks ask for comes from the tool's own feed from here on.
         return burrow;

@@ -18,7 +18,6 @@ internal static class ReadyTool
     private static async Task<(string Said, string Feed)> Pack()
     {
         var burrow = new Burrow();
-        AppDomain.CurrentDomain.ProcessExit += (_, _) => burrow.Dispose();
         var feed = burrow.Below("feed");
         var configuration = Path.GetFileName(Path.TrimEndingDirectorySeparator(AppContext.BaseDirectory));
         var said = await Command.Must(Clone.Root, burrow.Environment, Patience,

@@ -77,7 +77,6 @@ internal sealed class DesignFolder : IDisposable
     private static async Task<(DesignFolder Folder, IReadOnlyList<string> Failures)> SettleAsync(TestedDesign design)
     {
         var folder = Copy(design);
-        AppDomain.CurrentDomain.ProcessExit += (_, _) => folder.Dispose();
         return (folder, await folder.RunAsync());
     }
 }

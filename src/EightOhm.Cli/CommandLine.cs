@@ -1,5 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+using EightOhm.Cells;
 using EightOhm.Cli.Comparing;
 using EightOhm.Cli.Jupyter;
 using EightOhm.Cli.Live;
@@ -69,9 +71,13 @@ internal static class CommandLine
         var cells = new CellsCommand();
         cells.SetAction((_, _) => CellsProgram.RunAsync());
 
-        var root = new Command("eightohm", "Opens designs on a page, makes them, runs EightOhm notebooks, writes their book, compares designs, writes a teacher's key, and puts the kernel into Jupyter.\n\n" + ExitCode.Words) { open, make, run, book, compare, key, jupyter, cells };
+        var root = new Command("eightohm", "Opens designs on a page, makes them, runs EightOhm notebooks, writes their book, compares designs, writes a teacher's key, and puts the kernel into Jupyter.") { open, make, run, book, compare, key, jupyter, cells };
         root.Options.Add(new HelpOption());
+        root.Options.Add(new VersionOption { Action = new VersionAction(output) });
         var result = root.Parse(args);
+        // In the help of the command that is asked about, and not once more in each line of a list.
+        if (result.CommandResult.Command is { } asked && (asked == root || asked == run || asked == book))
+            asked.Description += "\n\n" + ExitCode.Words;
         if (result.Errors.Count > 0)
         {
             foreach (var problem in result.Errors)
@@ -84,6 +90,16 @@ internal static class CommandLine
 
         // Interruptions are ours (see Interruption): the library would end the process in the middle of putting files in place.
         return await result.InvokeAsync(new InvocationConfiguration { Output = output, Error = error, ProcessTerminationTimeout = null });
+    }
+
+    // The library would name whatever program holds us.
+    private sealed class VersionAction(TextWriter output) : SynchronousCommandLineAction
+    {
+        public override int Invoke(ParseResult parseResult)
+        {
+            output.WriteLine($"EightOhm {BuildVersion.Text}");
+            return ExitCode.Done;
+        }
     }
 
     private static string Usage(Command command) => string.Join(' ', [

@@ -40,7 +40,7 @@ internal sealed class RunCommand : Command
     private readonly Option<string> limit = LimitOption();
 
     public RunCommand()
-        : base("run", "Runs notebooks, shows how the design complies, and writes the book.\n\n" + ExitCode.Words)
+        : base("run", "Runs notebooks, shows how the design complies, and writes the book.")
     {
         Arguments.Add(notebooks);
         Options.Add(set);

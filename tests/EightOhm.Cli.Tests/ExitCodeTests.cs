@@ -37,6 +37,7 @@ public sealed class ExitCodeTests : IDisposable
     [Theory]
     [InlineData("--help")]
     [InlineData("run", "--help")]
+    [InlineData("book", "--help")]
     public async Task The_help_tells_the_codes(params string[] args)
     {
         using var output = new StringWriter();
@@ -44,5 +45,14 @@ public sealed class ExitCodeTests : IDisposable
 
         foreach (var code in new[] { "0 ", "1 ", "2 ", "3 ", "4 ", "130 ", "143" })
             Assert.Contains(code, output.ToString(), StringComparison.Ordinal);
+        Assert.Equal(2, output.ToString().Split("Exit codes:").Length);
+    }
+
+    [Fact]
+    public async Task The_program_says_its_version()
+    {
+        using var output = new StringWriter();
+        Assert.Equal(0, await CommandLine.InvokeAsync(["--version"], output, TextWriter.Null, live: false));
+        Assert.Matches(@"^EightOhm \d+\.\d+\.\d+\n$", output.ToString().ReplaceLineEndings("\n"));
     }
 }

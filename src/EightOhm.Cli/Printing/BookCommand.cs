@@ -26,7 +26,7 @@ internal sealed class BookCommand : Command
     private readonly Option<string> limit = RunCommand.LimitOption();
 
     public BookCommand()
-        : base("book", "Runs notebooks and prints them as one document, with Chromium: title page, contents, how the design complies, every chapter.\n\n" + ExitCode.Words)
+        : base("book", "Runs notebooks and prints them as one document, with Chromium: title page, contents, how the design complies, every chapter.")
     {
         Arguments.Add(notebooks);
         Options.Add(pdf);

@@ -118,7 +118,7 @@ internal sealed partial class SizingWork
         }
         else
         {
-            Choose("P_idlemax", PreferredValues.Up((double)o.Idling.Watts * 1.3, 2).W, "idle dissipation of a channel with some room");
+            Choose("P_idlemax", PreferredValues.Up((double)o.Idling.Watts * 1.3, 2).W, "not asked for: nearly a third above the idle dissipation of a channel that came out");
         }
 
         if (enough is { } few && pairs > few.Pairs)

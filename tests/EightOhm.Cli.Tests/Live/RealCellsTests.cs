@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 using EightOhm.Cli.Live;
 
 namespace EightOhm.Cli.Tests.Live;
@@ -63,6 +64,23 @@ public sealed class RealCellsTests : IAsyncLifetime, IDisposable
         await bench.IdleAsync();
         Assert.Equal("current", LiveShop.State(bench, "01-targets", 4));
         Assert.Contains("47 kΩ", Html(bench, "01-targets", 4), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_process_of_cells_leaves_nothing_in_the_temporary_folder()
+    {
+        string process;
+        await using (var bench = shop.OpenReal())
+        {
+            var asks = bench.Add("01-targets", null, "code");
+            bench.Edit("01-targets", asks, "Environment.ProcessId");
+            bench.Calculate("01-targets", "cell", asks);
+            await bench.IdleAsync();
+            process = Regex.Match(Html(bench, "01-targets", 0), @"\d{2,}").Value;
+            Assert.NotEqual("", process);
+        }
+
+        Assert.DoesNotContain(Directory.EnumerateFileSystemEntries(Path.GetTempPath()), entry => Path.GetFileName(entry).Contains($"-{process}-", StringComparison.Ordinal));
     }
 
     [SkippableFact]

@@ -62,6 +62,8 @@ internal sealed class CellChild : IAsyncDisposable
         var memory = Math.Min(MostMemory, Math.Max(1L << 29, GC.GetGCMemoryInfo().TotalAvailableMemoryBytes / 2));
         start.Environment["DOTNET_GCHeapHardLimit"] = memory.ToString("X", CultureInfo.InvariantCulture);
         start.Environment["DOTNET_TieredPGO"] = "0";
+        // It is ended by killing it, and would leave its debugger's pipes in the temporary folder each time.
+        start.Environment.TryAdd("DOTNET_EnableDiagnostics", "0");
         start.Environment.Remove(Watched.Setting);
         return new CellChild(Process.Start(start) ?? throw new InvalidOperationException("No process could be started for the cells."));
     }

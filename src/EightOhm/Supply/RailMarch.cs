@@ -85,6 +85,9 @@ internal sealed class RailMarch(RailNetwork network)
     // A rail that has just begun or ended stands at zero, on either side of it by rounding: sooner than this nothing is told by its sign.
     private double Instant => network.Half * 1e-6;
 
+    // What is told of a rail by less than this is rounding's: volts of one at rest, amperes of one that is charged.
+    private double Rounding(RailMode mode, int rail) => 1e-13 * network.Peak * (rail == 1 ? mode.First ? mode.K11 : 1 : mode.Second ? mode.K22 : 1);
+
     private (double Length, int Change) FirstEvent(ref RailSegment s, double length)
     {
         var looks = Math.Max(1, (int)Math.Ceiling(length / network.Half * Looks));
@@ -99,10 +102,10 @@ internal sealed class RailMarch(RailNetwork network)
             var edge = i == 1 || i == looks;
             // Both rails are asked and the earlier goes first: two lightly loaded rails begin within the same pulse.
             double first = Event(ref s, 1, a, b, step, edge, before1, a1, b1), second = Event(ref s, 2, a, b, step, edge, before2, a2, b2);
-            // Where one of them ends the stretch there is no look after it: the other's top before that end would be passed by.
-            if (double.IsPositiveInfinity(second) && double.IsFinite(first) && first - a > Instant)
+            // Where one of them ends the stretch there is no look after it: the other's top before that end would be passed by, even by a later event of its own.
+            if (second > first && first - a > Instant)
                 second = Event(ref s, 2, a, first, step, true, before2, a2, Blocked(ref s, 2, first));
-            else if (double.IsPositiveInfinity(first) && double.IsFinite(second) && second - a > Instant)
+            else if (first > second && second - a > Instant)
                 first = Event(ref s, 1, a, second, step, true, before1, a1, Blocked(ref s, 1, second));
             if (Math.Min(first, second) is var when && !double.IsPositiveInfinity(when))
                 return (when, first <= second ? 1 : 2);
@@ -119,10 +122,11 @@ internal sealed class RailMarch(RailNetwork network)
             return Root(ref s, rail, a, b, atA, atB);
         var from = a;
         // The middle of three looks is the nearest to an event: the top between may have passed it. Where a stretch begins or ends there is no third
-        // look, and the slopes at both ends tell.
+        // look, and the ends tell: it falls towards the later, and has risen from the earlier or lies above it.
         if (atA > before && atA > atB && !double.IsNegativeInfinity(before))
             (from, atA) = (a - step, before);
-        else if (!(edge && Near(rail, atA, atB, b - a) && Blocked(ref s, rail, a + (1e-3 * (b - a))) > atA && Blocked(ref s, rail, b - (1e-3 * (b - a))) > atB))
+        else if (!(edge && Near(rail, atA, atB, b - a) && Blocked(ref s, rail, b - (1e-3 * (b - a))) is var shortly && shortly > atB
+            && (shortly > atA || Blocked(ref s, rail, a + (1e-3 * (b - a))) > atA)))
             return double.PositiveInfinity;
         return Top(ref s, rail, from, b) is var top && top >= 0 ? Root(ref s, rail, from, top, atA, 1) : double.PositiveInfinity;
     }
@@ -140,7 +144,7 @@ internal sealed class RailMarch(RailNetwork network)
     // Where the blocked quantity turns positive: false position with halving (Illinois).
     private double Root(ref RailSegment s, int rail, double a, double b, double atA, double atB)
     {
-        if (atA >= 0)
+        if (atA > -Rounding(s.Mode, rail))
         {
             // It is wrong only if it stays there.
             var later = Math.Min(a + Instant, b);
@@ -168,12 +172,13 @@ internal sealed class RailMarch(RailNetwork network)
         return b;
     }
 
-    // The place of a positive top between two looks, or −1; any positive value will do.
-    private static double Top(ref RailSegment s, int rail, double a, double b)
+    // The place of a positive top between two looks, or −1; any value will do that is not rounding's. One that only touches zero would switch without end.
+    private double Top(ref RailSegment s, int rail, double a, double b)
     {
         var curve = new BlockedCurve(ref s, rail);
-        var top = GoldenSection.Highest(ref curve, a, b, 23, enough: 0);
-        return top.Value > 0 ? top.At : -1;
+        var least = Rounding(s.Mode, rail);
+        var top = GoldenSection.Highest(ref curve, a, b, 23, enough: least);
+        return top.Value > least ? top.At : -1;
     }
 
     private readonly ref struct BlockedCurve(ref RailSegment segment, int rail) : ICurve

@@ -1,0 +1,86 @@
+using EightOhm.Supply;
+
+namespace EightOhm.Tests.Supply;
+
+/// <summary>Two lightly or very unequally loaded rails behind much shared resistance: each is charged for an instant alone, and a march must not pass it by.</summary>
+public sealed class LightRailsTests
+{
+    // Own and shared resistance, capacitance, loads, emf (rms), mains.
+    [Theory]
+    // A halved step of Newton's method came to rest on an edge of the map.
+    [InlineData(0.0209503306, 4.9092922072, 4.903716e-3, 1.306620e-4, 0.245266181, 10.1114513, 50)]
+    [InlineData(0.0681531853, 9.1555127478, 6.337738e-4, 0.28431489, 5.776577e-4, 10.8793735, 50)]
+    // A rail stood at zero to within rounding, and its diode switched without end.
+    [InlineData(0.04744534457360626, 0.4143155408423666, 0.0026520187505730338, 0.0001537687939126687, 0.002802896756903595, 16.061176811462445, 50)]
+    [InlineData(0.06650635941684227, 0.08326554271021216, 0.007072706631362382, 0.012377432652725295, 3.133958546689439E-06, 54.6314433520933, 60)]
+    // The one's pulse stood shortly before the end of the other's, and was not seen where it first fell.
+    [InlineData(0.024236263381644575, 1.678925701628689, 0.0001473530205249658, 1.2078863594683451E-06, 0.0034979922358976644, 24.375397318989233, 50)]
+    [InlineData(0.028176860544659, 4.930860990515897, 2.1073340631998e-4, 1.31393142061575e-6, 0.004759425971312, 52.4449693028092, 50)]
+    public void A_period_brings_the_rails_back(double own, double shared, double farads, double first, double second, double volts, double hertz)
+    {
+        var network = Network(own, shared, farads, first, second, volts, hertz);
+        var (u1, u2) = PeriodicState.Find(network, network.Half, out _);
+
+        // Marched in small steps by another method, which knows of no events.
+        var (end1, end2) = InSmallSteps(network, u1, u2);
+        Assert.Equal(u1, end1, 1e-3 * first * network.Half / farads + 1e-8);
+        Assert.Equal(u2, end2, 1e-3 * second * network.Half / farads + 1e-8);
+        // Which rail is called the first tells nothing.
+        var (v2, v1) = PeriodicState.Find(Network(own, shared, farads, second, first, volts, hertz), network.Half, out _);
+        Assert.Equal(u1, v1, 1e-9);
+        Assert.Equal(u2, v2, 1e-9);
+    }
+
+    [Fact]
+    public void No_pair_of_light_loads_is_without_a_steady_state()
+    {
+        var random = new Random(1);
+        for (var i = 0; i < 5000; i++)
+        {
+            var network = Network(Between(0.02, 1), Between(1, 10), Between(1e-4, 0.1), Between(1e-6, 0.3), Between(1e-6, 0.3), Between(10, 60), i % 2 == 0 ? 50 : 60);
+            var (u1, u2) = PeriodicState.Find(network, network.Half, out _);
+            Assert.InRange(Math.Max(u1, u2), 0, network.Peak - network.Drop);
+        }
+
+        double Between(double low, double high) => low * Math.Pow(high / low, random.NextDouble());
+    }
+
+    private static RailNetwork Network(double own, double shared, double farads, double first, double second, double volts, double hertz) => new()
+    {
+        Rails = 2,
+        Peak = volts * Math.Sqrt(2),
+        Omega = 2 * Math.PI * hertz,
+        Drop = 0.9,
+        Own = own,
+        Shared = shared,
+        C = farads,
+        Esr = 0,
+        Load1 = new RailLoad(first, 0, 0, 1),
+        Load2 = new RailLoad(second, 0, 0, -1),
+    };
+
+    // The midpoint rule; which diodes conduct is asked at each step.
+    private static (double U1, double U2) InSmallSteps(RailNetwork n, double u1, double u2)
+    {
+        const int Steps = 400_000;
+        var step = n.Half / Steps;
+        for (var i = 0; i < Steps; i++)
+        {
+            var (a, b) = Slopes(i * step, u1, u2);
+            var (c, d) = Slopes((i + 0.5) * step, u1 + (a * step / 2), u2 + (b * step / 2));
+            (u1, u2) = (u1 + (c * step), u2 + (d * step));
+        }
+
+        return (u1, u2);
+
+        (double First, double Second) Slopes(double t, double first, double second)
+        {
+            double e = (n.Peak * Math.Abs(Math.Sin(n.Omega * t))) - n.Drop, over1 = e - first, over2 = e - second;
+            double own = n.Own + n.Shared, det = (own * own) - (n.Shared * n.Shared);
+            double i1 = ((own * over1) - (n.Shared * over2)) / det, i2 = ((own * over2) - (n.Shared * over1)) / det;
+            if (Math.Min(i1, i2) < 0)
+                (i1, i2) = over1 > over2 ? (Math.Max(0, over1 / own), 0.0) : (0.0, Math.Max(0, over2 / own));
+            return ((i1 - n.Load1.Idle) / n.C, (i2 - n.Load2.Idle) / n.C);
+        }
+    }
+}

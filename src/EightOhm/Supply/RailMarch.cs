@@ -125,15 +125,22 @@ internal sealed class RailMarch(RailNetwork network)
         // look, and the ends tell: it falls towards the later, and has risen from the earlier or lies above it.
         if (atA > before && atA > atB && !double.IsNegativeInfinity(before))
             (from, atA) = (a - step, before);
-        else if (!(edge && Near(rail, atA, atB, b - a) && Blocked(ref s, rail, b - (1e-3 * (b - a))) is var shortly && shortly > atB
+        else if (!(edge && Near(s.Mode, rail, atA, atB, b - a) && Blocked(ref s, rail, b - (1e-3 * (b - a))) is var shortly && shortly > atB
             && (shortly > atA || Blocked(ref s, rail, a + (1e-3 * (b - a))) > atA)))
             return double.PositiveInfinity;
         return Top(ref s, rail, from, b) is var top && top >= 0 ? Root(ref s, rail, from, top, atA, 1) : double.PositiveInfinity;
     }
 
-    // No look is wasted where the source cannot come up to the rail: it rises by its steepest slope at most.
-    private bool Near(int rail, double atA, double atB, double length) =>
-        rail <= network.Rails && Math.Max(atA, atB) > -(network.Peak * network.Omega * length);
+    // No look is wasted where source and rail cannot meet: the one rises by its steepest slope at most, the other falls by what its load takes out of the
+    // capacitor, and at once by what the load's rise takes in the capacitor's resistance. While either is charged that is no bound.
+    private bool Near(RailMode mode, int rail, double atA, double atB, double length)
+    {
+        if (rail > network.Rails)
+            return false;
+        var load = rail == 1 ? network.Load1 : network.Load2;
+        var falls = (load.Idle + load.Peak + (load.Conductance * network.Peak)) / network.C;
+        return mode.First || mode.Second || Math.Max(atA, atB) > -((((network.Peak * network.Omega) + falls) * length) + (network.Esr * load.Peak));
+    }
 
     private static double Blocked(ref RailSegment s, int rail, double tau)
     {

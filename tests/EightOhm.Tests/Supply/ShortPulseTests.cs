@@ -2,8 +2,8 @@ using EightOhm.Supply;
 
 namespace EightOhm.Tests.Supply;
 
-/// <summary>Two lightly or very unequally loaded rails behind much shared resistance: each is charged for an instant alone, and a march must not pass it by.</summary>
-public sealed class LightRailsTests
+/// <summary>Rails that are charged for an instant alone, lightly or very unequally loaded ones or those of a high note: a march must not pass it by.</summary>
+public sealed class ShortPulseTests
 {
     // Own and shared resistance, capacitance, loads, emf (rms), mains.
     [Theory]
@@ -29,6 +29,35 @@ public sealed class LightRailsTests
         var (v2, v1) = PeriodicState.Find(Network(own, shared, farads, second, first, volts, hertz), network.Half, out _);
         Assert.Equal(u1, v1, 1e-9);
         Assert.Equal(u2, v2, 1e-9);
+    }
+
+    // Half-waves of 20 kHz let the rail fall at once by what the capacitor's resistance takes: the diodes conduct in each of them, long before the mains' peak
+    // and where they had been off by more than the mains can rise meanwhile.
+    [Theory]
+    [InlineData(0.074, 0.025865101923940894, 0.0592507179550409, 0.0116060866464955, 8.51997212206382, 0.00968019502934308, 12.416196709806545)]
+    [InlineData(0.60322620056, 0.096950744443410, 0.0928349381444035, 0.03233256257436804, 5.314579565734039, 0.21482225006933922, 26.249386630256126)]
+    [InlineData(0.18, 0.05, 0.03, 0.0047, 6, 0.3, 30)]
+    public void Half_waves_of_a_high_note_charge_in_each_of_them(double own, double shared, double esr, double farads, double peak, double idle, double volts)
+    {
+        var network = new RailNetwork
+        {
+            Rails = 2,
+            Peak = volts * Math.Sqrt(2),
+            Omega = 2 * Math.PI * 50,
+            Drop = 0.9,
+            Own = own,
+            Shared = shared,
+            C = farads,
+            Esr = esr,
+            Load1 = new RailLoad(idle, peak, 0, 1),
+            Load2 = new RailLoad(idle, peak, 0, -1),
+            SignalOmega = 2 * Math.PI * 20e3,
+        };
+        var (u1, u2) = PeriodicState.Find(network, network.Half, out _);
+        var (end1, end2) = InSmallSteps(network, u1, u2);
+        var taken = network.Half * (idle + (peak / Math.PI)) / farads;
+        Assert.Equal(u1, end1, 1e-4 * taken);
+        Assert.Equal(u2, end2, 1e-4 * taken);
     }
 
     [Fact]
@@ -75,12 +104,13 @@ public sealed class LightRailsTests
 
         (double First, double Second) Slopes(double t, double first, double second)
         {
-            double e = (n.Peak * Math.Abs(Math.Sin(n.Omega * t))) - n.Drop, over1 = e - first, over2 = e - second;
-            double own = n.Own + n.Shared, det = (own * own) - (n.Shared * n.Shared);
+            double load1 = n.Load1.At(Math.Sin(n.SignalOmega * t)), load2 = n.Load2.At(Math.Sin(n.SignalOmega * t));
+            double e = (n.Peak * Math.Abs(Math.Sin(n.Omega * t))) - n.Drop, over1 = e - first + (n.Esr * load1), over2 = e - second + (n.Esr * load2);
+            double own = n.Own + n.Esr + n.Shared, det = (own * own) - (n.Shared * n.Shared);
             double i1 = ((own * over1) - (n.Shared * over2)) / det, i2 = ((own * over2) - (n.Shared * over1)) / det;
             if (Math.Min(i1, i2) < 0)
                 (i1, i2) = over1 > over2 ? (Math.Max(0, over1 / own), 0.0) : (0.0, Math.Max(0, over2 / own));
-            return ((i1 - n.Load1.Idle) / n.C, (i2 - n.Load2.Idle) / n.C);
+            return ((i1 - load1) / n.C, (i2 - load2) / n.C);
         }
     }
 }

@@ -65,7 +65,7 @@ internal sealed class AskedValues
             LineResistance = Get("R_line", usual.LineResistance),
             VoltageUse = Get("k_dev", usual.VoltageUse),
             CapacitorUse = Get("k_cap", usual.CapacitorUse),
-            InsideAir = Get("T_in", usual.InsideAir),
+            InsideRise = Get("dT_in", usual.InsideRise),
             BridgeToAir = Get("theta_br", usual.BridgeToAir),
             JunctionRoom = Get("dT_br", usual.JunctionRoom),
             SafeVoltage = Get("V_safe", usual.SafeVoltage),

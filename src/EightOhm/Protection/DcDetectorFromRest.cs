@@ -4,6 +4,7 @@ using EightOhm.Numerics;
 using EightOhm.Quantities;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
+using static EightOhm.Quantities.Maths;
 
 namespace EightOhm.Protection;
 
@@ -11,7 +12,7 @@ namespace EightOhm.Protection;
 /// <remarks>A sine that begins at its zero crossing has a mean of its own until the filter has forgotten the beginning: one pole passes up to twice what it passes of
 /// a lasting note, two poles several times as much, because the beginning acts on them as one push, which a second pole spreads but hardly weakens.
 /// By this measure two poles lose their advantage over one. The worst phase of the beginning is taken.</remarks>
-public static class DcDetectorFromRest
+public static partial class DcDetectorFromRest
 {
     /// <summary>The greatest output of the filter for a note that begins, over all phases of the beginning.</summary>
     /// <param name="V_p">Peak of the note; greater than 0 V.</param>
@@ -51,6 +52,24 @@ public static class DcDetectorFromRest
         if (!Brent.TryFindRoot(Residue, low, high, 1e-10, 200, out var root))
             throw new InvalidOperationException($"No time constant from {QuantityFormat.Short(lasting)} upwards lets a note of {QuantityFormat.Short(V_p)} at {QuantityFormat.Short(f)} begin without tripping at {QuantityFormat.Short(V_th)}.");
         return Duration.FromSeconds(Math.Exp(root) / (2 * Math.PI * f.Hertz));
+    }
+
+    /// <summary>The lowest frequency of a square that begins without a trip, one pole: the first half-wave of a note that was driven on into clipping charges the filter for as long as it lasts.</summary>
+    /// <param name="V_p">Height of the square; above the threshold, by less than a thousand million times.</param>
+    /// <param name="V_th">Threshold; greater than 0 V.</param>
+    /// <param name="tau">Time constant of the pole; greater than 0 s.</param>
+    /// <returns>The frequency, in Hz. A sine of that height may be lower by π/2 or so: its half-waves hold less.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range; a square that does not reach the threshold never trips.</exception>
+    /// <example><code>DcDetectorFromRest.LowestSquare(50.V, 650.mV, 4.s)   // 9.553 Hz</code></example>
+    [RecordName("dc-detector-from-rest.lowest-square")]
+    [Formula("first-order step response, general textbook: the filter has V_p·(1 − e^(−t/τ)) after a half-wave of t = 1/(2·f)")]
+    public static Frequency LowestSquare(ElectricPotential V_p, ElectricPotential V_th, Duration tau)
+    {
+        Guard.Positive(V_th);
+        Guard.Positive(V_p - V_th, nameof(V_p), "A square that does not reach the threshold never trips.");
+        Guard.Positive(tau);
+        Guard.Between(V_p, V_th, 1e9 * V_th, nameof(V_p), "So small a threshold is no detector's.");
+        return -1 / (2 * tau * Ln(1 - V_th / V_p));
     }
 
     // The filter's answer to e^(jωt) from rest is |H|·|e^(jωt) − transient|; its magnitude is the worst over the phases of the beginning.

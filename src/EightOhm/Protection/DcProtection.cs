@@ -64,6 +64,18 @@ public sealed record DcProtection
     [Worked("the threshold over DcDetectorFromRest.Peak of the note")]
     public double NoteMargin(ElectricPotential V_p, Frequency f, Temperature? T = null) => Threshold(T) / DcDetectorFromRest.Peak(V_p, f, Tau, Poles);
 
+    /// <summary>The lowest frequency of a square that begins without a trip: what a note driven on into clipping comes to.</summary>
+    /// <param name="V_p">Height of the square: the rail; above the threshold.</param>
+    /// <param name="T">The detector's junction at its hottest; 25 °C when not given.</param>
+    /// <returns>The frequency, in Hz.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or the detector has two poles, for which a later half-wave may be the worst.</exception>
+    [Worked("DcDetectorFromRest.LowestSquare at the threshold of that temperature")]
+    public Frequency LowestSquare(ElectricPotential V_p, Temperature? T = null)
+    {
+        Guard.Between(Poles, 1, 1, nameof(Poles), "Of two poles NoteMargin tells for a sine.");
+        return DcDetectorFromRest.LowestSquare(V_p, Threshold(T), Tau);
+    }
+
     /// <summary>When it trips on a step of dc, from an empty filter.</summary>
     /// <param name="V">The step: a rail as the fault finds it, or the least offset that must be ended; above the threshold.</param>
     /// <param name="T">The detector's junction at its coldest; 25 °C when not given.</param>

@@ -45,14 +45,14 @@ internal sealed class SizedDrivers
         {
             var stage = outputs.With(Npn, Pnp, (DriverVolts / standing.Amperes).Ohm, PreResistor);
             var heat = (double)stage.WorstDriving(hardest.Load, targets.Phase)[0].Heat.Watts;
-            var left = (basis.Junction.Kelvins - basis.InsideAir.Kelvins) * Room;
+            var left = (basis.Junction.Kelvins - basis.InsideAir(targets).Kelvins) * Room;
             var cool = Sinks.Where(s => heat * (s + Math.Max(Npn.JunctionToCase.Si, Pnp.JunctionToCase.Si)) <= left).ToList();
             if (cool.Count == 0)
                 return ["cooling"];
             foreach (var sink in cool)
             {
                 ToAir = sink.K_per_W;
-                var tab = (basis.InsideAir.DegreesCelsius + (heat * sink)).degC;
+                var tab = (basis.InsideAir(targets).DegreesCelsius + (heat * sink)).degC;
                 var top = UnitMath.Min(hardest.PeakVoltage, 0.999 * stage.Dissipation.FullSwing(hardest.Load, targets.Phase));
                 if (new[] { Npn, Pnp }.All(t => SafeAreaUtilisation.OfDriver(new SafeArea(t).For(tab, SizedOutputs.Event), stage, 1, hardest.Load, targets.Phase, top).Use <= Room))
                     return [];

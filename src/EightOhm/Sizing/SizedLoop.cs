@@ -195,7 +195,7 @@ internal sealed class SizedLoop
     private MillerAmplifier Corner(double hertz, double ohms, ElectricCapacitance inner, double capacitor, Temperature pair)
     {
         var gain = GainOf(second, SecondAmperes.A);
-        var atBase = second.BaseEmitterVoltageAt(SecondAmperes.A, basis.InsideAir) + (SecondAmperes.A * SecondOhms.Ohm);
+        var atBase = second.BaseEmitterVoltageAt(SecondAmperes.A, basis.InsideAir(targets)) + (SecondAmperes.A * SecondOhms.Ohm);
         return new AmplifierStages
         {
             TailCurrent = tail,
@@ -203,7 +203,7 @@ internal sealed class SizedLoop
             Transistor = second,
             Current = SecondAmperes.A,
             EmitterResistor = SecondOhms.Ohm,
-            Temperature = basis.InsideAir,
+            Temperature = basis.InsideAir(targets),
             FollowerCurrent = StageGain.FollowerCurrent(SecondAmperes.A, gain, atBase, FollowerOhms.Ohm),
             FollowerGain = FollowerGain,
             IsCascoded = true,

@@ -120,9 +120,11 @@ public sealed record SizingBasis
     [Symbol("k_dev")]
     public Ratio VoltageUse { get; init; } = 80.percent;
 
-    /// <summary>Air inside the case, warm.</summary>
-    [Symbol("T_in")]
-    public Temperature InsideAir { get; init; } = 45.degC;
+    /// <summary>Air inside the case over the air around, warm.</summary>
+    [Symbol("dT_in")]
+    public TemperatureDelta InsideRise { get; init; } = 10.K;
+
+    internal Temperature InsideAir(AmplifierTargets targets) => targets.Air + InsideRise;
 
     /// <summary>Bridge case to that air, by the chassis.</summary>
     [Symbol("theta_br")]

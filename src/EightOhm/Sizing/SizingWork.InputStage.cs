@@ -50,7 +50,7 @@ internal sealed partial class SizingWork
         if (supply is not { } s || outputs is null)
             return;
         var fault = StageHeat.LimitedFault(s.Line.AtMains(targets.MainsTolerance).At(Idle), SecondStageSense, SecondStageResistor);
-        bool Bears(double sink) => SharedSink.Junction(basis.InsideAir, fault, 1, default, second.JunctionToCase, default, sink.K_per_W) + SmallSinkRoom <= basis.Junction;
+        bool Bears(double sink) => SharedSink.Junction(basis.InsideAir(targets), fault, 1, default, second.JunctionToCase, default, sink.K_per_W) + SmallSinkRoom <= basis.Junction;
         Choose("theta_2", SmallSinks.FirstOrDefault(Bears, SmallSinks[^1]).K_per_W, "bears the output held at ground at high mains");
         if (!Bears(SmallSinks[^1]))
             Miss("The second stage is too hot with the output held at ground at high mains, on any small sink: a larger emitter resistor, or a cascode that shares the voltage.");

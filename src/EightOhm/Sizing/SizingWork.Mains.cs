@@ -24,6 +24,8 @@ internal sealed partial class SizingWork
         if (supply is not { } s || outputs is null)
             return;
         Ratio[] deviations = [-targets.MainsTolerance, targets.MainsTolerance];
+        var tolerance = s.Bank.Card.Tolerance.DecimalFractions;
+        double[] spread = [1 - tolerance, 1 + tolerance];
         var first = ESeries.E12.Nearest(Math.Sqrt(2) * targets.Line.Volts * (1 + targets.MainsTolerance.DecimalFractions) / InrushAmperes);
         var (ohms, seconds) = (first, Delays[0]);
         SoftStart[] starts = [];
@@ -31,8 +33,9 @@ internal sealed partial class SizingWork
         foreach (var (r, t) in from t in Delays from k in Shares select (ESeries.E12.Nearest(first * k), t))
         {
             (ohms, seconds) = (r, t);
-            var on = s.Rails.SwitchedOn(targets.Line, basis.LineResistance, InrushLimiter.Resistor(r.Ohm), t.s, Idle);
-            starts = [.. deviations.Select(x => SoftStart.Of(on.AtMains(x)))];
+            starts = [.. from reservoirs in spread
+                      let start = s.Rails.WithReservoirs(reservoirs).SwitchedOn(targets.Line, basis.LineResistance, InrushLimiter.Resistor(r.Ohm), t.s, Idle)
+                      from x in deviations select SoftStart.Of(start.AtMains(x))];
             if (Reached() >= Filled && starts.All(o => o.BypassPeak.Amperes <= MostBypass))
                 break;
         }
@@ -43,7 +46,7 @@ internal sealed partial class SizingWork
 
         Choose("R_soft", ohms.Ohm, fills ? "limits the inrush at high mains and still fills the reservoirs at idle before the bypass" : "limits the inrush at high mains");
         Choose("t_soft", seconds.s, fills ? "when the reservoirs are nearly full" : "the longest wait that was tried");
-        Choose("E_soft", PreferredValues.Up(starts.Max(o => o.LimiterEnergy.Joules) * 1.3, 2).J, "room above the pulse at high mains");
+        Choose("E_soft", PreferredValues.Up(starts.Max(o => o.LimiterEnergy.Joules) * 1.3, 2).J, "room above the pulse at high mains, with the reservoirs at their largest");
         TellFuse(s, starts);
     }
 

@@ -46,7 +46,7 @@ internal sealed partial class SizingWork
     {
         var about = 2 * (double)RectifierDissipation.OfRail(1, b.Threshold, b.SlopeResistance, Mean, RmsOverMean * Mean).Watts;
         var heat = supply is { } s ? Math.Max(about, BridgeRoom * Ratings.Max(r => HeatOf(b, s, r))) : about;
-        var left = b.MaxJunctionTemperature.Kelvins - basis.InsideAir.Kelvins - basis.JunctionRoom.Kelvins;
+        var left = b.MaxJunctionTemperature.Kelvins - basis.InsideAir(targets).Kelvins - basis.JunctionRoom.Kelvins;
         return left / (heat * (b.JunctionToCase.Si + basis.BridgeToAir.Si));
     }
 

@@ -80,4 +80,20 @@ public class DcProtectionTests
         var good = RelayVerdict.Judge(55.V, 8.Ohm, 60.V, 10.A);
         Assert.Equal((true, 0.0, 0.0), (good.Breaks, good.ShortVoltage.Volts, good.ShortCurrent.Amperes));
     }
+
+    [Fact]
+    public void A_square_that_begins_must_be_higher_than_a_sine()
+    {
+        var lowest = DcDetectorFromRest.LowestSquare(50.V, 650.mV, 4.s);
+        // The step response after half a period, by hand: 50 V·(1 − e^(−52.34 ms/4 s)).
+        Assert.Equal(0.65, 50 * (1 - Math.Exp(-1 / (2 * lowest.Hertz * 4))), 1e-12);
+        Assert.Equal(9.553, lowest.Hertz, 5e-4);
+        // A sine of that height passes from a lower frequency on, by nearly π/2: its half-wave holds 2/π of the square's.
+        var sine = new DcProtection(650.mV, 4.s, 1);
+        Assert.Equal(Math.PI / 2, sine.NoteMargin(50.V, lowest), 0.01);
+        Assert.True(sine.NoteMargin(50.V, lowest / 1.5) > 1);
+        Assert.Equal(lowest, sine.LowestSquare(50.V));
+        Assert.Contains("Of two poles", Assert.ThrowsAny<ArgumentException>(() => new DcProtection(650.mV, 4.s, 2).LowestSquare(50.V)).Message, StringComparison.Ordinal);
+        Assert.ThrowsAny<ArgumentException>(() => DcDetectorFromRest.LowestSquare(0.5.V, 650.mV, 4.s));
+    }
 }

@@ -233,6 +233,21 @@ def detector():
         fine = optimize.minimize_scalar(lambda p: -peak(p), bounds=(best - 0.15, best + 0.15), method="bounded", options={"xatol": 1e-6})
         rows.append((poles, wt, -fine.fun))
     write("dc-detector-from-rest.csv", ["poles", "wt", "share"], rows, "The greatest output of one or two poles for a sine that begins, integrated from rest, over the phase of the beginning", SCRIPT)
+    rows = []
+    for v, vth, tau in [(50.0, 0.65, 4.0), (55.4, 0.5, 2.4), (46.0, 0.65, 0.5), (30.0, 12.0, 0.02), (1.0, 0.9, 1.0)]:
+        def greatest(f):
+            y = 0.0
+            most = 0.0
+            # Half-waves one after the other from rest, until nothing of the beginning is left.
+            for k in range(int(min(400, 12 * f * tau)) + 4):
+                sign = v if k % 2 == 0 else -v
+                run = integrate.solve_ivp(lambda _, s: [(sign - s[0]) / tau], (0, 0.5 / f), [y], rtol=1e-11, atol=1e-14)
+                y = run.y[0, -1]
+                most = max(most, abs(run.y[0]).max())
+            return most - vth
+
+        rows.append((v, vth, tau, root(greatest, 0.05 / tau, 200 / tau * v / vth)))
+    write("dc-detector-square.csv", ["V", "V_th", "tau", "f"], rows, "The frequency of a square that begins and just does not trip, one pole: the filter integrated half-wave by half-wave, a root search over the frequency", SCRIPT)
 
 
 def fault():

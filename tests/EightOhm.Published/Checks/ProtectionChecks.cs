@@ -28,6 +28,7 @@ public class ProtectionChecks
         Check.Computed(rows, r => DcDetector.OnePoleTrip(Volts(r["V"]), Volts(r["V_th"]), Duration.FromSeconds(r["tau_1"])), "trip_1");
         Check.Computed(rows, r => DcDetector.TwoPoleTrip(Volts(r["V"]), Volts(r["V_th"]), Duration.FromSeconds(r["tau_2"])), "trip_2", 1e-8);
         Check.Computed(rows, r => DcDetector.TwoPoleStep(Duration.FromSeconds(r["trip_2"]), Volts(r["V"]), Volts(r["V_th"]), Duration.FromSeconds(r["tau_2"])).Right, "V_th", 1e-8);
+        Check.Computed(Reference.Read("dc-detector-square.csv"), r => DcDetectorFromRest.LowestSquare(Volts(r["V"]), Volts(r["V_th"]), Duration.FromSeconds(r["tau"])), "f", 1e-8);
         foreach (var r in Reference.Read("dc-detector-from-rest.csv").Rows)
         {
             var share = DcDetectorFromRest.Peak(1.V, 1.Hz, Duration.FromSeconds(r["wt"] / (2 * Math.PI)), (int)r["poles"]).Volts;

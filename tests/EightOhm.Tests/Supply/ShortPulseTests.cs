@@ -1,3 +1,4 @@
+using EightOhm.Quantities;
 using EightOhm.Supply;
 
 namespace EightOhm.Tests.Supply;
@@ -70,6 +71,36 @@ public sealed class ShortPulseTests
             var (u1, u2) = PeriodicState.Find(network, network.Half, out _);
             Assert.InRange(Math.Max(u1, u2), 0, network.Peak - network.Drop);
         }
+
+        double Between(double low, double high) => low * Math.Pow(high / low, random.NextDouble());
+    }
+
+    [Fact]
+    public void No_supply_that_plays_is_without_an_answer()
+    {
+        var random = new Random(3);
+        double[] notes = [20, 33, 50, 100, 777, 1000, 10_000, 20_000];
+        var told = 0;
+        for (var i = 0; i < 400; i++)
+        {
+            var supply = new DualRailSupply(Between(10, 60).V, (i % 2 == 0 ? 50 : 60).Hz, Between(0.02, 1).Ohm, Between(0.01, 2).Ohm, 0.9.V, Between(0.5, 50).mF)
+            {
+                CapacitorEsr = Between(1, 100).mOhm,
+                DiodeResistance = Between(5, 100).mOhm,
+            };
+            try
+            {
+                var rails = supply.SteadyState(RailCurrent.HalfWaves(Between(0.1, 15).A, notes[i % notes.Length].Hz, Between(1e-3, 0.5).A));
+                Assert.InRange(rails.PositiveMinimum.Volts, 0, supply.Half.Volts * Math.Sqrt(2));
+                told++;
+            }
+            catch (ShortfallException)
+            {
+                // More than that winding can carry, which is an answer.
+            }
+        }
+
+        Assert.InRange(told, 350, 400);
 
         double Between(double low, double high) => low * Math.Pow(high / low, random.NextDouble());
     }

@@ -24,8 +24,8 @@ internal sealed partial class SizingWork
         if (supply is not { } s || outputs is null)
             return;
         Ratio[] deviations = [-targets.MainsTolerance, targets.MainsTolerance];
-        var tolerance = s.Bank.Card.Tolerance.DecimalFractions;
-        double[] spread = [1 - tolerance, 1 + tolerance];
+        // At their largest the reservoirs ask most of all that follows.
+        var rails = s.Rails.WithReservoirs(1 + s.Bank.Card.Tolerance.DecimalFractions);
         var first = ESeries.E12.Nearest(Math.Sqrt(2) * targets.Line.Volts * (1 + targets.MainsTolerance.DecimalFractions) / InrushAmperes);
         var (ohms, seconds) = (first, Delays[0]);
         SoftStart[] starts = [];
@@ -33,9 +33,8 @@ internal sealed partial class SizingWork
         foreach (var (r, t) in from t in Delays from k in Shares select (ESeries.E12.Nearest(first * k), t))
         {
             (ohms, seconds) = (r, t);
-            starts = [.. from reservoirs in spread
-                      let start = s.Rails.WithReservoirs(reservoirs).SwitchedOn(targets.Line, basis.LineResistance, InrushLimiter.Resistor(r.Ohm), t.s, Idle)
-                      from x in deviations select SoftStart.Of(start.AtMains(x))];
+            var on = rails.SwitchedOn(targets.Line, basis.LineResistance, InrushLimiter.Resistor(r.Ohm), t.s, Idle);
+            starts = [.. deviations.Select(x => SoftStart.Of(on.AtMains(x)))];
             if (Reached() >= Filled && starts.All(o => o.BypassPeak.Amperes <= MostBypass))
                 break;
         }

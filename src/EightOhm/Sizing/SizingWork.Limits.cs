@@ -114,7 +114,7 @@ internal sealed partial class SizingWork
         for (var tries = 0; tries < 20; tries++)
             tau *= DetectorRoom / new DcProtection(Sense, tau.s, 1).WithSpread(-DetectorSpread, -SenseSpread).NoteMargin(s.NoLoad, LowestNote, Warm);
         Choose("tau_dc", PreferredValues.Up(tau, 2).s, "lets the lowest note at full level begin without a trip");
-        Choose("E_vcmax", PreferredValues.Up(CoilJoulesPerWatt * (double)targets.Power.Watts, 2).J, "some kelvins in the voice coil's copper, which grows with the power it is made for");
+        Choose("E_vcmax", PreferredValues.Up(CoilJoulesPerWatt * (double)targets.Power.Watts, 2).J, "grows with the power that the loudspeaker is made for");
         Choose("V_mute", Misbehaves, "rail below which the amplifier misbehaves");
     }
 

@@ -1,5 +1,7 @@
 using EightOhm.Display.Figures;
+using EightOhm.Quantities;
 using EightOhm.Ratings;
+using UnitsNet;
 
 namespace EightOhm.Display.Tables;
 
@@ -17,6 +19,23 @@ public static class SheetTables
             [.. comparison.Rows.Select(IReadOnlyList<string> (row) => [row.What, .. row.Cells.Select(c => c.Origin == SheetCellOrigin.Follows ? $"({c.Text})" : c.Text)])],
             [],
             "As printed; in brackets what the sheet's other figures make it, within their roundings");
+    }
+
+    /// <summary>What distorts, source by source and order by order: down a column magnitudes add, along a row squares.</summary>
+    /// <param name="budget">The budget.</param>
+    [Shows]
+    public static Table Budget(DistortionBudget budget)
+    {
+        ArgumentNullException.ThrowIfNull(budget);
+        static string Short(Ratio d) => QuantityFormat.Short(d, 3);
+        return new Table(
+            ["source", .. budget.Orders.Select((_, i) => $"harmonic {i + 2}"), "alone"],
+            [
+                .. budget.Sources.Select(IReadOnlyList<string> (s) => [s.Name, .. budget.Orders.Select((_, i) => Short(s.Harmonic(i + 2))), Short(budget.Alone(s))]),
+                ["all together", .. budget.Orders.Select(Short), Short(budget.Total)],
+            ],
+            [.. Enumerable.Range(1, budget.Orders.Count + 1)],
+            $"{budget.Title}: magnitudes of one order added, squares of the orders");
     }
 
     /// <summary>What cannot all be true, contradiction by contradiction.</summary>

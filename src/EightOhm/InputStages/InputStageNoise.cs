@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace EightOhm.InputStages;
 
-/// <summary>The noise of a whole bipolar input stage over frequency: source and input network, divider, pair, mirror, tail.</summary>
+/// <summary>The noise of a whole bipolar input stage over frequency: source and input network, divider, pair, mirror, tail, and what comes back from the second stage.</summary>
 /// <remarks>All referred to the bases of the pair, where a gain of the divider then applies; what the input network takes of the signal at either end of the band is not in it.
 /// Parts that are left at zero make nothing. Invented or real, all figures of one temperature.</remarks>
 /// <example><code>new InputStageNoise { Temperature = 45.degC, TailCurrent = 4.mA, CurrentGain = 300, Source = 100.Ohm, Coupling = 10.uF, Bias = 10.kOhm, Upper = 2.24.kOhm, Lower = 99.Ohm }.Spectrum()</code></example>
@@ -71,6 +71,26 @@ public sealed record InputStageNoise
     [Symbol("r_bm")]
     public ElectricResistance MirrorBaseResistance { get; init; }
 
+    /// <summary>Current gain of each device of the mirror; none where its base currents make nothing.</summary>
+    [Symbol("h_FEm")]
+    public double? MirrorGain { get; init => field = value is { } h ? Guard.Positive(h, nameof(MirrorGain)) : null; }
+
+    /// <summary>Current gain of each cascode between pair and mirror; none where there is none.</summary>
+    [Symbol("h_FEc")]
+    public double? CascodeGain { get; init => field = value is { } h ? Guard.Positive(h, nameof(CascodeGain)) : null; }
+
+    /// <summary>Base current at the second stage's input: of its follower where it has one; none where it makes nothing.</summary>
+    [Symbol("I_B2")]
+    public ElectricCurrent SecondStageBase { get; init => field = Guard.NotNegative(value); }
+
+    /// <summary>Noise voltage in series with the second stage's input, as <see cref="SecondStageNoise.Voltage"/>.</summary>
+    [Symbol("e_2")]
+    public VoltageNoiseDensity SecondStageVoltage { get; init => field = Guard.NotNegative(value); }
+
+    /// <summary>All capacitance at that input, the compensation capacitor included.</summary>
+    [Symbol("C_2")]
+    public ElectricCapacitance SecondStageCapacitance { get; init => field = Guard.NotNegative(value); }
+
     /// <summary>Noise of the tail current.</summary>
     [Symbol("i_t")]
     public CurrentNoiseDensity TailNoise { get; init; }
@@ -92,9 +112,9 @@ public sealed record InputStageNoise
     public Frequency CollectorCorner { get; init; }
 
     /// <summary>The whole as a spectrum, at the bases.</summary>
-    /// <returns>Eight named sources, fewer where a part is absent.</returns>
+    /// <returns>Up to ten named sources, fewer where a part is absent.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A figure of the stage is out of range.</exception>
-    [Worked("PairNoise, MirrorNoise and SourceImpedance, each at the frequency")]
+    [Worked("PairNoise, MirrorNoise, SecondStageNoise and SourceImpedance, each at the frequency")]
     public NoiseSpectrum Spectrum()
     {
         var half = Guard.Positive(TailCurrent) / 2;
@@ -122,6 +142,24 @@ public sealed record InputStageNoise
             sources.Add(new("mirror", MirrorNoise.AtInput(Temperature, MirrorDegeneration, MirrorBaseResistance, r_e, r_e, Degeneration)));
         if (TailNoise.Si > 0)
             sources.Add(new("tail current", MirrorNoise.OfTail(TailNoise, Imbalance, MirrorError, r_e, Degeneration)));
+        var bases = new List<CurrentNoiseDensity>();
+        if (Mirror && MirrorGain is { } h_m)
+            bases.Add(SecondStageNoise.OfMirrorBases(half, h_m, MirrorDegeneration, r_e));
+        // Two of them, each missing from a collector current of the pair.
+        if (CascodeGain is { } h_c)
+            bases.Add(Math.Sqrt(2) * ShotNoise.CurrentDensity(half / h_c));
+        if (bases.Count > 0)
+        {
+            var i = CurrentNoiseDensity.FromSi(Math.Sqrt(bases.Sum(b => b.Si * b.Si)));
+            sources.Add(new("base currents of mirror and cascode", SecondStageNoise.AtInput(default, i, default, default, r_e, Degeneration)));
+        }
+
+        if (SecondStageBase.Amperes > 0 || SecondStageVoltage.Si > 0)
+        {
+            var i_2 = ShotNoise.CurrentDensity(SecondStageBase);
+            sources.Add(new("second stage", f => SecondStageNoise.AtInput(f, i_2, SecondStageVoltage, SecondStageCapacitance, r_e, Degeneration)));
+        }
+
         return new(sources);
     }
 }

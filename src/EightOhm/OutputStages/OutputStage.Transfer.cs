@@ -61,13 +61,15 @@ public sealed partial record OutputStage
     /// <param name="junctions">The junctions of the output transistors, one node each; 1 or more.</param>
     /// <param name="sensor">Where the spreader is and how it falls there.</param>
     /// <param name="design">The temperatures at which the current was set; at idle in this ambient when not given.</param>
+    /// <param name="drivers">The junctions of drivers and pre-drivers that warm as well, with their heat at idle (<see cref="Driving"/> at 0 V); none when not given.</param>
     /// <returns>What <see cref="BiasTracking.Follow"/> follows through time; its rail is this stage's without signal, at its mains.</returns>
+    /// <exception cref="ArgumentException">A node is of another network, or a driver's is taken.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The stage has no idle current, or no resistance in its emitters.</exception>
     [Worked("the stage on its heat path, its drift the mean of both devices'")]
-    public BiasTracking Tracking(ThermalNetwork network, IReadOnlyList<HeatNode> junctions, BiasSensor sensor, NodeTemperatures? design = null)
+    public BiasTracking Tracking(ThermalNetwork network, IReadOnlyList<HeatNode> junctions, BiasSensor sensor, NodeTemperatures? design = null, IReadOnlyList<DriverJunction>? drivers = null)
     {
         Guard.Positive(IdleCurrent, nameof(IdleCurrent), "A stage in class B has no idle current to follow.");
-        return new(network, junctions, sensor, Dissipation.Rail, IdleCurrent, EmitterResistor + InternalResistance, (Npn.DriftAt(IdleCurrent) + Pnp.DriftAt(IdleCurrent)) / 2, design);
+        return new(network, junctions, sensor, Dissipation.Rail, IdleCurrent, EmitterResistor + InternalResistance, (Npn.DriftAt(IdleCurrent) + Pnp.DriftAt(IdleCurrent)) / 2, design) { Drivers = drivers ?? [] };
     }
 
     // The currents of drivers and pre-drivers at the peak, of one side.

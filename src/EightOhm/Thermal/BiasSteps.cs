@@ -40,6 +40,7 @@ internal static class BiasSteps
         private readonly NetworkModes _modes;
         private readonly IReadOnlyList<HeatProfile> _music;
         private readonly int[] _junctions;
+        private readonly (int Node, double Fall, double Idle)[] _drivers;
         private readonly int _sensor;
         private readonly double[] _state, _trial, _gone, _ramp, _before, _after, _played, _design, _currents;
         private readonly double _voltage, _idle, _resistance, _perKelvin, _tc, _tcSensor, _ambient;
@@ -48,6 +49,7 @@ internal static class BiasSteps
         {
             (_bias, _modes, _music) = (bias, modes, music);
             _junctions = [.. bias.Junctions.Select(j => j.Index)];
+            _drivers = [.. bias.Drivers.Select(d => (d.Node.Index, d.Fall.Si, (double)d.Idle.Watts))];
             _sensor = bias.Sensor.Index;
             var n = modes.Rates.Length;
             (_trial, _gone, _ramp, _before, _after, _played) = (new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
@@ -127,6 +129,13 @@ internal static class BiasSteps
             for (var i = 0; i < _music.Count; i++)
                 _played[_music[i].Node.Index] += _music[i].At(at);
             var late = _tcSensor * (NetworkSteps.At(_modes, state, _sensor) - _design[_sensor]);
+            foreach (var (node, fall, idle) in _drivers)
+            {
+                // What the drivers of the chain give way is the outputs' to take, as if the spreader were late by it.
+                late -= fall * (NetworkSteps.At(_modes, state, node) - _design[node]);
+                _played[node] = Math.Max(_played[node], idle);
+            }
+
             for (var j = 0; j < _junctions.Length; j++)
             {
                 var node = _junctions[j];

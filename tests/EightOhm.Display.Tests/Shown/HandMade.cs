@@ -66,7 +66,7 @@ internal static class HandMade
         var burst = HeatProfile.Burst(junction, 30.W, 60.s, 180.s);
         var sensor = new BiasSensor(sink, 2.1.mV_per_K);
         var bias = new BiasTracking(net, [junction], sensor, 46.V, 103.8.mA, 0.2725.Ohm, 2.1.mV_per_K);
-        return [net, junction, burst, sensor, bias, new Heat(junction, 30.W), net.Steady(new Heat(junction, 30.W)), net.Transient(600.s, [burst]), bias.Follow(600.s, [burst])];
+        return [net, junction, burst, sensor, new DriverJunction(junction, 2.1.mV_per_K, 2.W), bias, new Heat(junction, 30.W), net.Steady(new Heat(junction, 30.W)), net.Transient(600.s, [burst]), bias.Follow(600.s, [burst])];
     }
 
     private static IEnumerable<object> OfStage()

@@ -121,6 +121,70 @@ public class BiasTrackingTests
         Assert.Throws<RefusedValueException>(() => new SpreaderSplit(1.V, 0.6.V, 2.1.mV_per_K, 2));
     }
 
+    [Fact]
+    public void What_the_drivers_give_way_is_shared_by_resistor_and_slope()
+    {
+        // Each on a path of its own, so that all settles to what is easily written down: the output at 30 W on 1 K/W, the driver 0.6 W above its idle heat on 20 K/W.
+        var (stage, driver) = OnPathsOfTheirOwn();
+        var run = stage.Follow(3000.s, [HeatProfile.Constant(stage.Junctions[0], 30.W), HeatProfile.Constant(driver, 1.5.W)]);
+        var error = 2.1e-3 * (30 - (46 * 0.1038) + (20 * (1.5 - 0.9)));
+        var slope = 8.617333262e-5 * (273.15 + 35 + 30);
+        var settled = run.Last.Amperes;
+        Assert.Equal(error, (slope * Math.Log(settled / 0.1038)) + ((settled - 0.1038) * 0.2725), 1e-9);
+
+        // Halved by hand: V_T = 29.1395 mV, an error of 78.1729 mV.
+        Assert.Equal(0.2833051, settled, 1e-6);
+        // Without the junctions' slope all of it stands on the resistor, and the current comes out a third too high.
+        Assert.True(0.1038 + (error / 0.2725) > 1.35 * settled);
+        // Nor is it the outputs' own drift alone.
+        Assert.True(settled > 1.25 * stage.Follow(3000.s, [HeatProfile.Constant(stage.Junctions[0], 30.W)]).Last.Amperes);
+    }
+
+    [Fact]
+    public void At_rest_the_drivers_move_nothing_and_a_quieter_one_keeps_its_idle_heat()
+    {
+        var (stage, driver) = OnPathsOfTheirOwn();
+        Assert.Equal(35 + (20 * 0.9), stage.Design["driver"].DegreesCelsius, 1e-9);
+        foreach (var heat in new HeatProfile[][] { [], [HeatProfile.Constant(driver, 0.5.W)] })
+            Assert.All(stage.Follow(300.s, heat).IdleCurrent.Y, i => Assert.Equal(Idle.Amperes, i, 1e-9));
+    }
+
+    [Fact]
+    public void Without_drivers_it_is_what_it_was_to_the_last_bit()
+    {
+        var stage = Stage(sensorAtSink: true);
+        var run = stage.Follow(900.s, [HeatProfile.Burst(stage.Junctions[0], 30.W, 60.s, 180.s)]);
+        // Written down before there were drivers.
+        Assert.Equal([0.2416176942742127, 0.10350413627916197, 0.10375242716936668, 0.24146851074750666],
+            [run.Greatest.Amperes, run.Least.Amperes, run.Last.Amperes, run.IdleCurrent.Y[1487 / 2]]);
+        Assert.Empty(stage.Drivers);
+    }
+
+    [Fact]
+    public void A_driver_has_a_junction_of_its_own()
+    {
+        var (stage, driver) = OnPathsOfTheirOwn();
+        BiasTracking With(params DriverJunction[] drivers) => new(stage.Network, stage.Junctions, new BiasSensor(stage.Sensor, 0.mV_per_K), Rail, Idle, 0.2725.Ohm, 2.1.mV_per_K) { Drivers = drivers };
+        Assert.Throws<ArgumentException>(() => With(new DriverJunction(stage.Junctions[0], 2.1.mV_per_K, 1.W)));
+        Assert.Throws<ArgumentException>(() => With(new(driver, 2.1.mV_per_K, 1.W), new(driver, 2.1.mV_per_K, 1.W)));
+        Assert.Throws<ArgumentException>(() => With(new DriverJunction(stage.Network.Ambient, 2.1.mV_per_K, 1.W)));
+        Assert.Throws<ArgumentException>(() => With(new DriverJunction(new ThermalNetwork(35.degC).Node("elsewhere", 1.J_per_K), 2.1.mV_per_K, 1.W)));
+        Assert.Throws<RefusedValueException>(() => new DriverJunction(driver, -2.1.mV_per_K, 1.W));
+        Assert.Throws<RefusedValueException>(() => new DriverJunction(driver, 2.1.mV_per_K, -1.W));
+    }
+
+    private static (BiasTracking Stage, HeatNode Driver) OnPathsOfTheirOwn()
+    {
+        var net = new ThermalNetwork(35.degC);
+        HeatNode junction = net.Node("junction", 5.J_per_K), driver = net.Node("driver", 1.J_per_K);
+        net.Link(junction, net.Ambient, 1.K_per_W);
+        net.Link(driver, net.Ambient, 20.K_per_W);
+        return (new BiasTracking(net, [junction], new BiasSensor(junction, 0.mV_per_K), Rail, Idle, 0.2725.Ohm, 2.1.mV_per_K)
+        {
+            Drivers = [new(driver, 2.1.mV_per_K, 0.9.W)],
+        }, driver);
+    }
+
     private static BiasTracking Stage(bool sensorAtSink, double factor = 1)
     {
         var net = new ThermalNetwork(35.degC);

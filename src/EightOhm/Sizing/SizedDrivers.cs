@@ -10,12 +10,11 @@ namespace EightOhm.Sizing;
 /// <summary>A choice of drivers, judged at high mains into the hardest load at the rated phase, each with a small sink of its own.</summary>
 internal sealed class SizedDrivers
 {
-    // The loads' standing current is taken from a resistor; pre-drivers are of the same device.
+    // The loads' standing current is taken from a resistor.
     private const double Room = 0.9;
     private static readonly double[] Sinks = [12, 8, 5, 3];
-    internal static readonly ElectricResistance PreResistor = 300.Ohm;
 
-    public SizedDrivers(Transistor npn, Transistor pnp, SizedOutputs outputs, OutputRating hardest, ElectricCurrent standing, ElectricPotential between, AmplifierTargets targets, SizingBasis basis)
+    public SizedDrivers(Transistor npn, Transistor pnp, SizedOutputs outputs, OutputRating hardest, ElectricCurrent standing, ElectricPotential between, SizedPreDrivers pre, AmplifierTargets targets, SizingBasis basis)
     {
         (Npn, Pnp) = (npn, pnp);
         ToAir = Sinks[^1].K_per_W;
@@ -25,7 +24,7 @@ internal sealed class SizedDrivers
         if (UnitMath.Min(npn.TransitionFrequency, pnp.TransitionFrequency) < UnitMath.Min(outputs.Npn.TransitionFrequency, outputs.Pnp.TransitionFrequency))
             missing.Add("transition frequency");
         if (missing.Count == 0)
-            missing.AddRange(Driving(outputs, hardest, standing, targets, basis));
+            missing.AddRange(Driving(outputs, hardest, standing, pre, targets, basis));
         Short = missing;
     }
 
@@ -36,14 +35,20 @@ internal sealed class SizedDrivers
     /// <summary>A driver's case to air.</summary>
     public ThermalResistance ToAir { get; private set; }
 
+    /// <summary>That, and all larger sinks: what a cooler driver spares the bias.</summary>
+    public IEnumerable<ThermalResistance> SinksThatDo => Sinks.Where(s => s <= ToAir.Si).Select(s => s.K_per_W);
+
+    /// <summary>Junction to case: the higher of both.</summary>
+    public ThermalResistance ToCase => UnitMath.Max(Npn.JunctionToCase, Pnp.JunctionToCase);
+
     /// <summary>What they have too little of.</summary>
     public IReadOnlyList<string> Short { get; }
 
-    private IEnumerable<string> Driving(SizedOutputs outputs, OutputRating hardest, ElectricCurrent standing, AmplifierTargets targets, SizingBasis basis)
+    private IEnumerable<string> Driving(SizedOutputs outputs, OutputRating hardest, ElectricCurrent standing, SizedPreDrivers pre, AmplifierTargets targets, SizingBasis basis)
     {
         try
         {
-            var stage = outputs.With(Npn, Pnp, (DriverVolts / standing.Amperes).Ohm, PreResistor);
+            var stage = outputs.With(Npn, Pnp, (DriverVolts / standing.Amperes).Ohm, pre);
             var heat = (double)stage.WorstDriving(hardest.Load, targets.Phase)[0].Heat.Watts;
             var left = (basis.Junction.Kelvins - basis.InsideAir(targets).Kelvins) * Room;
             var cool = Sinks.Where(s => heat * (s + Math.Max(Npn.JunctionToCase.Si, Pnp.JunctionToCase.Si)) <= left).ToList();

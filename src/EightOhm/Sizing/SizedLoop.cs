@@ -1,6 +1,7 @@
 using EightOhm.Devices;
 using EightOhm.Feedback;
 using EightOhm.InputStages;
+using EightOhm.Noise;
 using EightOhm.Numerics;
 using EightOhm.Quantities;
 using EightOhm.SecondStages;
@@ -14,38 +15,53 @@ namespace EightOhm.Sizing;
 internal sealed class SizedLoop
 {
     // As the design has them: second stage with its follower and cascode, what stands at its input, bias resistor, mirror.
-    private const double SecondAmperes = 10e-3, SecondOhms = 22, FollowerOhms = 510, FollowerGain = 100, PairFarads = 10e-12, StrayFarads = 20e-12, OutputOhms = 200e3;
-    private static readonly ElectricResistance BaseResistance = 8.Ohm, MirrorResistor = 470.Ohm, MirrorBase = 30.Ohm;
+    private const double SecondAmperes = 11e-3, SecondOhms = 22, FollowerOhms = 510, FollowerGain = 100, PairFarads = 10e-12, OutputOhms = 200e3;
+    internal static readonly ElectricCurrent SecondStageCurrent = SecondAmperes.A;
+
+    /// <summary>What second stage and its current source stand at: half as much again as the pair and the slope at its output ask, and no less than what its gain was reckoned with.</summary>
+    internal static ElectricCurrent SecondStageFor(ElectricCurrent tail, ElectricPotentialChangeRate slew, ElectricCapacitance stray) =>
+        UnitMath.Max(SecondStageCurrent, PreferredValues.Up(StageRoom * StageCurrent.Needed(slew, tail / slew, stray, FollowersBase).Amperes, 3).A);
+
+    private static readonly ElectricCurrent FollowersBase = 0.1.mA;
+    private const double StageRoom = 1.5;
+    private static readonly ElectricResistance BaseResistance = 8.Ohm, MirrorResistor = 330.Ohm, MirrorBase = 30.Ohm;
+    // The pair, as warm as its volts and its tail make it in the case.
+    private static readonly ElectricPotential PairVoltage = 7.V;
+    private static readonly ThermalResistance PairToAir = 300.K_per_W;
     private static readonly ElectricCapacitance Coupling = 10.uF;
     private static readonly double[] InnerPicofarads = [270, 330, 390, 470, 560, 680, 820, 1000];
-    private static readonly double[] Degenerations = [10, 12, 15, 18, 22, 27, 33, 39, 47, 56, 68, 82, 100, 120, 150, 180, 220];
-    private const double UsualDegeneration = 47;
+    private static readonly double[] Degenerations = [.. ESeries.E24.Values.Select(v => 10 * v), .. ESeries.E24.Values.Select(v => 100 * v).Where(r => r <= 220)];
+    private const double UsualDegeneration = 39;
 
     // Tolerances, and how far the idle current falls behind after a passage (common practice, no source).
-    private const double CapacitorTolerance = 5, TailLeast = 0.9, IdleLeft = 0.94;
+    private const double CapacitorTolerance = 5, TailLeast = 0.9, TailMost = 1.1, IdleLeft = 0.94;
 
     // Above what is asked: a degree of each margin and, where it can be had, a tenth of a decibel and more, for what is left out here.
     private const double MarginRoom = 1, DistanceRoom = 0.01, NoiseRoom = 0.15, LeastNoiseRoom = 0.03;
     private const double Slowest = 50e3, Fastest = 5e6;
 
-    private readonly Transistor input, second;
+    private readonly Transistor input, mirror, second;
     private readonly ElectricResistance upper, lower, source, bias;
     private readonly ElectricCapacitance filter;
     private readonly AmplifierTargets targets;
     private readonly SizingBasis basis;
-    private readonly double fraction, slewNeed;
+    private readonly double fraction, slewNeed, unbalance;
     private readonly ElectricCurrent tail;
     private readonly Dictionary<double, double> fastest = [];
     private readonly Dictionary<(double Hertz, double Ohms), double> signalToNoise = [];
 
-    public SizedLoop(Transistor input, Transistor second, (ElectricResistance Upper, ElectricResistance Lower) divider, (ElectricResistance Source, ElectricCapacitance Filter, ElectricResistance Bias) network, ElectricCurrent tail, ElectricPotentialChangeRate slewNeed, AmplifierTargets targets, SizingBasis basis)
+    public SizedLoop(Transistor input, Transistor mirror, Transistor second, ElectricCapacitance stray, (ElectricResistance Upper, ElectricResistance Lower) divider, (ElectricResistance Source, ElectricCapacitance Filter, ElectricResistance Bias) network, ElectricCurrent tail, ElectricPotentialChangeRate slewNeed, AmplifierTargets targets, SizingBasis basis)
     {
-        (this.input, this.second, this.tail, this.targets, this.basis) = (input, second, tail, targets, basis);
+        (this.input, this.mirror, this.second, Stray, this.tail, this.targets, this.basis) = (input, mirror, second, stray, tail, targets, basis);
         (upper, lower) = divider;
         (source, filter, bias) = network;
         fraction = FeedbackLoop.Fraction(lower, upper);
+        unbalance = Unbalance();
         this.slewNeed = slewNeed.VoltsPerSeconds * (1 + (CapacitorTolerance / 100)) / TailLeast;
     }
+
+    /// <summary>What stands at the second stage's output beside the compensation.</summary>
+    public ElectricCapacitance Stray { get; }
 
     /// <summary>The choice: degeneration, crossover, the capacitor at the second stage's input, and what could not be had.</summary>
     /// <param name="Degeneration">In each emitter of the pair.</param>
@@ -75,20 +91,32 @@ internal sealed class SizedLoop
     }
 
     /// <summary>The degeneration nearest to the usual one with which a crossover keeps all promises; where none does, the one that keeps the most, slew first, noise last.</summary>
-    /// <param name="distortion">The least crossover for the distortion of the output stage with some room, in Hz.</param>
-    /// <param name="barely">The least without.</param>
-    public Choice Choose(double distortion, double barely)
+    /// <param name="use">Distortion of all sources over what is allowed, of a crossover in Hz and the pair's harmonics there; falling with the crossover.</param>
+    public Choice Choose(Func<double, PairHarmonics, double> use)
     {
-        var roomy = OfPromises(distortion, NoiseRoom);
-        return roomy.Meets == Promises.All ? roomy : OfPromises(barely, LeastNoiseRoom);
+        var roomy = OfPromises(use, DistortionUse, NoiseRoom);
+        return roomy.Meets == Promises.All ? roomy : OfPromises(use, LeastRoom, LeastNoiseRoom);
     }
 
-    private Choice OfPromises(double distortion, double noiseRoom)
+    /// <summary>The slowest crossover that leaves what is allowed of the distortion, in Hz, at the usual degeneration.</summary>
+    /// <param name="use">As for a choice.</param>
+    public double SlowestFor(Func<double, PairHarmonics, double> use) => SlowestFor(use, DistortionUse, UsualDegeneration);
+
+    // The outputs' distortion falls with the crossover, and the pair's with the slew rate that it brings.
+    private double SlowestFor(Func<double, PairHarmonics, double> use, double most, double ohms)
+    {
+        double Use(double f) => use(f, PairAt(f, ohms));
+        var (low, high) = (targets.Highest.Hertz, 1e4 * targets.Highest.Hertz);
+        return Use(low) <= most ? 0 : Halving.NarrowedByRatio(f => Use(f) > most, low, high).High;
+    }
+
+    private Choice OfPromises(Func<double, PairHarmonics, double> use, double most, double noiseRoom)
     {
         (Promises Meets, double Ohms, double Hertz)? best = null;
         foreach (var ohms in Degenerations.OrderBy(r => Math.Abs(Math.Log(r / UsualDegeneration))))
         {
             Work.Checkpoint();
+            var distortion = SlowestFor(use, most, ohms);
             // What cannot be nearer to the distortion than the best so far is not looked at closely.
             if (best is { Meets: Promises.Slew | Promises.Noise, Hertz: var reached } && !IsSafe(distortion, ohms) && !(IsSafe(reached, ohms) && IsQuiet(reached, ohms, noiseRoom)))
                 continue;
@@ -99,8 +127,8 @@ internal sealed class SizedLoop
             var quiet = least <= safe && IsQuiet(least, ohms, noiseRoom) ? FastestQuiet(ohms, safe, noiseRoom) : 0;
             var meets = (slew <= safe ? Promises.Slew : 0) | (isWithin ? Promises.Distortion : 0) | (least <= quiet ? Promises.Noise : 0);
             // Between the least that is asked and the most that is allowed, so that either may move a little; as near to the distortion as may be where that is beyond it.
-            var most = meets.HasFlag(Promises.Noise) ? Math.Min(safe, quiet) : safe;
-            var at = !isWithin || least > most ? most : meets.HasFlag(Promises.Noise) ? Math.Sqrt(least * most) : least;
+            var fastest = meets.HasFlag(Promises.Noise) ? Math.Min(safe, quiet) : safe;
+            var at = !isWithin || least > fastest ? fastest : meets.HasFlag(Promises.Noise) ? Math.Sqrt(least * fastest) : least;
             // Of equals the faster where distortion is what is short, the quieter where it is noise: of the next smaller resistors.
             if (best is not { } b || meets > b.Meets || (meets == b.Meets && IsNearer(meets, (ohms, at), (b.Ohms, b.Hertz))))
                 best = (meets, ohms, at);
@@ -132,8 +160,34 @@ internal sealed class SizedLoop
         return SlewRate.Needed(targets.Highest, targets.Rated.PeakVoltage).VoltsPerSeconds / share * (1 + (CapacitorTolerance / 100)) / TailLeast;
     }
 
-    // A little below what the design allows a harmonic of the pair.
-    private const double PairShare = 0.65;
+    // A little below what the design allows a harmonic of the pair; and of all the distortion, what is left for what is reckoned here in part.
+    private const double PairShare = 0.65, DistortionUse = 0.95, LeastRoom = 0.99;
+
+    /// <summary>What the pair leaves at the output of the largest sine of a load, as fractions.</summary>
+    /// <param name="Second">Second harmonic, by the mirror's error, of a peak in volts.</param>
+    /// <param name="Third">Third, of a peak in volts.</param>
+    public readonly record struct PairHarmonics(Func<double, double> Second, Func<double, double> Third);
+
+    // As the design reckons them, at the ends of tail and capacitor; a pair that slews leaves no sine.
+    private PairHarmonics PairAt(double hertz, double ohms)
+    {
+        var V_T = Junction.ThermalVoltage(basis.Pair);
+        var share = 2 * Math.PI * targets.Highest.Hertz / Slew(hertz, ohms) * (1 + (CapacitorTolerance / 100)) / TailLeast;
+        double Of(Func<ElectricPotential, Ratio, Ratio, Gain, ElectricPotential, Ratio> harmonic, double peak) =>
+            share * peak + unbalance >= SlewingShare ? double.PositiveInfinity
+            : harmonic(V_T, Ratio.FromDecimalFractions(share * peak), Ratio.FromDecimalFractions(unbalance), Gain.FromRatio(1 / fraction), peak.V).DecimalFractions;
+        return new(peak => Of(PairDistortion.SecondHarmonic, peak), peak => Of(PairDistortion.ThirdHarmonic, peak));
+    }
+
+    // Half of what the mirror errs by: base currents, unlike junctions and unlike resistors (common practice, no source), as the design has them.
+    private double Unbalance()
+    {
+        var (V_T, half) = (Junction.ThermalVoltage(basis.Pair), tail / 2);
+        return (1 - CurrentMirror.Transfer(1, GainOf(mirror, half)) + (CurrentMirror.ErrorOfMismatch(V_T, Unlike, half, MirrorResistor) + CurrentMirror.ErrorOfResistors(V_T, 2 * EmitterTolerance, half, MirrorResistor)).DecimalFractions) / 2;
+    }
+
+    private static readonly Ratio Unlike = 5.percent, EmitterTolerance = 1.percent;
+    private const double SlewingShare = 0.95;
 
     private double FastestSafe(double ohms) => fastest.TryGetValue(ohms, out var known) ? known : fastest[ohms] = Halving.Narrowed(f => IsSafe(f, ohms), Slowest, Fastest, 14).Low;
 
@@ -173,9 +227,10 @@ internal sealed class SizedLoop
             return double.NegativeInfinity;
         var closed = Corner(hertz, ohms, inner, -CapacitorTolerance, basis.Pair).ClosedLoop() * fraction;
         var level = InputNetwork.Level(source, filter, Coupling, bias).Ratio;
+        var (gain, follower) = SecondStageFollower();
         var noise = new InputStageNoise
         {
-            Temperature = basis.Pair,
+            Temperature = basis.InsideAir(targets) + (PairVoltage * (TailMost * tail / 2) * PairToAir),
             TailCurrent = tail,
             CurrentGain = GainOf(input, tail / 2),
             BaseResistance = BaseResistance,
@@ -188,14 +243,17 @@ internal sealed class SizedLoop
             Lower = lower,
             MirrorDegeneration = MirrorResistor,
             MirrorBaseResistance = MirrorBase,
+            MirrorGain = GainOf(mirror, tail / 2),
+            CascodeGain = GainOf(input, tail / 2),
+            SecondStageBase = follower / FollowerGain,
+            SecondStageVoltage = SecondStageNoise.Voltage(basis.InsideAir(targets), SecondAmperes.A, gain, SecondOhms.Ohm, follower, FollowerOhms.Ohm),
+            SecondStageCapacitance = inner + ElectricCapacitance.FromFarads(PairFarads) + second.OutputCapacitance + (tail / ElectricPotentialChangeRate.FromVoltsPerSeconds(Slew(hertz, ohms))),
         };
         return noise.Spectrum().Over(1.Hz, 100.MHz, f => closed.Magnitude(f) / level).SnrAgainst(targets.Sensitivity).Decibels;
     }
 
     private MillerAmplifier Corner(double hertz, double ohms, ElectricCapacitance inner, double capacitor, Temperature pair)
     {
-        var gain = GainOf(second, SecondAmperes.A);
-        var atBase = second.BaseEmitterVoltageAt(SecondAmperes.A, basis.InsideAir(targets)) + (SecondAmperes.A * SecondOhms.Ohm);
         return new AmplifierStages
         {
             TailCurrent = tail,
@@ -204,18 +262,25 @@ internal sealed class SizedLoop
             Current = SecondAmperes.A,
             EmitterResistor = SecondOhms.Ohm,
             Temperature = basis.InsideAir(targets),
-            FollowerCurrent = StageGain.FollowerCurrent(SecondAmperes.A, gain, atBase, FollowerOhms.Ohm),
+            FollowerCurrent = SecondStageFollower().Current,
             FollowerGain = FollowerGain,
             IsCascoded = true,
             Capacitor = tail / ElectricPotentialChangeRate.FromVoltsPerSeconds(Slew(hertz, ohms)),
             InputCapacitance = inner + ElectricCapacitance.FromFarads(PairFarads),
             OutputResistance = OutputOhms.Ohm,
-            OutputCapacitance = ElectricCapacitance.FromFarads(StrayFarads),
+            OutputCapacitance = Stray,
             OutputPole = basis.OutputPole,
             IdleCurrent = 1.A,
             DriverPole = basis.DriverPole,
             Feedback = fraction,
         }.At(capacitor.percent, -basis.PoleSpread, pair, IdleLeft.A, basis.Delay);
+    }
+
+    private (double Gain, ElectricCurrent Current) SecondStageFollower()
+    {
+        var gain = GainOf(second, SecondAmperes.A);
+        var atBase = second.BaseEmitterVoltageAt(SecondAmperes.A, basis.InsideAir(targets)) + (SecondAmperes.A * SecondOhms.Ohm);
+        return (gain, StageGain.FollowerCurrent(SecondAmperes.A, gain, atBase, FollowerOhms.Ohm));
     }
 
     private static double GainOf(Transistor t, ElectricCurrent at) => t.GainAt(UnitMath.Max(t.GainTable[0].Current, UnitMath.Min(t.GainTable[^1].Current, at)));

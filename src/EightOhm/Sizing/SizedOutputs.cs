@@ -25,11 +25,12 @@ internal sealed class SizedOutputs
     private readonly RailLine rails;
     private readonly StageDissipation stage;
 
-    private SizedOutputs(Transistor npn, Transistor pnp, int pairs, AmplifierTargets targets, SizingBasis basis, RailLine rails)
+    private SizedOutputs(Transistor npn, Transistor pnp, int pairs, int steps, AmplifierTargets targets, SizingBasis basis, RailLine rails)
     {
         (Npn, Pnp, Pairs, this.targets, this.basis, this.rails) = (npn, pnp, pairs, targets, basis, rails);
         var rest = rails.AtMains(targets.MainsTolerance).At(basis.Besides);
         double[] stable = [.. Resistors.SkipWhile(r => Runaway.GreatestGain(rest, npn.JunctionToCase + basis.Insulator, npn.BaseEmitterDrift, r.Ohm, npn.InternalEmitterResistance) > LoopGain).DefaultIfEmpty(Resistors[^1])];
+        stable = stable[Math.Min(steps, stable.Length - 1)..];
         // The larger, the less they idle; where none is enough the fewest losses count.
         stage = stable.Select(r => StageWith(r.Ohm)).FirstOrDefault(IsCool) ?? StageWith(stable[0].Ohm);
         (EmitterResistor, IdleCurrent) = (stage.EmitterResistor, stage.IdleCurrent);
@@ -95,20 +96,6 @@ internal sealed class SizedOutputs
     /// <summary>Whether the emitter resistor is larger than the bias needs, for the sake of the heat at idle.</summary>
     public bool IsBoundByHeat { get; }
 
-    /// <summary>The idle current behind a loud passage, of what it was set to, at most: the junctions are warm then, and the spreader does not know of what is between them and the sink.</summary>
-    public double AfterPassage
-    {
-        get
-        {
-            var kelvins = Passage * Math.Max(0, (double)(Worst - Idling).Watts) / (2 * Pairs) * (Npn.JunctionToCase + basis.Insulator).Si;
-            var each = Devices.Junction.ThermalVoltage(basis.Idle) / IdleCurrent;
-            return 1 + (kelvins * Math.Abs(Npn.BaseEmitterDrift.Si) / (IdleCurrent * (EmitterResistor + Npn.InternalEmitterResistance + each)).Volts);
-        }
-    }
-
-    // Of what the worst sine at high mains adds to the heat of idling, a passage at nominal mains leaves in the junctions (common practice, no source).
-    private const double Passage = 0.45;
-
     /// <summary>What is too much for so many pairs; none when they are enough.</summary>
     public IReadOnlyList<string> Short { get; private set; } = [];
 
@@ -116,19 +103,19 @@ internal sealed class SizedOutputs
     public StageDissipation AtHighMains => stage;
 
     /// <summary>The whole stage with drivers, at high mains.</summary>
-    public OutputStage With(Transistor driverNpn, Transistor driverPnp, ElectricResistance R_drv, ElectricResistance R_pre) => new OutputStage(Npn, Pnp, Pairs, EmitterResistor, rails)
+    public OutputStage With(Transistor driverNpn, Transistor driverPnp, ElectricResistance R_drv, SizedPreDrivers pre) => new OutputStage(Npn, Pnp, Pairs, EmitterResistor, rails)
     {
         IdleCurrent = IdleCurrent,
         Junction = basis.Idle,
         SourceImpedance = 1.kOhm,
         Drivers = new(driverNpn, driverPnp, R_drv),
-        PreDrivers = new(driverNpn, driverPnp, R_pre),
+        PreDrivers = new(pre.Npn, pre.Pnp, SizedPreDrivers.Between),
     }.AtMains(targets.MainsTolerance);
 
-    /// <summary>Judges so many pairs.</summary>
-    public static SizedOutputs Of(Transistor npn, Transistor pnp, int pairs, AmplifierTargets targets, SizingBasis basis, RailLine rails, OutputRating[] ratings)
+    /// <summary>Judges so many pairs, with an emitter resistor so many values larger than the bias needs.</summary>
+    public static SizedOutputs Of(Transistor npn, Transistor pnp, int pairs, int steps, AmplifierTargets targets, SizingBasis basis, RailLine rails, OutputRating[] ratings)
     {
-        var made = new SizedOutputs(npn, pnp, pairs, targets, basis, rails);
+        var made = new SizedOutputs(npn, pnp, pairs, steps, targets, basis, rails);
         made.Judge(ratings);
         return made;
     }

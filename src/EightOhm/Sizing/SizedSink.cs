@@ -32,6 +32,9 @@ internal sealed class SizedSink
         }
     }
 
+    /// <summary>Case of one transistor to the sink: its insulator and its part of the base.</summary>
+    public ThermalResistance CaseToSink => (basis.Insulator.Si + spread).K_per_W;
+
     /// <summary>Whether its base has room for the transistors: 1 and more is enough.</summary>
     public double BaseShare { get; }
 

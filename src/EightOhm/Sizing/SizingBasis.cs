@@ -98,7 +98,7 @@ public sealed record SizingBasis
 
     /// <summary>What the front-end filter takes of the rail.</summary>
     [Symbol("V_ff")]
-    public ElectricPotential Filter { get; init; } = 0.35.V;
+    public ElectricPotential Filter { get; init; } = 0.48.V;
 
     /// <summary>What each rail gives away for a channel beside its outputs.</summary>
     [Symbol("I_small")]

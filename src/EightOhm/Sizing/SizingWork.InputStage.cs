@@ -65,6 +65,10 @@ internal sealed partial class SizingWork
     private Transistor? ForSecondStage() => set.Of<Transistor>()
         .Where(t => t.Polarity == Polarity.Pnp && basis.VoltageUse.DecimalFractions * t.MaxCollectorEmitterVoltage.Volts >= (supply is null ? 0 : Between.Volts)).MinBy(Capacitance);
 
+    // The stage's own and its current source's, pre-drivers, and the wiring as the design has it.
+    private ElectricCapacitance Stray(Transistor second) =>
+        (2 * second.OutputCapacitance) + (supply is null ? default : PreDrivers.Npn.OutputCapacitance + PreDrivers.Pnp.OutputCapacitance) + 5.pF;
+
     private static double Capacitance(Transistor t) => t.OutputCapacitance.Farads;
 
     // Outside its table a card promises nothing.

@@ -14,7 +14,7 @@ internal sealed partial class SizingWork
 
     // Tried in this order: the longest wait last, the strongest limiter first.
     private static readonly double[] Delays = [1, 2];
-    private static readonly double[] Shares = [1, 0.68, 0.47, 0.33];
+    private static readonly double[] Shares = [1, 0.68, 0.47, 0.33, 0.22];
     private static readonly double[] Fuses = [0.1, 0.125, 0.16, 0.2, 0.25, 0.315, 0.4, 0.5, 0.63, 0.8, 1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5, 6.3, 8, 10, 12.5, 16, 20, 25, 32];
 
     private ElectricCurrent Idle => targets.Channels * ((pairs * (outputs?.IdleCurrent ?? default)) + (DriverVolts / 47).A + basis.Besides);
@@ -32,9 +32,11 @@ internal sealed partial class SizingWork
         double Reached() => starts.Min(o => o.RailAtBypass / o.FinalRail);
         foreach (var (r, t) in from t in Delays from k in Shares select (ESeries.E12.Nearest(first * k), t))
         {
-            (ohms, seconds) = (r, t);
             var on = rails.SwitchedOn(targets.Line, basis.LineResistance, InrushLimiter.Resistor(r.Ohm), t.s, Idle);
-            starts = [.. deviations.Select(x => SoftStart.Of(on.AtMains(x)))];
+            SoftStart[] made = [.. deviations.Select(x => SoftStart.Of(on.AtMains(x)))];
+            if (starts.Length > 0 && made.Any(o => o.Peak.Amperes > MostInrush))
+                continue;
+            (ohms, seconds, starts) = (r, t, made);
             if (Reached() >= Filled && starts.All(o => o.BypassPeak.Amperes <= MostBypass))
                 break;
         }
@@ -71,7 +73,7 @@ internal sealed partial class SizingWork
         Choose("W_fuse", new JouleIntegral(PreferredValues.Up(pulse * 1.2, 2)), "room above the pulse of a switch-on (invented)");
     }
 
-    // The rail at the bypass, of its final value; and the peak from the mains when it closes.
-    private const double Filled = 0.85, LeastFilled = 0.8, MostBypass = 30;
+    // The rail at the bypass, of its final value; and the peaks from the mains when it closes and before.
+    private const double Filled = 0.85, LeastFilled = 0.8, MostBypass = 30, MostInrush = 36;
     private static readonly Ratio FuseUse = 75.percent, FuseWarm = 95.percent, FusePulse = 22.percent;
 }

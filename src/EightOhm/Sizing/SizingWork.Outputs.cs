@@ -64,13 +64,13 @@ internal sealed partial class SizingWork
     // The rounds come back to the same outputs on the same supply.
     private SizedOutputs Judged(Transistor n, Transistor p, int k, RailLine rails)
     {
-        var key = (n, p, k, supply!, (double)Least.Power.Watts);
+        var key = (n, p, k, steps, supply!, (double)Least.Power.Watts);
         if (!judged.TryGetValue(key, out var made))
-            judged[key] = made = SizedOutputs.Of(n, p, k, targets, basis, rails, Ratings);
+            judged[key] = made = SizedOutputs.Of(n, p, k, steps, targets, basis, rails, Ratings);
         return made;
     }
 
-    private readonly Dictionary<(Transistor, Transistor, int, SizedSupply, double), SizedOutputs> judged = [];
+    private readonly Dictionary<(Transistor, Transistor, int, int, SizedSupply, double), SizedOutputs> judged = [];
     private readonly Dictionary<(SizedOutputs, double), DevicePick<HeatSinkCard>?> sinks = [];
 
     private static bool Nearer(SizedOutputs a, SizedOutputs b) =>
@@ -104,6 +104,7 @@ internal sealed partial class SizingWork
             : "as few pairs as leave so little distortion that a loop of enough margin does the rest");
         Choose("R_E", emitterResistor, o.IsBoundByHeat
             ? "keeps the idle current, with the heat at idle, to what was asked for"
+            : steps > 0 ? "more than keeps the bias from running away: each pair idles on less, and a loud passage moves that less"
             : "keeps the bias from running away with the spreader on the sink");
         Choose("I_1max", o.GreatestEach, "peak current of one transistor: its gain falls beyond");
         if (Between > npn.MaxCollectorEmitterVoltage * basis.VoltageUse.DecimalFractions)
@@ -140,7 +141,17 @@ internal sealed partial class SizingWork
             ? "the smallest of the set with enough voltage, current, gain, speed, safe area and cooling for a driver at high mains"
             : "the nearest of the set; none is enough for a driver at high mains");
         Take("driver pnp", chosen.Pnp, "the complement of the npn");
-        Choose("theta_drv", chosen.ToAir, "a driver's small sink: as large as its heat asks");
+        var pre = PreDrivers;
+        foreach (var (role, card) in new[] { ("predriver npn", pre.Npn), ("predriver pnp", pre.Pnp) })
+            Take(role, card, pre.AreEnough ? "the least collector capacitance of the set, with enough voltage for both rails and without a sink" : "the nearest of the set; none is enough for a pre-driver at high mains");
+        if (!pre.AreEnough)
+            Miss("No transistor of the set bears both rails at high mains, and its heat without a sink, as a pre-driver: one that does, or a small sink.");
+        Choose("theta_drv", driverToAir, driverToAir < chosen.ToAir
+            ? "a driver's small sink: its heat asks for less, but what it warms with the programme moves the idle current"
+            : "a driver's small sink: as large as its heat asks");
+        Choose("k_split", passage.Split, passage.Split > 1
+            ? "more than the hot junctions ask: it takes back what the drivers give way, as far as the idle current behind a passage allows"
+            : "what the hot junctions ask, and no more");
         if (chosen.Short.Count > 0)
             Miss($"No transistor of the set is enough for a driver: {Lists.And(chosen.Short)}; {chosen.Npn.Name} comes nearest.");
     }
@@ -149,21 +160,92 @@ internal sealed partial class SizingWork
     {
         var hardest = Ratings.MaxBy(r => r.PeakCurrent.Amperes)!;
         var standing = Standing(o, hardest.PeakCurrent);
-        // More pairs ask for less, but a smaller driver would take back in gain what they bring.
-        var all = set.Of<Transistor>().Where(t => t.Polarity == Polarity.Npn && (kept is null || t.MaxPowerDissipation >= drivers.MaxPowerDissipation)).OrderBy(t => (double)t.MaxPowerDissipation.Watts);
+        var all = set.Of<Transistor>().Where(t => t.Polarity == Polarity.Npn).OrderBy(t => (double)t.MaxPowerDissipation.Watts);
         var tried = new List<SizedDrivers>();
+        (SizedDrivers Drivers, ThermalResistance ToAir, SizedPassage Passage, double Asked)? found = null;
         foreach (var t in all)
         {
-            tried.Add(new(t, Complement(t), o, hardest, standing, Between, targets, basis));
-            if (tried[^1].Short.Count == 0)
+            var made = new SizedDrivers(t, Complement(t), o, hardest, standing, Between, PreDrivers, targets, basis);
+            tried.Add(made);
+            if (made.Short.Count == 0 && (found is not { } f || (made.ToCase < f.Drivers.ToCase && t.MaxPowerDissipation < o.Npn.MaxPowerDissipation)))
+                found = Calmest(o, made, found);
+            if (found is { Asked: <= 1 })
                 break;
         }
 
-        var isEnough = tried[^1].Short.Count == 0;
-        var chosen = isEnough ? tried[^1] : tried.Where(d => d.Npn != o.Npn).DefaultIfEmpty(tried[^1]).MinBy(d => d.Short.Count)!;
-        drivers = chosen.Npn;
+        var isEnough = found is not null;
+        var chosen = found?.Drivers ?? tried.Where(d => d.Npn != o.Npn).DefaultIfEmpty(tried[^1]).OrderBy(d => d.Short.Count).ThenByDescending(d => (double)d.Npn.MaxPowerDissipation.Watts).First();
+        (drivers, driverToAir, passage) = (chosen.Npn, found?.ToAir ?? chosen.ToAir, found?.Passage ?? SizedPassage.Unknown);
         return (chosen, isEnough);
     }
+
+    private SizedPreDrivers PreDrivers => SizedPreDrivers.Of(set, supply!.NoLoad, targets, basis);
+
+    // Drivers warm with the programme and nothing follows them: the smallest sink whose idle current behind a passage leaves the loop enough margin, and where none does, larger drivers, whose
+    // junctions are nearer to their cases.
+    private (SizedDrivers Drivers, ThermalResistance ToAir, SizedPassage Passage, double Asked)? Calmest(SizedOutputs o, SizedDrivers made,
+        (SizedDrivers Drivers, ThermalResistance ToAir, SizedPassage Passage, double Asked)? best)
+    {
+        if (SinkFor(o) is not { } sink || Loop() is not { } loop)
+            return best ?? (made, made.ToAir, SizedPassage.Unknown, 0);
+        try
+        {
+            var heats = SizedPassage.Heats(o, made.Npn, made.Pnp, driverResistor, PreDrivers, Ratings, targets.Phase);
+            var on = new SizedSink(sink.Device, o, targets, basis);
+            (SizedDrivers, ThermalResistance, SizedPassage, double Asked) On(ThermalResistance toAir)
+            {
+                var (run, asked) = WithSpreader(made, split => SizedPassage.Of(o, sink.Device, on, heats, toAir, made.ToCase, split), loop);
+                return (made, toAir, run, asked);
+            }
+
+            // The smallest that is enough, or nearly as good as the largest; each larger one is better.
+            var sinks = made.SinksThatDo.ToArray();
+            var at = On(sinks[^1]);
+            var most = Math.Max(1, at.Asked / Calmer);
+            for (int low = -1, high = sinks.Length - 1; high - low > 1;)
+            {
+                var middle = (low + high) / 2;
+                if (On(sinks[middle]) is var tried && tried.Asked <= most)
+                    (high, at) = (middle, tried);
+                else
+                    low = middle;
+            }
+
+            if (best is not { } b || at.Asked <= 1 || at.Asked < b.Asked * Smaller)
+                best = at;
+        }
+        catch (Exception e) when (e is RefusedValueException or ShortfallException or InvalidOperationException)
+        {
+            best ??= (made, made.ToAir, SizedPassage.Unknown, double.PositiveInfinity); // no rail for such currents, or no base to mount on: both are said elsewhere
+        }
+
+        return best;
+    }
+
+    // As little drift of the spreader as leaves the loop enough margin, or asks the least of it.
+    private (SizedPassage Passage, double Asked) WithSpreader(SizedDrivers made, Func<double, SizedPassage> of, SizedLoop loop)
+    {
+        (SizedPassage Passage, double Asked)? best = null;
+        foreach (var split in SizedPassage.Splits)
+        {
+            var run = of(split);
+            if (best is not null && run.Least < SizedPassage.LeastKept)
+                break;
+            var asked = loop.SlowestFor(DistortionUse(made.Npn, run)) / loop.FastestSafe();
+            if (best is { } b && asked >= b.Asked)
+                break;
+            best = (run, asked);
+            if (asked <= 1)
+                break;
+        }
+
+        return best!.Value;
+    }
+
+    // Of what is asked of the loop, what a larger sink must leave at most, to be worth its place, where nothing is enough; a larger driver more (common practice, no source).
+    private const double Calmer = 0.97, Smaller = 0.94;
+    private SizedPassage passage = SizedPassage.Unknown;
+    private ThermalResistance driverToAir = 12.K_per_W;
 
     private Transistor Complement(Transistor npn) => set.Of<Transistor>().Where(t => t.Polarity == Polarity.Pnp).MinBy(p => Unlike(npn, p))!;
 

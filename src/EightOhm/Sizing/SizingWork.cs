@@ -18,13 +18,13 @@ internal sealed partial class SizingWork
     private readonly List<SizedPart> parts = [];
     private readonly List<SizedChoice> choices = [];
     private readonly List<string> remarks = [];
-    private readonly List<(int Pairs, double Asked)> tried = [];
+    private readonly List<(int Pairs, int Steps, double Asked)> tried = [];
     private AmplifierTargets targets;
     private Transistor npn, pnp;
     private Transistor drivers;
     private ElectricResistance driverResistor = 47.Ohm;
     private Transistor? kept;
-    private int pairs = 2, leastPairs = 1;
+    private int pairs = 2, leastPairs = 1, steps;
     private bool outputsAreEnough, wentBack, distortionFits;
     private (int Pairs, Power Idling)? enough;
     private ElectricResistance emitterResistor = 0.22.Ohm;
@@ -66,6 +66,10 @@ internal sealed partial class SizingWork
         Settle();
         while (MorePairs())
             Settle();
+        // What the supply must hold has the junctions of the drivers in it, which were chosen since.
+        if (outputs is { } made)
+            ChooseDrivers(made);
+        Settle();
         TellSupply();
         TellOutputs();
         TellDrivers();
@@ -93,43 +97,75 @@ internal sealed partial class SizingWork
         }
     }
 
-    // Each pair takes its share of the distortion, until the idle current of so many is itself what distorts: as many, of the same transistor, as leave a loop that keeps its margin no more than it
-    // can do, within the heat at idle that the designer set. Where none do, those that come near the best: what a pair more would bring costs a transistor and its heat for nothing kept.
+    // Each pair takes its share of the distortion, until the idle current of so many is itself what distorts; a larger emitter resistor lets each idle on less, and a passage move that less. As few
+    // of the same transistor, with as small a resistor, as leave a loop that keeps its margin no more than it can do, within the heat at idle that the designer set. Where none do, those that come
+    // near the best: what a pair more would bring costs a transistor and its heat for nothing kept.
     private bool MorePairs()
     {
-        if (wentBack || basis.Pairs is not null || outputs is null || (!outputsAreEnough && leastPairs == 1) || Loop() is not { } loop)
+        if (wentBack || basis.Pairs is not null || outputs is null || (!outputsAreEnough && IsFirst) || Loop() is not { } loop)
             return false;
         ChooseDrivers(outputs);
-        var asked = SlowestFor(StageHarmonics()) / loop.FastestSafe();
-        if (leastPairs == 1)
+        var use = DistortionUse();
+        var asked = loop.SlowestFor(use) / loop.FastestSafe();
+        if (IsFirst)
             enough = (pairs, outputs.Idling);
-        var isWorse = leastPairs > 1 && (!outputsAreEnough || !outputs.IsCoolEnough || asked >= tried[^1].Asked);
-        distortionFits = asked <= 1 && !isWorse;
+        var bears = IsFirst || (outputsAreEnough && outputs.IsCoolEnough);
+        // Noise sets a bound to the loop as well, and another degeneration may keep what the usual one does not.
+        distortionFits = bears && loop.Choose(use).Meets == SizedLoop.Promises.All;
         if (distortionFits)
             return false;
-        if (!isWorse)
-            tried.Add((pairs, asked));
-        wentBack = isWorse || pairs >= basis.MostPairs;
-        (leastPairs, kept) = (wentBack ? tried.First(t => t.Asked * Near <= tried[^1].Asked).Pairs : pairs + 1, npn);
-        return leastPairs != pairs;
+        // A resistor that is larger than what made it no better is not tried.
+        var isBetter = bears && (steps == 0 || asked < tried[^1].Asked);
+        if (bears)
+            tried.Add((pairs, steps, asked));
+        var best = tried.Min(t => t.Asked);
+        var nearest = tried.First(t => t.Asked * Near <= best);
+        var (before, stepsBefore) = (pairs, steps);
+        if (isBetter && steps < MostSteps)
+            (leastPairs, steps) = (pairs, steps + 1);
+        else if ((bears || steps > 0) && pairs < Math.Min(basis.MostPairs, nearest.Pairs + Patience))
+            (leastPairs, steps) = (pairs + 1, 0);
+        else
+        {
+            wentBack = true;
+            (leastPairs, steps, _) = nearest;
+        }
+
+        kept = npn;
+        return (leastPairs, steps) != (before, stepsBefore);
     }
 
-    // Of what the fewest pairs ask of the loop, what more of them must leave at least, to be no better (common practice, no source).
+    private bool IsFirst => tried.Count == 0;
+
+    // Of what the fewest pairs ask of the loop, what more of them must leave at least, to be no better (common practice, no source); how many more than those are tried before it ends: a
+    // small amplifier's distortion rises with the second pair and falls with the fourth, where the load no longer leaves the class A of so many; and by how many values the resistor may be larger
+    // than its bias needs.
     private const double Near = 0.9;
+    private const int Patience = 4, MostSteps = 2;
 
     /// <summary>The voltage-swing budget of a channel, as the design reckons it: resistors, junctions, what the stages before need.</summary>
     private SwingBudget Budget(OutputRating r)
     {
+        var complement = Complement(drivers);
+        // Beyond its table a card says nothing; such a current is said to be too much elsewhere.
+        static double Gain(Transistor t, ElectricCurrent at) => t.GainAt(UnitMath.Min(UnitMath.Max(at, t.GainTable[0].Current), t.GainTable[^1].Current));
         var each = UnitMath.Min(r.PeakCurrent / pairs, npn.GainTable[^1].Current);
-        var drive = UnitMath.Min(UnitMath.Max(each * pairs / npn.GainAt(UnitMath.Max(each, npn.GainTable[0].Current)), drivers.GainTable[0].Current), drivers.GainTable[^1].Current);
-        var junction = npn.BaseEmitterVoltageAt(each, basis.Idle) + (each * npn.InternalEmitterResistance);
-        var driver = drivers.BaseEmitterVoltageAt(drive, basis.Idle);
+        ElectricPotential Output(Transistor t) => t.BaseEmitterVoltageAt(each, basis.Idle) + (each * t.InternalEmitterResistance);
+        ElectricCurrent Driven(Transistor output) => SwingLosses.DriverCurrent((DriverVolts / driverResistor.Ohms).A, pairs * each, Gain(output, each));
+        ElectricPotential Driver(Transistor output, Transistor driver) => driver.BaseEmitterVoltageAt(Driven(output), basis.Idle);
+        ElectricPotential PreDriver(Transistor output, Transistor driver) =>
+            SmallJunction.BaseEmitterVoltageAt(SwingLosses.DriverCurrent(SizedPreDrivers.Standing, Driven(output), Gain(driver, Driven(output))), basis.Idle);
         return SwingBudget.For(r.PeakVoltage, r.PeakCurrent)
             .LessEmitterResistors(emitterResistor, pairs)
-            .Less("junctions", junction + (2 * driver), "output, driver, pre-driver")
+            .Less("output junction", Output(npn), Output(pnp), "at the peak")
+            .Less("driver junction", Driver(npn, drivers), Driver(pnp, complement), "at the peak")
+            .Less("pre-driver junction", PreDriver(npn, drivers), PreDriver(pnp, complement), "at the peak")
             .Less("stages before", basis.SecondStage + basis.Filter, "second stage and front-end filter")
-            .Less("output transistor", SwingLosses.QuasiSaturation(junction, each, basis.Collector), "before its gain falls", SwingPath.Output);
+            .Less("output transistor", SwingLosses.QuasiSaturation(Output(npn), each, basis.Collector), SwingLosses.QuasiSaturation(Output(pnp), each, basis.Collector), "before its gain falls", SwingPath.Output);
     }
+
+    // Before there is a supply nobody knows which they are; their junctions are alike.
+    private Transistor SmallJunction => supply is null ? set.Of<Transistor>().MinBy(t => t.OutputCapacitance.Farads)! : PreDrivers.Npn;
 
     private (string?, int, Transistor, double, ReservoirBank?, double?) State() =>
         (transformer?.Text, pairs, npn, emitterResistor.Ohms, reservoirs?.Bank, (double?)targets.MinimumLoadPower?.Watts);

@@ -13,7 +13,7 @@ public class SizedLoopTests
         // Noise that cannot be had: then the slowest loop is chosen that slew rate and distortion ask for, and here it is the pair that asks.
         var targets = new AmplifierTargets { Power = 60.W, Load = 4.Ohm };
         var basis = new SizingBasis { SignalToNoise = 200.dB, Distortion = 0.001.percent };
-        var chosen = Of(targets, basis).Choose(0, 0);
+        var chosen = Of(targets, basis).Choose(Nothing);
 
         Assert.Equal(SizedLoop.Promises.Slew | SizedLoop.Promises.Distortion, chosen.Meets);
         // Of the tail, which may be a tenth less, into the capacitor, which may be a twentieth more, a share turns at 20 kHz; the junctions' voltage for it, by its Fourier series, over the peak at the input.
@@ -32,14 +32,14 @@ public class SizedLoopTests
         var basis = new SizingBasis { Distortion = 100.ppm };
         // Ten megahertz at the summing node are more than the margins of any of them.
         var loop = Of(targets, basis);
-        var beyond = loop.Choose(10e6, 10e6);
+        var beyond = loop.Choose(From(10e6));
         Assert.Equal(SizedLoop.Promises.Slew | SizedLoop.Promises.Noise, beyond.Meets);
-        var within = loop.Choose(0, 0);
+        var within = loop.Choose(Nothing);
         Assert.Equal(SizedLoop.Promises.All, within.Meets);
         // Where nothing of the kind is asked for the loop keeps to the middle.
         Assert.True(Hertz(beyond) > Hertz(within), $"{Hertz(beyond)} over {Hertz(within)}");
         // A louder promise of quiet is not given up with it.
-        var quieter = Of(targets, basis with { SignalToNoise = 114.dB }).Choose(10e6, 10e6);
+        var quieter = Of(targets, basis with { SignalToNoise = 114.dB }).Choose(From(10e6));
         Assert.Equal(SizedLoop.Promises.Slew | SizedLoop.Promises.Noise, quieter.Meets);
         Assert.True(Hertz(quieter) < Hertz(beyond), $"{Hertz(quieter)} over {Hertz(beyond)}");
     }
@@ -50,14 +50,31 @@ public class SizedLoopTests
         var targets = new AmplifierTargets { Power = 60.W, Load = 4.Ohm };
         var loop = Of(targets, new() { Distortion = 100.ppm });
         var safe = loop.FastestSafe();
-        Assert.Equal(SizedLoop.Promises.All, loop.Choose(5 * safe, 0.5 * safe).Meets);
-        Assert.False(loop.Choose(5 * safe, 5 * safe).Meets.HasFlag(SizedLoop.Promises.Distortion));
+        Assert.Equal(SizedLoop.Promises.All, loop.Choose((f, _) => f < 0.5 * safe ? 2 : f < 5 * safe ? 0.97 : 0.5).Meets);
+        Assert.False(loop.Choose(From(5 * safe)).Meets.HasFlag(SizedLoop.Promises.Distortion));
     }
+
+    [Fact]
+    public void The_pair_takes_its_part_of_the_distortion_so_that_a_promise_for_all_asks_for_a_faster_loop()
+    {
+        var loop = Of(new() { Power = 60.W, Load = 4.Ohm }, new() { SignalToNoise = 90.dB, Distortion = 100.ppm });
+        var peak = Math.Sqrt(2 * 60 * 4);
+        // Outputs that leave all of it at a crossover of 500 kHz, and the same with the pair's third beside them: some parts in a million.
+        var alone = loop.SlowestFor((f, _) => 500e3 / f);
+        var together = loop.SlowestFor((f, pair) => (500e3 / f) + (pair.Third(peak) / 20e-6));
+        Assert.Equal(500e3 / 0.95, alone, 1e3);
+        Assert.True(together > 1.02 * alone, $"{together} over {alone}");
+    }
+
+    private static double Nothing(double hertz, SizedLoop.PairHarmonics pair) => 0;
+
+    // All of what is allowed, at a crossover of so many hertz.
+    private static Func<double, SizedLoop.PairHarmonics, double> From(double hertz) => (f, _) => hertz / f;
 
     // Crossover of one pole: slew rate over tail current, the pair's resistance and the loop's fraction.
     private static double Hertz(SizedLoop.Choice chosen) => chosen.Slew.VoltsPerSeconds / 20 / (2 * Math.PI * 4e-3 * (chosen.Degeneration.Ohms + (8.617333262e-5 * 318.15 / 2e-3)));
 
-    private static SizedLoop Of(AmplifierTargets targets, SizingBasis basis) => new(Fast(Polarity.Npn), Fast(Polarity.Pnp), (1900.Ohm, 100.Ohm), (100.Ohm, 1.nF, 10.kOhm), 4.mA, 1.V_per_us, targets, basis);
+    private static SizedLoop Of(AmplifierTargets targets, SizingBasis basis) => new(Fast(Polarity.Npn), Fast(Polarity.Pnp), Fast(Polarity.Pnp), 20.pF, (1900.Ohm, 100.Ohm), (100.Ohm, 1.nF, 10.kOhm), 4.mA, 1.V_per_us, targets, basis);
 
     private static Transistor Fast(Polarity polarity) => DeviceSet.Shipped.Of<Transistor>().Where(t => t.Polarity == polarity).MaxBy(t => t.TransitionFrequency.Hertz)!;
 }

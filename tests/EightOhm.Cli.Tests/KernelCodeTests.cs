@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Text;
 using EightOhm.Cli.Jupyter;
 
 namespace EightOhm.Cli.Tests;
@@ -24,6 +26,21 @@ public sealed class KernelCodeTests : IDisposable
     }
 
     [Fact]
+    public void What_the_kernel_alone_has_is_put_in_place_by_the_hash_of_what_was_compiled()
+    {
+        foreach (var (file, text) in new[] { ("plain/shared.dll", "s"), ("kernel/one/own.dll", "d"), ("kernel/other/own.dll", "of another system"), ("kernel/shared.dll", "of another version"), ("kernel/unlisted.dll", "u"), ("kernel/gone.dll", "g"),
+            ("ready/kernel/own.dll", "d with code"), ("ready/kernel/shared.dll", "of another version, with code"), ("ready/shared.dll", "s with code"), ("ready/kernel/unlisted.dll", "u with code") })
+            Write(file, text);
+        Write("ready/kernel/originals.sha256", string.Concat(new[] { ("own.dll", "d"), ("shared.dll", "of another version"), ("gone.dll", "g") }.Select(o => $"{Hash(o.Item2)}  {o.Item1}\n")));
+
+        Assert.Equal(2, KernelCode.Lend(Of("kernel"), Of("ready"), Of("plain")));
+
+        Assert.Equal(["d with code", "of another system", "of another version, with code", "u", "g"],
+            new[] { "one/own.dll", "other/own.dll", "shared.dll", "unlisted.dll", "gone.dll" }.Select(f => File.ReadAllText(Of($"kernel/{f}"))));
+        Assert.Equal(0, KernelCode.Lend(Of("kernel"), Of("ready"), Of("plain")));
+    }
+
+    [Fact]
     public void The_plain_tool_has_nothing_to_lend()
     {
         Write("any/same.dll", "a");
@@ -31,6 +48,8 @@ public sealed class KernelCodeTests : IDisposable
         Assert.Equal(0, KernelCode.Lend(Of("kernel"), Of("any") + Path.DirectorySeparatorChar, Of("any")));
         Assert.Equal(0, KernelCode.Lend(Of("kernel"), Of("any"), Of("missing")));
     }
+
+    private static string Hash(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 
     private string Of(string path) => Path.Combine(root, path);
 

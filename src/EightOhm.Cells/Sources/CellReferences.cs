@@ -1,4 +1,7 @@
+using System.Collections;
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
+using System.Reflection.PortableExecutable;
 using Microsoft.CodeAnalysis;
 
 namespace EightOhm.Cells.Sources;
@@ -22,9 +25,13 @@ public sealed record CellReferences(IReadOnlyList<MetadataReference> References,
         "System.Private.CoreLib", "System.Runtime", "System.Collections", "System.Collections.Immutable", "System.Console", "System.Linq", "System.Linq.Expressions", "System.Memory", "System.Private.Uri",
         "System.Runtime.Numerics", "System.Text.RegularExpressions", "System.Threading", "System.Threading.Tasks", "MathNet.Numerics", "Microsoft.AspNetCore.Html.Abstractions", "netstandard");
 
+    // The assemblies that the process was started with.
+    private static readonly Lazy<string[]> Platform = new(() => [.. ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator).Where(File.Exists)]);
+
+    private static readonly Lazy<CellReferences> Shared = new(() => Of(Platform.Value));
+
     // What the compiler has read of them serves all who ask.
-    private static readonly Lazy<CellReferences> Shared = new(() =>
-        Sorted(((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator).Where(File.Exists).Select(path => MetadataReference.CreateFromFile(path))));
+    private static readonly ConcurrentDictionary<string, MetadataReference> Known = new(StringComparer.Ordinal);
 
     /// <summary>The same with what cells seldom name among the references; itself when there is nothing of that.</summary>
     public CellReferences WithAll() => Rarely is { Count: > 0 } ? this with { References = [.. References, .. Rarely], Rarely = [] } : this;
@@ -40,22 +47,39 @@ public sealed record CellReferences(IReadOnlyList<MetadataReference> References,
     /// <summary>What <see cref="OfThisProcess"/> gives, and whatever else is loaded: for a kernel that was told to load EightOhm as a package.</summary>
     public static CellReferences OfWhatIsLoaded()
     {
-        var own = OfThisProcess();
-        var known = own.References.Concat(own.Rarely!).Select(r => Path.GetFileName(r.Display)).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        var loaded = AppDomain.CurrentDomain.GetAssemblies()
-            .Where(a => !a.IsDynamic && a.Location.Length > 0 && known.Add(Path.GetFileName(a.Location)))
-            .Select(a => (MetadataReference)MetadataReference.CreateFromFile(a.Location));
-        return Sorted([.. own.References, .. own.Rarely!, .. loaded]);
+        var known = Platform.Value.Select(file => Path.GetFileName(file)).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        return Of([.. Platform.Value, .. AppDomain.CurrentDomain.GetAssemblies().Where(a => !a.IsDynamic && a.Location.Length > 0 && known.Add(Path.GetFileName(a.Location))).Select(a => a.Location)]);
     }
 
-    private static CellReferences Sorted(IEnumerable<MetadataReference> all)
+    private static CellReferences Of(IReadOnlyList<string> files)
     {
-        var often = all.ToLookup(r => IsOften(Path.GetFileNameWithoutExtension(r.Display!)));
+        var often = files.ToLookup(file => IsOften(Path.GetFileNameWithoutExtension(file)));
         // A host without the notebook kernel has none of its namespaces, and shows values by a class of ours.
-        var isKernel = often[true].Any(r => Path.GetFileNameWithoutExtension(r.Display!) == Kernel);
+        var isKernel = often[true].Any(file => Path.GetFileNameWithoutExtension(file) == Kernel);
         var usings = isKernel ? KernelUsings : KernelUsings.Where(u => !u.StartsWith(Kernel, StringComparison.Ordinal)).Append(typeof(Running.CellHelpers).FullName!);
-        return new([.. often[true]], [.. usings], [.. often[false]]);
+        return new([.. often[true].Select(Read)], [.. usings], new Later([.. often[false]]));
     }
+
+    // The compiler's own way takes in the whole file. Of one that holds native code nearly all is that, and no cell needs it.
+    private static MetadataReference Read(string path) => Known.GetOrAdd(path, static path =>
+    {
+        using var file = File.OpenRead(path);
+        return AssemblyMetadata.Create(ModuleMetadata.CreateFromStream(file, PEStreamOptions.PrefetchMetadata)).GetReference(filePath: path, display: path);
+    });
 
     private static bool IsOften(string name) => Often.Contains(name) || OurOwn.Any(o => name.StartsWith(o, StringComparison.Ordinal));
+
+    // Most notebooks never ask for one of these hundreds of files: they are not read before.
+    private sealed class Later(IReadOnlyList<string> files) : IReadOnlyList<MetadataReference>
+    {
+        private readonly Lazy<MetadataReference[]> _read = new(() => [.. files.Select(Read)]);
+
+        public int Count => files.Count;
+
+        public MetadataReference this[int index] => _read.Value[index];
+
+        public IEnumerator<MetadataReference> GetEnumerator() => _read.Value.AsEnumerable().GetEnumerator();
+
+        IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+    }
 }

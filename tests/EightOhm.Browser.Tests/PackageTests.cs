@@ -66,6 +66,7 @@ public sealed class PackageTests(JupyterFixture jupyter)
     [InlineData("EightOhm", "buildTransitive/EightOhm.props")]
     [InlineData("EightOhm", "licenses/analyzers/LICENSE-analyzers.txt")]
     [InlineData("EightOhm.Display", "licenses/LICENSE-maths-font.txt")]
+    [InlineData("EightOhm.Cli", "licenses/LICENSE-kernel.txt")]
     [InlineData("EightOhm.Cli", "tools/net10.0/any/feed/EightOhm.Cells.VERSION.nupkg")]
     [InlineData("EightOhm.Cli", "tools/net10.0/any/feed/EightOhm.Notebook.VERSION.nupkg")]
     public void A_package_holds(string package, string file)

@@ -16,6 +16,7 @@ public sealed class JupyterTests : IDisposable
         var spec = JsonNode.Parse(KernelSpec.Text("/far/dotnet-interactive", "/far/feed", "/far/dotnet"))!;
         Assert.Equal("/far/dotnet-interactive", (string?)spec["argv"]![0]);
         Assert.Equal("{connection_file}", (string?)spec["argv"]![4]);
+        Assert.Contains("--http-local-only", spec["argv"]!.AsArray().Select(a => (string?)a));
         Assert.Equal("/far/feed", (string?)spec["env"]!["RestoreAdditionalProjectSources"]);
         Assert.Equal("/far/dotnet", (string?)spec["env"]!["DOTNET_ROOT"]);
     }

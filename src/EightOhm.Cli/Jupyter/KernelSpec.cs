@@ -7,6 +7,9 @@ namespace EightOhm.Cli.Jupyter;
 /// <summary>The file by which Jupyter starts the kernel.</summary>
 internal static class KernelSpec
 {
+    // The kernel's own web server gives out a notebook's variables and asks nobody who they are: nobody but this machine may reach it.
+    private const string LocalOnly = "--http-local-only";
+
     private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>The text of kernel.json.</summary>
@@ -32,7 +35,7 @@ internal static class KernelSpec
             environment["DOTNET_ROOT"] = dotnet;
         var spec = new JsonObject
         {
-            ["argv"] = new JsonArray(program, "jupyter", "--default-kernel", "csharp", "{connection_file}", "--http-port-range", "2048-3000"),
+            ["argv"] = new JsonArray(program, "jupyter", "--default-kernel", "csharp", "{connection_file}", "--http-port-range", "2048-3000", LocalOnly),
             ["display_name"] = ".NET (C#)",
             ["language"] = "C#",
             // The extension hears the signal; to the message of the other mode the host answers without stopping anything.

@@ -135,9 +135,11 @@ internal sealed partial class SizingWork
     {
         if (outputs is not { } o)
             return;
-        var (chosen, isEnough) = ChooseDrivers(o);
+        var (chosen, isEnough, isCalmer) = ChooseDrivers(o);
         Choose("R_drv", driverResistor, "standing current of the drivers enough to clear the outputs' charge at the highest frequency");
-        Take("driver npn", chosen.Npn, isEnough
+        Take("driver npn", chosen.Npn, isCalmer
+            ? "larger than it must be for what it bears at high mains: a junction that warms less with the programme moves the idle current less"
+            : isEnough
             ? "the smallest of the set with enough voltage, current, gain, speed, safe area and cooling for a driver at high mains"
             : "the nearest of the set; none is enough for a driver at high mains");
         Take("driver pnp", chosen.Pnp, "the complement of the npn");
@@ -156,7 +158,7 @@ internal sealed partial class SizingWork
             Miss($"No transistor of the set is enough for a driver: {Lists.And(chosen.Short)}; {chosen.Npn.Name} comes nearest.");
     }
 
-    private (SizedDrivers Drivers, bool AreEnough) ChooseDrivers(SizedOutputs o)
+    private (SizedDrivers Drivers, bool AreEnough, bool AreCalmer) ChooseDrivers(SizedOutputs o)
     {
         var hardest = Ratings.MaxBy(r => r.PeakCurrent.Amperes)!;
         var standing = Standing(o, hardest.PeakCurrent);
@@ -176,7 +178,7 @@ internal sealed partial class SizingWork
         var isEnough = found is not null;
         var chosen = found?.Drivers ?? tried.Where(d => d.Npn != o.Npn).DefaultIfEmpty(tried[^1]).OrderBy(d => d.Short.Count).ThenByDescending(d => (double)d.Npn.MaxPowerDissipation.Watts).First();
         (drivers, driverToAir, passage) = (chosen.Npn, found?.ToAir ?? chosen.ToAir, found?.Passage ?? SizedPassage.Unknown);
-        return (chosen, isEnough);
+        return (chosen, isEnough, isEnough && chosen != tried.First(d => d.Short.Count == 0));
     }
 
     private SizedPreDrivers PreDrivers => SizedPreDrivers.Of(set, supply!.NoLoad, targets, basis);

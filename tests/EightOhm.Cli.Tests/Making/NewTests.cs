@@ -17,7 +17,7 @@ public sealed class NewTests : IDisposable
         var ran = await NewAsync("my-amp", "--name", "Größe <1> & \"co\"", "--set", "P=60 W", "R_L=4 Ohm", "n_ch=1", "V_line=120 V", "f_mains=60 Hz", "V_in=0.775 V", "n=4");
         Assert.Equal((ExitCode.Done, ""), (ran.Code, ran.Error));
         Assert.Contains("one channel of 60 W into 4 Ω", ran.Output, StringComparison.Ordinal);
-        Assert.Contains("driver npn: Driver 15 W npn, the smallest of the set", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("driver npn: Driver 50 W npn, larger than it must be for what it bears", ran.Output, StringComparison.Ordinal);
         Assert.Contains("eightohm run", ran.Output, StringComparison.Ordinal);
 
         var folder = Path.Combine(place, "my-amp");

@@ -285,6 +285,66 @@ def noises():
         rows.append((celsius, r_bm, thermal_voltage(t) / i_c, r_deg, e, root(lambda r: made(r) / e - 1, 10**top, 1e5)))
     write("mirror-resistor.csv", ["celsius", "r_bm", "r_e", "R_deg", "e", "R_m"], rows, "Emitter resistor of a mirror for its noise at the input of its pair: root finding on the solved circuit", SCRIPT)
 
+    second_stage()
+
+
+def voltage_behind(kelvin, i, h_fe, r_e, follower):
+    """Noise of a transistor's collector current, into a short, over the slope of that current by the voltage at the first base; its follower, if any, has no base current of its own."""
+    n = Network(4)  # first base 1, the transistor's own 2, its emitter 3, its collector 4
+    g = i / thermal_voltage(kelvin)
+    n.resistor(1, 0, 1e-6)
+    if follower:
+        i_f, r_b = follower
+        n.transconductance(0, 2, 1, 2, i_f / thermal_voltage(kelvin))
+        n.noise.append((0, 2, 2 * Q * i_f))
+        n.resistor(2, 0, r_b, kelvin)
+    else:
+        n.resistor(1, 2, 1e-6)
+    n.transconductance(4, 3, 2, 3, g)
+    n.resistor(2, 3, h_fe / g)
+    n.noise += [(4, 3, 2 * Q * i), (2, 3, 2 * Q * i / h_fe)]
+    n.resistor(3, 0, r_e, kelvin)
+    n.resistor(4, 0, 1.0)
+    return n.density(1.0, 4) / (abs(n.transfer(1.0, 4, 0, 1)) / 1e-6)
+
+
+def second_stage():
+    rows = []
+    for celsius, i, h_fe, r_e, i_f, r_b in ((45, 10e-3, 100, 22, 1.8e-3, 510), (25, 5e-3, 200, 47, 1e-3, 1e3), (60, 15e-3, 150, 10, 4e-3, 330)):
+        t = celsius + 273.15
+        rows.append((celsius, i, h_fe, r_e, i_f, r_b, voltage_behind(t, i, h_fe, r_e, (i_f, r_b)), voltage_behind(t, i, h_fe, r_e, None)))
+    write("second-stage-voltage.csv", ["celsius", "I", "h_FE", "R_E", "I_f", "R_B", "behind", "alone"], rows,
+          "Noise voltage of a transistor with a resistor in its emitter, with and without a follower before it: every source by itself through the solved circuit, its base taking current", SCRIPT)
+
+    rows = []
+    for celsius, i, h_fe, r_m in ((45, 2e-3, 1e4, 470), (25, 2e-3, 1e4, 0), (60, 0.5e-3, 1e4, 100)):
+        v_t = thermal_voltage(celsius + 273.15)
+        n = Network(4)  # input and bases 1, emitters 2 and 3, output 4 into a short
+        for emitter, collector in ((2, 1), (3, 4)):
+            n.transconductance(collector, emitter, 1, emitter, i / v_t)
+            n.resistor(1, emitter, h_fe * v_t / i)
+            n.resistor(emitter, 0, max(r_m, 1e-6))
+            n.noise.append((1, emitter, 2 * Q * i / h_fe))
+        n.resistor(4, 0, 1.0)
+        rows.append((i, h_fe, r_m, v_t / i, n.density(1.0, 4)))
+    write("mirror-bases.csv", ["I", "h_FE", "R_m", "r_m", "i"], rows, "Noise current of a mirror's bases at its output: every source by itself through the solved circuit", SCRIPT)
+
+    rows = []
+    for f, i, e_2, c, r_e, r_deg in ((1e6, 3e-12, 750e-12, 400e-12, 13.7, 47), (1e3, 2e-12, 1e-9, 500e-12, 12.8, 100), (20e6, 3e-12, 0.8e-9, 300e-12, 9.1, 39)):
+        # Of the pair only its slope; behind it a capacitor around a stage of such gain that its input stands still: that of the noise voltage, in series with it as that of a small quiet resistor.
+        n = Network(4)  # base 1, the pair's output 2, behind the noise voltage 3, the output 4
+        n.resistor(1, 0, 1e-6)
+        n.transconductance(2, 0, 1, 0, 1 / (r_e + r_deg))
+        n.resistor(2, 3, 1e-3)
+        n.resistor(3, 0, 1e12)
+        n.capacitor(2, 4, c)
+        n.resistor(4, 0, 1.0)
+        n.transconductance(4, 0, 3, 0, 1e9)
+        n.noise += [(2, 0, i**2), (2, 3, (e_2 / 1e-3) ** 2)]
+        rows.append((f, i, e_2, c, r_e, r_deg, n.density(f, 4) / (abs(n.transfer(f, 4, 0, 1)) / 1e-6)))
+    write("second-stage-input.csv", ["f", "i", "e_2", "C", "r_e", "R_deg", "e"], rows,
+          "A current and a voltage of a second stage at the bases of the pair before it: the solved circuit, the compensation around a stage of high gain", SCRIPT)
+
 
 def rails():
     rows = []

@@ -13,9 +13,10 @@ public static partial class SecondStageNoise
 {
     private const string Source = "P. R. Gray, P. J. Hurst, S. H. Lewis & R. G. Meyer, Analysis and Design of Analog Integrated Circuits, ch. 11";
 
-    /// <summary>The noise voltage in series with the input of a transistor with a resistor in its emitter, behind a follower: √(4·k·T·(R_E + r_2/2 + r_f/2 + r_f²/R_B) + 2·q·(I/h_FE)·(r_f + R_E)²).</summary>
+    /// <summary>The noise voltage in series with the input of a transistor with a resistor in its emitter, behind a follower: √(4·k·T·(g²·(R_E + b²·r_2/2) + r_f/2 + r_f²/R_B) + 2·q·(I/h_FE)·(r_f + g·R_E)²).</summary>
     /// <remarks>Thermal noise of the emitter resistor, collector shot noise of both transistors, the base current of the second through the follower's emitter resistance r_f = V_T/I_f, and the follower's resistor
-    /// across that. Base-spreading resistances, which cards seldom tell, are left out.</remarks>
+    /// across that, whose gain is 1/g = R_B/(R_B + r_f). What the base takes of a signal, b = 1 + (r_f + R_E)/(h_FE·r_2), the collector's noise does not lose. Base-spreading resistances, which cards seldom
+    /// tell, are left out.</remarks>
     /// <param name="T">Junction temperature; above 0 K.</param>
     /// <param name="I">Standing current of the stage; greater than 0 A.</param>
     /// <param name="h_FE">Its current gain; greater than 0.</param>
@@ -24,7 +25,7 @@ public static partial class SecondStageNoise
     /// <param name="R_B">From the follower's emitter to the rail; greater than 0 Ω.</param>
     /// <returns>The density in series with the follower's base, rms, in V/√Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    /// <example><code>SecondStageNoise.Voltage(45.degC, 10.mA, 100, 22.Ohm, 1.8.mA, 510.Ohm)   // 772.6 pV/√Hz</code></example>
+    /// <example><code>SecondStageNoise.Voltage(45.degC, 10.mA, 100, 22.Ohm, 1.8.mA, 510.Ohm)   // 793.9 pV/√Hz</code></example>
     [Formula(Source + ": shot and thermal noise of common emitter and follower", Symbol = "e_2")]
     [RecordName("second-stage-noise.voltage")]
     public static VoltageNoiseDensity Voltage(Temperature T, ElectricCurrent I, double h_FE, ElectricResistance R_E, ElectricCurrent I_f, ElectricResistance R_B)
@@ -37,12 +38,14 @@ public static partial class SecondStageNoise
         var V_T = Devices.Junction.ThermalVoltage(T);
         var r_2 = V_T / I;
         var r_f = V_T / I_f;
-        var e_th = ThermalNoise.VoltageDensity(R_E + r_2 / 2 + r_f / 2 + r_f * (r_f / R_B), T);
-        var e_B = ShotNoise.CurrentDensity(I / h_FE) * (r_f + R_E);
+        var g = 1 + r_f / R_B;
+        var b = 1 + (r_f + R_E) / (h_FE * r_2);
+        var e_th = ThermalNoise.VoltageDensity(g * g * (R_E + b * b * r_2 / 2) + r_f / 2 + r_f * (r_f / R_B), T);
+        var e_B = ShotNoise.CurrentDensity(I / h_FE) * (r_f + g * R_E);
         return Sqrt(e_th * e_th + e_B * e_B);
     }
 
-    /// <summary>The same without a follower: √(4·k·T·(R_E + r_2/2) + 2·q·(I/h_FE)·R_E²).</summary>
+    /// <summary>The same without a follower: √(4·k·T·(R_E + b²·r_2/2) + 2·q·(I/h_FE)·R_E²), with b = 1 + R_E/(h_FE·r_2).</summary>
     /// <param name="T">Junction temperature; above 0 K.</param>
     /// <param name="I">Standing current of the stage; greater than 0 A.</param>
     /// <param name="h_FE">Its current gain; greater than 0.</param>
@@ -57,7 +60,8 @@ public static partial class SecondStageNoise
         Guard.Positive(h_FE);
         Guard.NotNegative(R_E);
         var r_2 = Devices.Junction.ThermalVoltage(T) / I;
-        var e_th = ThermalNoise.VoltageDensity(R_E + r_2 / 2, T);
+        var b = 1 + R_E / (h_FE * r_2);
+        var e_th = ThermalNoise.VoltageDensity(R_E + b * b * r_2 / 2, T);
         var e_B = ShotNoise.CurrentDensity(I / h_FE) * R_E;
         return Sqrt(e_th * e_th + e_B * e_B);
     }

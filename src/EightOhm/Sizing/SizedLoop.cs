@@ -98,6 +98,10 @@ internal sealed class SizedLoop
         return roomy.Meets == Promises.All ? roomy : OfPromises(use, LeastRoom, LeastNoiseRoom);
     }
 
+    /// <summary>Whether some degeneration leaves no more than is allowed of the distortion at its fastest crossover of enough margin: else no choice keeps all promises, and need not be looked for.</summary>
+    /// <param name="use">As for a choice.</param>
+    public bool MayKeep(Func<double, PairHarmonics, double> use) => Degenerations.Any(ohms => FastestSafe(ohms) is var hertz && use(hertz, PairAt(hertz, ohms)) <= LeastRoom);
+
     /// <summary>The slowest crossover that leaves what is allowed of the distortion, in Hz, at the usual degeneration.</summary>
     /// <param name="use">As for a choice.</param>
     public double SlowestFor(Func<double, PairHarmonics, double> use) => SlowestFor(use, DistortionUse, UsualDegeneration);

@@ -111,7 +111,7 @@ internal sealed partial class SizingWork
             enough = (pairs, outputs.Idling);
         var bears = IsFirst || (outputsAreEnough && outputs.IsCoolEnough);
         // Noise sets a bound to the loop as well, and another degeneration may keep what the usual one does not.
-        distortionFits = bears && loop.Choose(use).Meets == SizedLoop.Promises.All;
+        distortionFits = bears && loop.MayKeep(use) && loop.Choose(use).Meets == SizedLoop.Promises.All;
         if (distortionFits)
             return false;
         // A resistor that is larger than what made it no better is not tried.

@@ -9,7 +9,7 @@ namespace EightOhm.Browser.Tests.Live;
 [Collection(LiveHosts.Name)]
 public sealed class NewcomerTests(ChromiumFixture chromium) : IDisposable
 {
-    private const string Power = "rated power, each channel", Slew = "what tail current and compensation capacitor are chosen for";
+    private const string Power = "rated power, each channel", Feedback = "feedback, several in parallel that share the heat";
 
     private readonly DirectoryInfo root = Directory.CreateTempSubdirectory("eightohm-newcomer-");
 
@@ -33,17 +33,17 @@ public sealed class NewcomerTests(ChromiumFixture chromium) : IDisposable
             await page.Trust();
 
             await page.Type(Power, "130");
-            var broken = page.NotMet.Filter(new() { HasText = "over tail and capacitor" });
+            var broken = page.NotMet.Filter(new() { HasText = "source up to 50 Ω" });
             await broken.WaitForAsync();
-            Assert.Contains("short by 0.1012 V/µs", Plain(await broken.InnerTextAsync()), StringComparison.Ordinal);
+            Assert.Contains("over by 166.5 mV", Plain(await broken.InnerTextAsync()), StringComparison.Ordinal);
             Assert.Contains("130 W", await page.Tried.First.InnerTextAsync(), StringComparison.Ordinal);
 
             // Its link leads to where it is decided; what that chapter needs is calculated first.
             await broken.GetByRole(AriaRole.Link).ClickAsync();
-            await page.Page.Locator("#_chapter h1", new() { HasText = "Compensation" }).WaitForAsync();
-            await page.Type(Slew, "45");
+            await page.Page.Locator("#_chapter h1", new() { HasText = "Input stage" }).WaitForAsync();
+            await page.Type(Feedback, "642");
             await page.Page.EvaluateAsync("() => document.querySelectorAll('.folded details').forEach(list => list.open = true)");
-            await page.Page.Locator(".requirements > li.met", new() { HasText = "over tail and capacitor" }).WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 240_000 });
+            await page.Page.Locator(".requirements > li.met", new() { HasText = "source up to 50 Ω" }).WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 240_000 });
             Assert.Equal(0, await broken.CountAsync());
 
             // Nothing of it is on the disk before it is kept and saved.
@@ -58,7 +58,7 @@ public sealed class NewcomerTests(ChromiumFixture chromium) : IDisposable
 
         var kept = DesignRecord.Load(record);
         Assert.Equal("130 W", kept.EntryOf("P").Reads);
-        Assert.Equal("45 V/µs", kept.EntryOf("SR").Reads);
+        Assert.Equal("642 Ω", kept.EntryOf("R_f").Reads);
 
         await using (var again = await OpenedFolder.Start(folder, home))
         {
@@ -67,7 +67,7 @@ public sealed class NewcomerTests(ChromiumFixture chromium) : IDisposable
             Assert.Equal(0, await page.Page.Locator(".notice").CountAsync());
             Assert.Equal(0, await page.Tried.CountAsync());
             Assert.Equal("130 W", await LivePage.Field(await page.Row(Power)).InputValueAsync());
-            Assert.Equal("45 V/µs", await LivePage.Field(await page.Row(Slew)).InputValueAsync());
+            Assert.Equal("642 Ω", await LivePage.Field(await page.Row(Feedback)).InputValueAsync());
             Expect.Nothing(page.Complaints);
         }
     }

@@ -48,4 +48,27 @@ public class FrontEndNoiseChecks
         r => MirrorNoise.ResistorFor(Density(r["e"]), Celsius(r["celsius"]), Ohms(r["r_bm"]), Ohms(r["r_e"]), Ohms(r["r_e"]), Ohms(r["R_deg"])),
         "R_m",
         10 * Solved); // what the circuit's small resistors do to the density, a resistor for a density does twice
+
+    [Fact]
+    public void A_second_stage_s_voltage_with_and_without_a_follower()
+    {
+        var reference = Reference.Read("second-stage-voltage.csv");
+        // What a base takes of a signal is counted once, not of what it takes itself.
+        Check.Computed(reference, r => SecondStageNoise.Voltage(Celsius(r["celsius"]), Amperes(r["I"]), r["h_FE"], Ohms(r["R_E"]), Amperes(r["I_f"]), Ohms(r["R_B"])), "behind", 1e-3);
+        Check.Computed(reference, r => SecondStageNoise.Alone(Celsius(r["celsius"]), Amperes(r["I"]), r["h_FE"], Ohms(r["R_E"])), "alone", Solved);
+    }
+
+    [Fact]
+    public void A_mirror_s_bases() => Check.Computed(
+        Reference.Read("mirror-bases.csv"),
+        r => SecondStageNoise.OfMirrorBases(Amperes(r["I"]), r["h_FE"], Ohms(r["R_m"]), Ohms(r["r_m"])),
+        "i",
+        1e-3); // the circuit's gains are ten thousand, the formula's without end
+
+    [Fact]
+    public void A_second_stage_at_the_bases_of_its_pair() => Check.Computed(
+        Reference.Read("second-stage-input.csv"),
+        r => SecondStageNoise.AtInput(Cycles(r["f"]), CurrentNoiseDensity.FromSi(r["i"]), Density(r["e_2"]), Farads(r["C"]), Ohms(r["r_e"]), Ohms(r["R_deg"])),
+        "e",
+        Solved);
 }

@@ -14,9 +14,11 @@ public class SecondStageNoiseTests
     {
         // 10 mA with 22 Ω, 100 in its base; a follower of 1.8 mA with 510 Ω.
         double r_2 = ThermalVolts / 10e-3, r_f = ThermalVolts / 1.8e-3;
-        double[] squares = [FourKT * 22, TwoQ * 10e-3 * r_2 * r_2, TwoQ * 1.8e-3 * r_f * r_f, FourKT / 510 * r_f * r_f, TwoQ * 10e-3 / 100 * (r_f + 22) * (r_f + 22)];
+        // What comes behind the follower's loss is larger by it at the input, and the collector's noise by what the base takes of a signal.
+        double g = 1 + (r_f / 510), b = 1 + ((r_f + 22) / (100 * r_2)), own = 1 + (22 / (100 * r_2));
+        double[] squares = [FourKT * 22 * g * g, TwoQ * 10e-3 * r_2 * r_2 * b * b * g * g, TwoQ * 1.8e-3 * r_f * r_f, FourKT / 510 * r_f * r_f, TwoQ * 10e-3 / 100 * (r_f + (g * 22)) * (r_f + (g * 22))];
         Assert.Equal(Math.Sqrt(squares.Sum()), SecondStageNoise.Voltage(45.degC, 10.mA, 100, 22.Ohm, 1.8.mA, 510.Ohm).Si, 1e-14);
-        double[] alone = [squares[0], squares[1], TwoQ * 10e-3 / 100 * 22 * 22];
+        double[] alone = [FourKT * 22, TwoQ * 10e-3 * r_2 * r_2 * own * own, TwoQ * 10e-3 / 100 * 22 * 22];
         Assert.Equal(Math.Sqrt(alone.Sum()), SecondStageNoise.Alone(45.degC, 10.mA, 100, 22.Ohm).Si, 1e-14);
     }
 

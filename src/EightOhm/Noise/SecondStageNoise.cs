@@ -25,7 +25,7 @@ public static partial class SecondStageNoise
     /// <param name="R_B">From the follower's emitter to the rail; greater than 0 Ω.</param>
     /// <returns>The density in series with the follower's base, rms, in V/√Hz.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    /// <example><code>SecondStageNoise.Voltage(45.degC, 10.mA, 100, 22.Ohm, 1.8.mA, 510.Ohm)   // 793.9 pV/√Hz</code></example>
+    /// <example><code>SecondStageNoise.Voltage(45.degC, 10.mA, 100, 22.Ohm, 1.8.mA, 510.Ohm)   // 794.2 pV/√Hz</code></example>
     [Formula(Source + ": shot and thermal noise of common emitter and follower", Symbol = "e_2")]
     [RecordName("second-stage-noise.voltage")]
     public static VoltageNoiseDensity Voltage(Temperature T, ElectricCurrent I, double h_FE, ElectricResistance R_E, ElectricCurrent I_f, ElectricResistance R_B)

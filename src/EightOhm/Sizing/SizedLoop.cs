@@ -38,7 +38,7 @@ internal sealed class SizedLoop
 
     // Above what is asked: a degree of each margin and, where it can be had, a tenth of a decibel and more, for what is left out here.
     private const double MarginRoom = 1, DistanceRoom = 0.01, NoiseRoom = 0.15, LeastNoiseRoom = 0.03;
-    private const double Slowest = 50e3, Fastest = 5e6;
+    private const double Slowest = 50e3, Fastest = 5e6, Closely = 5e3;
 
     private readonly Transistor input, mirror, second;
     private readonly ElectricResistance upper, lower, source, bias;
@@ -193,7 +193,7 @@ internal sealed class SizedLoop
     private static readonly Ratio Unlike = 5.percent, EmitterTolerance = 1.percent;
     private const double SlewingShare = 0.95;
 
-    private double FastestSafe(double ohms) => fastest.TryGetValue(ohms, out var known) ? known : fastest[ohms] = Halving.Narrowed(f => IsSafe(f, ohms), Slowest, Fastest, 14).Low;
+    private double FastestSafe(double ohms) => fastest.TryGetValue(ohms, out var known) ? known : fastest[ohms] = Halving.Narrowed(f => IsSafe(f, ohms), Slowest, Fastest, 14, Closely).Low;
 
     private double FastestQuiet(double ohms, double safe, double room) => IsQuiet(safe, ohms, room) ? safe : Halving.Narrowed(f => IsQuiet(f, ohms, room), Slowest, safe, 8).Low;
 

@@ -51,7 +51,7 @@ public sealed class NewcomerTests(ChromiumFixture chromium) : IDisposable
             await page.Press("keep");
             await page.Tried.Filter(new() { HasText = "kept" }).First.WaitForAsync();
             await page.Press("Save");
-            await page.Page.Locator("#_saved", new() { HasText = "all saved" }).WaitForAsync();
+            await page.Page.Locator("#_saved", new() { HasText = "all saved" }).WaitForAsync(new() { Timeout = 240_000 });
             Expect.Nothing(page.Complaints);
             Assert.Equal(0, await opened.End());
         }

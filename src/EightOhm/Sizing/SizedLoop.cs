@@ -16,11 +16,10 @@ internal sealed class SizedLoop
 {
     // As the design has them: second stage with its follower and cascode, what stands at its input, bias resistor, mirror.
     private const double SecondAmperes = 11e-3, SecondOhms = 22, FollowerOhms = 510, FollowerGain = 100, PairFarads = 10e-12, OutputOhms = 200e3;
-    internal static readonly ElectricCurrent SecondStageCurrent = SecondAmperes.A;
 
     /// <summary>What second stage and its current source stand at: half as much again as the pair and the slope at its output ask, and no less than what its gain was reckoned with.</summary>
     internal static ElectricCurrent SecondStageFor(ElectricCurrent tail, ElectricPotentialChangeRate slew, ElectricCapacitance stray) =>
-        UnitMath.Max(SecondStageCurrent, PreferredValues.Up(StageRoom * StageCurrent.Needed(slew, tail / slew, stray, FollowersBase).Amperes, 3).A);
+        UnitMath.Max(SecondAmperes.A, PreferredValues.Up(StageRoom * StageCurrent.Needed(slew, tail / slew, stray, FollowersBase).Amperes, 3).A);
 
     private static readonly ElectricCurrent FollowersBase = 0.1.mA;
     private const double StageRoom = 1.5;
@@ -287,5 +286,6 @@ internal sealed class SizedLoop
         return (gain, StageGain.FollowerCurrent(SecondAmperes.A, gain, atBase, FollowerOhms.Ohm));
     }
 
-    private static double GainOf(Transistor t, ElectricCurrent at) => t.GainAt(UnitMath.Max(t.GainTable[0].Current, UnitMath.Min(t.GainTable[^1].Current, at)));
+    /// <summary>Current gain of a card; beyond its table that of the table's end.</summary>
+    internal static double GainOf(Transistor t, ElectricCurrent at) => t.GainAt(UnitMath.Max(t.GainTable[0].Current, UnitMath.Min(t.GainTable[^1].Current, at)));
 }

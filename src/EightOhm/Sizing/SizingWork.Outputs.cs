@@ -181,7 +181,18 @@ internal sealed partial class SizingWork
         return (chosen, isEnough, isEnough && chosen != tried.First(d => d.Short.Count == 0));
     }
 
-    private SizedPreDrivers PreDrivers => SizedPreDrivers.Of(set, supply!.NoLoad, targets, basis);
+    // Asked for at each look at a budget or a stage; the rail alone moves them.
+    private SizedPreDrivers PreDrivers
+    {
+        get
+        {
+            if (preDrivers is not { } known || known.Rail != supply!.NoLoad.Volts)
+                preDrivers = known = (supply!.NoLoad.Volts, SizedPreDrivers.Of(set, supply.NoLoad, targets, basis));
+            return known.Of;
+        }
+    }
+
+    private (double Rail, SizedPreDrivers Of)? preDrivers;
 
     // Drivers warm with the programme and nothing follows them: the smallest sink whose idle current behind a passage leaves the loop enough margin, and where none does, larger drivers, whose
     // junctions are nearer to their cases.

@@ -148,13 +148,12 @@ internal sealed partial class SizingWork
     {
         var complement = Complement(drivers);
         // Beyond its table a card says nothing; such a current is said to be too much elsewhere.
-        static double Gain(Transistor t, ElectricCurrent at) => t.GainAt(UnitMath.Min(UnitMath.Max(at, t.GainTable[0].Current), t.GainTable[^1].Current));
         var each = UnitMath.Min(r.PeakCurrent / pairs, npn.GainTable[^1].Current);
         ElectricPotential Output(Transistor t) => t.BaseEmitterVoltageAt(each, basis.Idle) + (each * t.InternalEmitterResistance);
-        ElectricCurrent Driven(Transistor output) => SwingLosses.DriverCurrent((DriverVolts / driverResistor.Ohms).A, pairs * each, Gain(output, each));
+        ElectricCurrent Driven(Transistor output) => SwingLosses.DriverCurrent((DriverVolts / driverResistor.Ohms).A, pairs * each, SizedLoop.GainOf(output, each));
         ElectricPotential Driver(Transistor output, Transistor driver) => driver.BaseEmitterVoltageAt(Driven(output), basis.Idle);
         ElectricPotential PreDriver(Transistor output, Transistor driver) =>
-            SmallJunction.BaseEmitterVoltageAt(SwingLosses.DriverCurrent(SizedPreDrivers.Standing, Driven(output), Gain(driver, Driven(output))), basis.Idle);
+            SmallJunction.BaseEmitterVoltageAt(SwingLosses.DriverCurrent(SizedPreDrivers.Standing, Driven(output), SizedLoop.GainOf(driver, Driven(output))), basis.Idle);
         return SwingBudget.For(r.PeakVoltage, r.PeakCurrent)
             .LessEmitterResistors(emitterResistor, pairs)
             .Less("output junction", Output(npn), Output(pnp), "at the peak")

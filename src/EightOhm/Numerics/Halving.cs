@@ -26,10 +26,11 @@ internal static class Halving
     /// <param name="holds">What is asked.</param>
     /// <param name="low">A place where it holds; greater than 0.</param>
     /// <param name="high">A higher one where it does not.</param>
-    public static (double Low, double High) NarrowedByRatio(Func<double, bool> holds, double low, double high)
+    /// <param name="nearness">By what part of themselves both may differ at the end; to the last digit if not given.</param>
+    public static (double Low, double High) NarrowedByRatio(Func<double, bool> holds, double low, double high, double nearness = 1e-15)
     {
         // Each step halves the logarithm of the ratio: the greatest that there is, 2^2098, is a digit's worth after 63.
-        for (var i = 0; i < 200 && high / low > 1 + 1e-15; i++)
+        for (var i = 0; i < 200 && high / low > 1 + nearness; i++)
         {
             var middle = Math.Sqrt(low) * Math.Sqrt(high);
             if (middle <= low || middle >= high)

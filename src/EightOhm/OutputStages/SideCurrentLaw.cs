@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using MathNet.Numerics.Integration;
 
 namespace EightOhm.OutputStages;
@@ -9,6 +12,7 @@ namespace EightOhm.OutputStages;
 internal readonly record struct SideCurrentLaw(double Idle, double Resistance, double Thermal)
 {
     private const int Nodes = 12;
+    private const int MostSteps = 200;
     private const int MostEdges = 512;
 
     // An idle current this far below the load's is class B to the last digits.
@@ -17,9 +21,7 @@ internal readonly record struct SideCurrentLaw(double Idle, double Resistance, d
     // Beyond nine sigma a Gaussian has 2e-19 of its time.
     private const int Sigmas = 9;
 
-    private static readonly GaussLegendreRule Rule = new(0, 1, Nodes);
-    private static readonly GaussLegendreRule Coarse = new(0, 1, Nodes / 2);
-    private static readonly double[] At = Rule.Abscissas, Weights = Rule.Weights, CoarseAt = Coarse.Abscissas, CoarseWeights = Coarse.Weights;
+    private static readonly Panel Fine = new(Nodes), Coarse = new(Nodes / 2);
 
     /// <summary>The current of the side that lets go.</summary>
     /// <param name="load">The load's current, 0 or more.</param>
@@ -29,23 +31,27 @@ internal readonly record struct SideCurrentLaw(double Idle, double Resistance, d
     public double Off(double load, out int steps)
     {
         steps = 0;
-        if (Idle == 0)
-            return 0;
-        var (y, drop) = (load / Idle, Resistance * Idle / Thermal);
-        var w = Math.Log(2 / (y + Math.Sqrt((y * y) + 4)));
-        while (steps < 200)
+        return Idle == 0 ? 0 : Off(new Vector<double>(load), out steps)[0];
+    }
+
+    // For an idle current above 0. Compiled for speed at the first call: in a notebook the first call is the one that is waited for.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private Vector<double> Off(Vector<double> load, out int steps)
+    {
+        Vector<double> y = load / new Vector<double>(Idle), drop = new(Resistance * Idle / Thermal), one = Vector<double>.One, two = new(2), near = new(1e-9);
+        var w = Vector.Log(two / (y + Vector.SquareRoot((y * y) + new Vector<double>(4))));
+        for (steps = 1; steps <= MostSteps; steps++)
         {
-            steps++;
-            var e = Math.Exp(w);
-            var balance = w + Math.Log(e + y) + (drop * ((2 * e) + y - 2));
-            var step = balance / (1 + (e / (e + y)) + (2 * drop * e));
+            var e = Vector.Exp(w);
+            var balance = w + Vector.Log(e + y) + (drop * ((two * e) + y - two));
+            var step = balance / (one + (e / (e + y)) + (two * drop * e));
             w -= step;
             // Its square is below the last bit.
-            if (Math.Abs(step) <= 1e-9 * Math.Max(1, Math.Abs(w)))
-                return Idle * Math.Exp(w);
+            if (Vector.LessThanOrEqualAll(Vector.Abs(step), near * Vector.Max(one, Vector.Abs(w))))
+                return new Vector<double>(Idle) * Vector.Exp(w);
         }
 
-        throw new InvalidOperationException(FormattableString.Invariant($"The current of the side that lets go was not found: load {load:G4} A, idle {Idle:G4} A, emitter resistance {Resistance:G4} Ω, thermal voltage {Thermal:G4} V, at ln(i/I_Q) = {w:G6}."));
+        throw new InvalidOperationException(FormattableString.Invariant($"The current of the side that lets go was not found: load {load[0]:G4} A, idle {Idle:G4} A, emitter resistance {Resistance:G4} Ω, thermal voltage {Thermal:G4} V, at ln(i/I_Q) = {w[0]:G6}."));
     }
 
     /// <summary>Means over a sine of a peak current: of the sum of both sides' currents, and of the sum of their squares.</summary>
@@ -53,22 +59,15 @@ internal readonly record struct SideCurrentLaw(double Idle, double Resistance, d
     /// <param name="coarse">To six digits or so, which is enough to search a level by; otherwise to eleven or more.</param>
     public (double Sum, double Squares) OverSine(double peak, bool coarse = false)
     {
-        var (at, weights) = coarse ? (CoarseAt, CoarseWeights) : (At, Weights);
         if (peak == 0)
             return (2 * Idle, 2 * Idle * Idle);
         if (Idle <= Nothing * peak)
             return (2 * peak / Math.PI, peak * peak / 2);
         Span<double> edges = stackalloc double[MostEdges];
         var count = Edges(edges, peak, 0);
-        var (sum, squares) = (0.0, 0.0);
-        for (var k = 1; k < count; k++)
-        {
-            var from = Math.Asin(edges[k - 1] / peak);
-            var width = Math.Asin(edges[k] / peak) - from;
-            for (var j = 0; j < at.Length; j++)
-                Add(peak * Math.Sin(from + (width * at[j])), width * weights[j], ref sum, ref squares);
-        }
-
+        for (var k = 0; k < count; k++)
+            edges[k] = Math.Asin(edges[k] / peak);
+        var (sum, squares) = Over(edges[..count], coarse ? Coarse : Fine, new(peak, Sine: true));
         return (sum * 2 / Math.PI, squares * 2 / Math.PI);
     }
 
@@ -81,28 +80,65 @@ internal readonly record struct SideCurrentLaw(double Idle, double Resistance, d
             return (rms * Math.Sqrt(2 / Math.PI), rms * rms);
         Span<double> edges = stackalloc double[MostEdges];
         var count = Edges(edges, Sigmas * rms, rms);
-        var (sum, squares) = (0.0, 0.0);
-        for (var k = 1; k < count; k++)
-        {
-            var width = edges[k] - edges[k - 1];
-            for (var j = 0; j < Nodes; j++)
-            {
-                var current = edges[k - 1] + (width * At[j]);
-                var u = current / rms;
-                Add(current, width * Weights[j] * Math.Exp(-u * u / 2), ref sum, ref squares);
-            }
-        }
-
+        var (sum, squares) = Over(edges[..count], Fine, new(rms, Sine: false));
         var density = Math.Sqrt(2 / Math.PI) / rms;
         return (sum * density, squares * density);
     }
 
-    private void Add(double current, double weight, ref double sum, ref double squares)
+    // Of both sides' currents, and of their squares.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private (double Sum, double Squares) Over(ReadOnlySpan<double> edges, Panel panel, Programme programme)
     {
-        var off = Off(current, out _);
-        var on = off + current;
-        sum += weight * (on + off);
-        squares += weight * ((on * on) + (off * off));
+        Vector<double> sum = default, squares = default;
+        for (var k = 1; k < edges.Length; k++)
+        {
+            Vector<double> from = new(edges[k - 1]), width = new(edges[k] - edges[k - 1]);
+            for (var j = 0; j < panel.Length; j++)
+            {
+                var (current, density) = programme.At(from + (width * panel.At[j]));
+                var weight = width * panel.Weights[j] * density;
+                var off = Off(current, out _);
+                var on = off + current;
+                sum += weight * (on + off);
+                squares += weight * ((on * on) + (off * off));
+            }
+        }
+
+        return (Vector.Sum(sum), Vector.Sum(squares));
+    }
+
+    // The load's current at an angle of a sine, or itself with its density in a Gaussian.
+    private readonly record struct Programme(double Size, bool Sine)
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public (Vector<double> Current, Vector<double> Density) At(Vector<double> x)
+        {
+            if (Sine)
+                return (new Vector<double>(Size) * Vector.Sin(x), Vector<double>.One);
+            var u = x / new Vector<double>(Size);
+            return (x, Vector.Exp(u * u * new Vector<double>(-0.5)));
+        }
+    }
+
+    // Gauss-Legendre on the unit interval in whole vectors; what is beyond the last node has no weight.
+    private sealed class Panel
+    {
+        private readonly double[] at, weights;
+
+        public Panel(int nodes)
+        {
+            var rule = new GaussLegendreRule(0, 1, nodes);
+            (at, weights) = (new double[FollowerSolver.Padded(nodes)], new double[FollowerSolver.Padded(nodes)]);
+            Array.Fill(at, rule.Abscissas[^1]);
+            rule.Abscissas.CopyTo(at, 0);
+            rule.Weights.CopyTo(weights, 0);
+        }
+
+        public int Length => at.Length / Vector<double>.Count;
+
+        public ReadOnlySpan<Vector<double>> At => MemoryMarshal.Cast<double, Vector<double>>(at.AsSpan());
+
+        public ReadOnlySpan<Vector<double>> Weights => MemoryMarshal.Cast<double, Vector<double>>(weights.AsSpan());
     }
 
     // The sides change over about twice the idle current, within the narrower of the idle current and V_T/R: panels grow threefold from there,

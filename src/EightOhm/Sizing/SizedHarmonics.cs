@@ -14,6 +14,9 @@ internal sealed class SizedHarmonics(EmitterFollowerStage stage, ElectricCurrent
 
     // Of the idle current as set: between two of them a harmonic hardly bends.
     private const double Step = 0.02;
+
+    // Of one period: the low harmonics of a crossover are in as many to far below a thousandth of them.
+    private const int Samples = 512;
     private readonly Dictionary<int, double[]> known = [];
 
     /// <summary>The second and all higher ones, as fractions, at the ends of a range of the idle current, as multiples of what was set, and at the steps between: the worst may lie anywhere.</summary>
@@ -37,7 +40,7 @@ internal sealed class SizedHarmonics(EmitterFollowerStage stage, ElectricCurrent
     {
         if (!known.TryGetValue(i, out var made))
         {
-            var harmonics = stage.BiasedAt(i * Step * idle).Harmonics(peak, highest: 2 * Highest);
+            var harmonics = stage.BiasedAt(i * Step * idle).Harmonics(peak, highest: Highest, Samples);
             known[i] = made = [.. Enumerable.Range(2, Highest - 1).Select(k => harmonics.Harmonic(k).DecimalFractions)];
         }
 

@@ -37,7 +37,8 @@ internal sealed class SizedLoop
 
     // Above what is asked: a degree of each margin and, where it can be had, a tenth of a decibel and more, for what is left out here.
     private const double MarginRoom = 1, DistanceRoom = 0.01, NoiseRoom = 0.15, LeastNoiseRoom = 0.03;
-    private const double Slowest = 50e3, Fastest = 5e6, Closely = 5e3;
+    // Hz, Hz, Hz, and a part of what is found.
+    private const double Slowest = 50e3, Fastest = 5e6, Closely = 5e3, Nearly = 1e-6;
 
     private readonly Transistor input, mirror, second;
     private readonly ElectricResistance upper, lower, source, bias;
@@ -110,7 +111,7 @@ internal sealed class SizedLoop
     {
         double Use(double f) => use(f, PairAt(f, ohms));
         var (low, high) = (targets.Highest.Hertz, 1e4 * targets.Highest.Hertz);
-        return Use(low) <= most ? 0 : Halving.NarrowedByRatio(f => Use(f) > most, low, high).High;
+        return Use(low) <= most ? 0 : Halving.NarrowedByRatio(f => Use(f) > most, low, high, Nearly).High;
     }
 
     private Choice OfPromises(Func<double, PairHarmonics, double> use, double most, double noiseRoom)

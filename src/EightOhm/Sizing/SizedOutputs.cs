@@ -24,10 +24,16 @@ internal sealed class SizedOutputs
     private readonly SizingBasis basis;
     private readonly RailLine rails;
     private readonly StageDissipation stage;
+    private readonly OutputRating[] ratings;
+    private readonly Lazy<bool> areEnough;
+    private readonly Lazy<IReadOnlyList<string>> shortages;
+    private bool hasRail = true;
 
-    private SizedOutputs(Transistor npn, Transistor pnp, int pairs, int steps, AmplifierTargets targets, SizingBasis basis, RailLine rails)
+    private SizedOutputs(Transistor npn, Transistor pnp, int pairs, int steps, AmplifierTargets targets, SizingBasis basis, RailLine rails, OutputRating[] ratings)
     {
-        (Npn, Pnp, Pairs, this.targets, this.basis, this.rails) = (npn, pnp, pairs, targets, basis, rails);
+        (Npn, Pnp, Pairs, this.targets, this.basis, this.rails, this.ratings) = (npn, pnp, pairs, targets, basis, rails, ratings);
+        areEnough = new(() => !Shortages().Any());
+        shortages = new(() => AreEnough ? [] : [.. Shortages()]);
         var rest = rails.AtMains(targets.MainsTolerance).At(basis.Besides);
         double[] stable = [.. Resistors.SkipWhile(r => Runaway.GreatestGain(rest, npn.JunctionToCase + basis.Insulator, npn.BaseEmitterDrift, r.Ohm, npn.InternalEmitterResistance) > LoopGain).DefaultIfEmpty(Resistors[^1])];
         stable = stable[Math.Min(steps, stable.Length - 1)..];
@@ -97,7 +103,10 @@ internal sealed class SizedOutputs
     public bool IsBoundByHeat { get; }
 
     /// <summary>What is too much for so many pairs; none when they are enough.</summary>
-    public IReadOnlyList<string> Short { get; private set; } = [];
+    public IReadOnlyList<string> Short => shortages.Value;
+
+    /// <summary>Whether they are enough, looked at no further than the first that is too much.</summary>
+    public bool AreEnough => areEnough.Value;
 
     /// <summary>The stage at high mains.</summary>
     public StageDissipation AtHighMains => stage;
@@ -115,8 +124,8 @@ internal sealed class SizedOutputs
     /// <summary>Judges so many pairs, with an emitter resistor so many values larger than the bias needs.</summary>
     public static SizedOutputs Of(Transistor npn, Transistor pnp, int pairs, int steps, AmplifierTargets targets, SizingBasis basis, RailLine rails, OutputRating[] ratings)
     {
-        var made = new SizedOutputs(npn, pnp, pairs, steps, targets, basis, rails);
-        made.Judge(ratings);
+        var made = new SizedOutputs(npn, pnp, pairs, steps, targets, basis, rails, ratings);
+        made.Load();
         return made;
     }
 
@@ -131,10 +140,12 @@ internal sealed class SizedOutputs
         return PreferredValues.Down(Halving.Narrowed(i => card.GainAt(i.A) >= floor, low, high, 40).Low, 2).A;
     }
 
-    private void Judge(OutputRating[] ratings)
+    private Angle[] Phases => [0.deg, targets.Phase / 2, targets.Phase];
+
+    // What they dissipate.
+    private void Load()
     {
-        var missing = new List<string>();
-        Angle[] phases = [0.deg, targets.Phase / 2, targets.Phase];
+        var phases = Phases;
         var maxima = new Dictionary<(double, double), StagePowers>();
         StagePowers Maximum(OutputRating r, Angle phi) => maxima.TryGetValue((r.Load.Ohms, phi.Radians), out var known) ? known : maxima[(r.Load.Ohms, phi.Radians)] = stage.Maximum(r.Load, phi);
         try
@@ -149,21 +160,24 @@ internal sealed class SizedOutputs
             Worst = Highest(ratings, phases, (r, phi) => ClassB.Worst(stage.Rail, r.Load, phi));
             Music = Worst / 2;
             Crest = (double)Worst.Watts / Pairs * Npn.JunctionToCase.Si;
-            missing.Add("the supply has no rail at these currents");
+            hasRail = false;
         }
+    }
 
+    private IEnumerable<string> Shortages()
+    {
+        if (!hasRail)
+            yield return "the supply has no rail at these currents";
         if (ratings.Max(r => r.PeakCurrent.Amperes) / Pairs > GreatestEach.Amperes)
-            missing.Add("peak current at good gain");
+            yield return "peak current at good gain";
         foreach (var card in new[] { Npn, Pnp })
         {
             if (Worst / (2 * Pairs) > card.AllowedPower(basis.Case, basis.Junction))
-                missing.Add($"dissipation of the {card.Polarity.ToString().ToLowerInvariant()}");
+                yield return $"dissipation of the {card.Polarity.ToString().ToLowerInvariant()}";
             var area = new SafeArea(card).For(basis.Case, Event);
-            if (ratings.Any(r => phases.Any(phi => !Inside(area, r, phi))))
-                missing.Add($"safe area of the {card.Polarity.ToString().ToLowerInvariant()}");
+            if (ratings.Any(r => Phases.Any(phi => !Inside(area, r, phi))))
+                yield return $"safe area of the {card.Polarity.ToString().ToLowerInvariant()}";
         }
-
-        Short = missing;
     }
 
     // From rest: the reservoirs are full when the event begins. A limiter must fit between load and area.

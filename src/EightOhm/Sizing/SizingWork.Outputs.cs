@@ -25,7 +25,7 @@ internal sealed partial class SizingWork
         {
             Work.Checkpoint();
             var made = Fewest(n, p, rails);
-            if (made.Short.Count == 0 && basis.VoltageUse.DecimalFractions * Math.Min(n.MaxCollectorEmitterVoltage.Volts, p.MaxCollectorEmitterVoltage.Volts) >= Between.Volts && SinkFor(made) is { IsEnough: true })
+            if (made.AreEnough && basis.VoltageUse.DecimalFractions * Math.Min(n.MaxCollectorEmitterVoltage.Volts, p.MaxCollectorEmitterVoltage.Volts) >= Between.Volts && SinkFor(made) is { IsEnough: true })
                 found.Add(made);
             if (nearest is null || Nearer(made, nearest))
                 nearest = made;
@@ -45,20 +45,20 @@ internal sealed partial class SizingWork
     // As few pairs as the area, the heat, the current and a sink of the set allow.
     private SizedOutputs Fewest(Transistor n, Transistor p, RailLine rails)
     {
-        SizedOutputs? best = null;
         if (basis.Pairs is { } chosen)
             return Judged(n, p, chosen, rails);
         var current = Ratings.Max(r => r.PeakCurrent.Amperes) / SizedOutputs.Greatest(n, basis.GainLeft).Amperes;
+        var tried = new Stack<SizedOutputs>();
         for (var k = Math.Clamp((int)Math.Ceiling(current), leastPairs, basis.MostPairs); k <= basis.MostPairs; k++)
         {
             var made = Judged(n, p, k, rails);
-            if (best is null || made.Short.Count <= best.Short.Count)
-                best = made;
-            if (made.Short.Count == 0 && SinkFor(made) is { IsEnough: true })
+            if (made.AreEnough && SinkFor(made) is { IsEnough: true })
                 return made;
+            tried.Push(made);
         }
 
-        return best!;
+        // Of those that are short of as little, the most pairs.
+        return tried.MinBy(o => o.Short.Count)!;
     }
 
     // The rounds come back to the same outputs on the same supply.
@@ -135,7 +135,7 @@ internal sealed partial class SizingWork
     {
         if (outputs is not { } o)
             return;
-        var (chosen, isEnough, isCalmer) = ChooseDrivers(o);
+        var (chosen, _, _, _, isEnough, isCalmer) = ChooseDrivers(o);
         Choose("R_drv", driverResistor, "standing current of the drivers enough to clear the outputs' charge at the highest frequency");
         Take("driver npn", chosen.Npn, isCalmer
             ? "larger than it must be for what it bears at high mains: a junction that warms less with the programme moves the idle current less"
@@ -158,18 +158,35 @@ internal sealed partial class SizingWork
             Miss($"No transistor of the set is enough for a driver: {Lists.And(chosen.Short)}; {chosen.Npn.Name} comes nearest.");
     }
 
-    private (SizedDrivers Drivers, bool AreEnough, bool AreCalmer) ChooseDrivers(SizedOutputs o)
+    // Asked for with each number of pairs that is tried, and again with what came out of them.
+    private DriverChoice ChooseDrivers(SizedOutputs o)
+    {
+        var key = (o, (double)Least.Power.Watts);
+        if (!driversFor.TryGetValue(key, out var known))
+            driversFor[key] = known = DriversFor(o);
+        (driverResistor, drivers, driverToAir, passage) = (known.Resistor, known.Drivers.Npn, known.ToAir, known.Passage);
+        return known;
+    }
+
+    private readonly Dictionary<(SizedOutputs, double), DriverChoice> driversFor = [];
+
+    private sealed record DriverChoice(SizedDrivers Drivers, ElectricResistance Resistor, ThermalResistance ToAir, SizedPassage Passage, bool AreEnough, bool AreCalmer);
+
+    private DriverChoice DriversFor(SizedOutputs o)
     {
         var hardest = Ratings.MaxBy(r => r.PeakCurrent.Amperes)!;
         var standing = Standing(o, hardest.PeakCurrent);
         var all = set.Of<Transistor>().Where(t => t.Polarity == Polarity.Npn).OrderBy(t => (double)t.MaxPowerDissipation.Watts);
         var tried = new List<SizedDrivers>();
+        bool IsCooler(Transistor t, SizedDrivers than) => UnitMath.Max(t.JunctionToCase, Complement(t).JunctionToCase) < than.ToCase && t.MaxPowerDissipation < o.Npn.MaxPowerDissipation;
         (SizedDrivers Drivers, ThermalResistance ToAir, SizedPassage Passage, double Asked)? found = null;
         foreach (var t in all)
         {
+            if (found is { } f && !IsCooler(t, f.Drivers))
+                continue;
             var made = new SizedDrivers(t, Complement(t), o, hardest, standing, Between, PreDrivers, targets, basis);
             tried.Add(made);
-            if (made.Short.Count == 0 && (found is not { } f || (made.ToCase < f.Drivers.ToCase && t.MaxPowerDissipation < o.Npn.MaxPowerDissipation)))
+            if (made.Short.Count == 0)
                 found = Calmest(o, made, found);
             if (found is { Asked: <= 1 })
                 break;
@@ -177,8 +194,7 @@ internal sealed partial class SizingWork
 
         var isEnough = found is not null;
         var chosen = found?.Drivers ?? tried.Where(d => d.Npn != o.Npn).DefaultIfEmpty(tried[^1]).OrderBy(d => d.Short.Count).ThenByDescending(d => (double)d.Npn.MaxPowerDissipation.Watts).First();
-        (drivers, driverToAir, passage) = (chosen.Npn, found?.ToAir ?? chosen.ToAir, found?.Passage ?? SizedPassage.Unknown);
-        return (chosen, isEnough, isEnough && chosen != tried.First(d => d.Short.Count == 0));
+        return new(chosen, driverResistor, found?.ToAir ?? chosen.ToAir, found?.Passage ?? SizedPassage.Unknown, isEnough, isEnough && chosen != tried.First(d => d.Short.Count == 0));
     }
 
     // Asked for at each look at a budget or a stage; the rail alone moves them.
@@ -262,7 +278,7 @@ internal sealed partial class SizingWork
 
     private Transistor Complement(Transistor npn) => set.Of<Transistor>().Where(t => t.Polarity == Polarity.Pnp).MinBy(p => Unlike(npn, p))!;
 
-    // The drivers' standing current clears the outputs' stored charge at full current, three times as fast as the highest frequency asks.
+    // The drivers' standing current clears the outputs' stored charge at full current, four times as fast as the highest frequency asks.
     private ElectricCurrent Standing(SizedOutputs o, ElectricCurrent peak)
     {
         var slowest = UnitMath.Min(o.Npn.TransitionFrequency, o.Pnp.TransitionFrequency);

@@ -372,6 +372,42 @@ def rails():
           "A ripple of the tail current behind an unbalanced pair or an unlike mirror, over the balanced transconductance, times the gain: the solved circuit", SCRIPT)
 
 
+def delays():
+    rows = []
+    for f_t, i, r_deg, f_m, c_m, r_m in ((100e6, 3e-3, 39, 100e6, 10e-12, 330), (150e6, 1e-3, 100, 80e6, 5e-12, 100), (60e6, 2e-3, 10, 200e6, 20e-12, 0)):
+        def slope_of(delayed):
+            """Phase over frequency, far below all of it; of pair, cascode and mirror one is slow at a time, or all."""
+            n = Network(11)  # bases 1 and 2, emitters 3 and 4, tail 5, the cascodes' emitters 6 and 7, mirror's input 8, its emitters 9 and 10, the output 11 into a short
+            v_t = thermal_voltage(298.15)
+            g = i / v_t
+            def transistor(collector, base, emitter, f):
+                n.transconductance(collector, emitter, base, emitter, g)
+                if f:
+                    n.capacitor(base, emitter, g / (2 * numpy.pi * f))
+            for base, emitter, above in ((1, 3, 6), (2, 4, 7)):
+                n.resistor(base, 0, 1e-6)
+                transistor(above, base, emitter, f_t if delayed in ("pair", "all") else 0)
+                n.resistor(emitter, 5, max(r_deg, 1e-6))
+            n.resistor(5, 0, 1e12)
+            mirror = f_m if delayed in ("mirror", "all") else 0
+            n.resistor(6, 8, 1e-6) if delayed in ("pair", "mirror") else transistor(8, 0, 6, f_t)
+            n.resistor(7, 11, 1e-6) if delayed in ("pair", "mirror") else transistor(11, 0, 7, f_t)
+            transistor(8, 8, 9, mirror)
+            transistor(11, 8, 10, mirror)
+            for emitter in (9, 10):
+                n.resistor(emitter, 0, max(r_m, 1e-6))
+            if mirror:
+                n.capacitor(8, 0, c_m)
+            n.resistor(11, 0, 1e-3)
+            f = 1e-4 * f_t
+            z = n.transfer(f, 11, 0, 1) / n.transfer(0.0, 11, 0, 1)
+            return -float(numpy.angle(z)) / (2 * numpy.pi * f)
+
+        rows.append((f_t, thermal_voltage(298.15) / i, r_deg, f_m, c_m, r_m, slope_of("pair"), slope_of("cascode"), slope_of("mirror"), slope_of("all")))
+    write("input-delay.csv", ["f_T", "r_e", "R_deg", "f_m", "C_m", "R_m", "pair", "cascode", "mirror", "all"], rows,
+          "Delay of a pair with a cascode and a mirror, each by itself and all together: the phase of the solved circuit far below its poles", SCRIPT)
+
+
 if __name__ == "__main__":
-    for make in (tail_resistance, mirrors, sources, pairs, offsets, servos, corners, noises, rails):
+    for make in (tail_resistance, mirrors, sources, pairs, offsets, servos, corners, noises, rails, delays):
         make()

@@ -8,7 +8,7 @@ namespace EightOhm.SecondStages;
 
 /// <summary>The stages of an amplifier as they are built, and the small signals that they make at any corner of parts, temperature and idle current.</summary>
 /// <remarks>The second stage's transistors have their f_T and C_ob from one card: its follower, itself, its cascode. The inner loop crosses where these count. Not in it: the base
-/// resistances, which take a little margin, and the excess phase of the transistors beyond one pole each.</remarks>
+/// resistances, which take a little margin, and the excess phase of the transistors beyond one pole each. What the input stage is late by must lie within the delay that a corner is given.</remarks>
 public sealed record AmplifierStages
 {
     /// <summary>Tail current of the input pair, which has a mirror; greater than 0 A.</summary>
@@ -86,7 +86,7 @@ public sealed record AmplifierStages
     /// <param name="x_p">How far the transistors' poles are off: the outputs', and f_T of the second stage; above −100 %.</param>
     /// <param name="T_pair">Temperature of the pair; above 0 K.</param>
     /// <param name="I_q">Idle current of the outputs, whose pole goes with it; greater than 0 A.</param>
-    /// <param name="t_d">Delay of the output stage beyond its poles; 0 s or more.</param>
+    /// <param name="t_d">Delay of all that has no pole of its own here: pair, cascode and mirror (<c>InputDelay</c>), pre-drivers, wiring; 0 s or more.</param>
     /// <returns>The amplifier, for both its loops.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     [Worked("C_π = 1/(2π·f_T·r_e), less by the emitter resistor; a pole of the follower with r_e and that load, of the transistor at f_T·(1 + r_e/R_E), of a cascode at f_T; f_p1 with the idle current")]

@@ -68,7 +68,7 @@ public sealed record SizingBasis
     [Symbol("m_p")]
     public Ratio PoleSpread { get; init; } = 30.percent;
 
-    /// <summary>Delay of the output stage beyond its poles, at most.</summary>
+    /// <summary>Delay of all that has no pole of its own, at most: pair, cascode and mirror, pre-drivers, wiring.</summary>
     [Symbol("t_dmax")]
     public Duration Delay { get; init; } = 20.ns;
 

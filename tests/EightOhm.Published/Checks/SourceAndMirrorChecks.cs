@@ -30,6 +30,19 @@ public class SourceAndMirrorChecks
         Reference.Read("mirror-resistors.csv"), r => CurrentMirror.ErrorOfResistors(Volts(r["V_T"]), Ratio.FromDecimalFractions(r["y"]), Amperes(r["I"]), Ohms(r["R_m"])), "resistors", FirstOrder);
 
     [Fact]
+    public void What_pair_cascode_and_mirror_are_late_by()
+    {
+        var reference = Reference.Read("input-delay.csv");
+        // The solved circuit has a micro-ohm where the formula has none, and a frequency where the formula has next to none.
+        const double Far = 1e-4;
+        Check.Computed(reference, r => InputDelay.OfPair(Cycles(r["f_T"]), Ohms(r["r_e"]), Ohms(r["R_deg"])), "pair", Far);
+        Check.Computed(reference, r => InputDelay.OfCascode(Cycles(r["f_T"])), "cascode", Far);
+        Check.Computed(reference, r => InputDelay.OfMirror(Cycles(r["f_m"]), ElectricCapacitance.FromFarads(r["C_m"]), Ohms(r["r_e"]), Ohms(r["R_m"])), "mirror", Far);
+        // One behind the other they add.
+        Check.Computed(reference, r => InputDelay.OfPair(Cycles(r["f_T"]), Ohms(r["r_e"]), Ohms(r["R_deg"])) + InputDelay.OfCascode(Cycles(r["f_T"])) + InputDelay.OfMirror(Cycles(r["f_m"]), ElectricCapacitance.FromFarads(r["C_m"]), Ohms(r["r_e"]), Ohms(r["R_m"])), "all", Far);
+    }
+
+    [Fact]
     public void A_source_behind_a_reference() =>
         Check.Computed(Reference.Read("source-from-reference.csv"), r => CurrentSource.FromReference(Volts(r["V_ref"]), Volts(r["V_BE"]), Ohms(r["R_E"])), "I_O");
 

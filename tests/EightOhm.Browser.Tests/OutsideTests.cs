@@ -57,7 +57,7 @@ public sealed class OutsideTests(JupyterFixture jupyter)
     {
         Needs.Patience();
         var burrow = await Outside.With(jupyter.Feed);
-        await Command.Must(burrow.Root, burrow.Environment, Outside.Patience, burrow.Tool(), "new", "mine", "--set", "P=60 W");
+        await Command.Must(burrow.Root, burrow.Environment, Outside.Patience, burrow.Tool(), "new", "mine", "--set", "P=70 W", "n=4");
         var notebook = Directory.GetFiles(burrow.Below("mine"), "*.ipynb").Order(StringComparer.Ordinal).First();
         var ended = await Command.Run(burrow.Root, burrow.Environment, Outside.Patience, burrow.Tool(), "run", notebook);
         // One chapter alone may leave requirements that cannot be told yet.

@@ -27,7 +27,7 @@ public sealed class ReadyToRunTests
         // The program on the path starts the one with native code.
         Assert.Contains($"tools/net10.0/{RuntimeInformation.RuntimeIdentifier}/EightOhm.Cli.dll", File.ReadAllText(tool, Encoding.Latin1).Replace('\\', '/'), StringComparison.Ordinal);
 
-        await Command.Must(burrow.Root, burrow.Environment, Outside.Patience, tool, "new", "mine", "--set", "P=60 W");
+        await Command.Must(burrow.Root, burrow.Environment, Outside.Patience, tool, "new", "mine", "--set", "P=70 W", "n=4");
         var ran = await Command.Run(burrow.Root, burrow.Environment, Outside.Patience, tool, "run", Directory.GetFiles(burrow.Below("mine"), "*.ipynb").Order(StringComparer.Ordinal).First());
         Assert.True(ran.ExitCode is 0 or 1, ran.Said);
         // It finds the packages that the plain one beside it brings, and the kernel gets native code, for what both have and for what it has alone.

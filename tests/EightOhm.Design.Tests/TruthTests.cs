@@ -23,15 +23,6 @@ public class TruthTests
         Assert.True(faults.Length == 0, faults);
     }
 
-    // The record keeps the last that was given: a chapter that gives a name of another takes its value from all that hang on it.
-    [Fact]
-    public void A_name_is_given_by_one_place_of_a_design()
-    {
-        var given = Notebooks.SelectMany(n => n.Given().Select(name => (n.Folder, Name: name, By: n.Name))).ToList();
-        Assert.True(given.Count > 300, $"{given.Count} names found");
-        Assert.Empty(given.GroupBy(g => (g.Folder, g.Name)).Where(g => g.Count() > 1).Select(g => $"{g.Key.Name}: {string.Join(", ", g.Select(x => x.By))}"));
-    }
-
     [Theory]
     [InlineData("With a rail of 45 V the stage clips late.", "a figure, \"45\"")]
     [InlineData("The margin is 1.3 times the need.", "a figure, \"1.3\"")]

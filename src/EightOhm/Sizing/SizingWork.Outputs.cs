@@ -135,11 +135,12 @@ internal sealed partial class SizingWork
     {
         if (outputs is not { } o)
             return;
-        var (chosen, _, _, _, isEnough, isCalmer) = ChooseDrivers(o);
+        var made = ChooseDrivers(o);
+        var chosen = made.Drivers;
         Choose("R_drv", driverResistor, "standing current of the drivers enough to clear the outputs' charge at the highest frequency");
-        Take("driver npn", chosen.Npn, isCalmer
+        Take("driver npn", chosen.Npn, made.AreCalmer
             ? "larger than it must be for what it bears at high mains: a junction that warms less with the programme moves the idle current less"
-            : isEnough
+            : made.AreEnough
             ? "the smallest of the set with enough voltage, current, gain, speed, safe area and cooling for a driver at high mains"
             : "the nearest of the set; none is enough for a driver at high mains");
         Take("driver pnp", chosen.Pnp, "the complement of the npn");

@@ -18,6 +18,17 @@ public class ChaptersTests(ITestOutputHelper output)
         }
     }
 
+    // The record keeps the last that was given: a chapter that gives a name of another takes its value from all that hang on it.
+    [Theory]
+    [MemberData(nameof(Designs))]
+    public void A_name_is_given_by_one_cell_of_a_design(string design)
+    {
+        var given = TestedDesign.Of(design).Chapters
+            .SelectMany(chapter => chapter.Readings.SelectMany((reading, i) => reading.Writes.Select(w => (w.Entry, By: $"{chapter.Name}, code cell {i + 1}")))).Distinct().ToList();
+        Assert.True(given.Count > 300, $"{given.Count} names found");
+        Assert.Empty(given.GroupBy(g => g.Entry).Where(g => g.Count() > 1).Select(g => $"{g.Key.Name}: {string.Join("; ", g.Select(x => x.By))}"));
+    }
+
     [Theory]
     [MemberData(nameof(Designs))]
     public async Task Every_cell_of_the_design_has_an_answer(string design)

@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using System.Text.RegularExpressions;
 
 namespace EightOhm.Design.Tests.Truth;
 
@@ -7,7 +6,7 @@ namespace EightOhm.Design.Tests.Truth;
 /// <param name="Folder">The folder's name, after which the design is called.</param>
 /// <param name="Name">The notebook's name.</param>
 /// <param name="Cells">Whether each is code, and its text.</param>
-internal sealed partial record DesignNotebook(string Folder, string Name, IReadOnlyList<(bool IsCode, string Text)> Cells)
+internal sealed record DesignNotebook(string Folder, string Name, IReadOnlyList<(bool IsCode, string Text)> Cells)
 {
     /// <summary>The words of the design's name, numbers and short ones left out.</summary>
     public IReadOnlyCollection<string> NameWords => [.. Folder.Split('-', '_', ' ').Where(w => w.Length > 2 && w.All(char.IsLetter))];
@@ -15,12 +14,6 @@ internal sealed partial record DesignNotebook(string Folder, string Name, IReadO
     /// <summary>The faults of all cells, each with its place.</summary>
     public IEnumerable<string> Faults() => Cells.SelectMany((cell, i) =>
         (cell.IsCode ? CodeTruth.Faults(cell.Text, NameWords) : ProseTruth.Faults(cell.Text, NameWords)).Select(fault => $"{Name}, cell {i + 1}: {fault}"));
-
-    /// <summary>The names that it gives to the record, each as often as it does.</summary>
-    public IEnumerable<string> Given() => Cells.Where(c => c.IsCode).SelectMany(c => Giving().Matches(c.Text)).Select(m => m.Groups["name"].Value);
-
-    [GeneratedRegex("""\bdesign\s*\.(?:Target|Choose|Assume|Derive|Compute)\(\s*"(?<name>\w+)" """, RegexOptions.IgnorePatternWhitespace)]
-    private static partial Regex Giving();
 
     /// <summary>Every notebook in a folder that opens a record beside it.</summary>
     /// <param name="root">The folder of all notebooks.</param>

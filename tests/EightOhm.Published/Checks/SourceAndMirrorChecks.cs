@@ -37,9 +37,9 @@ public class SourceAndMirrorChecks
         const double Far = 1e-4;
         Check.Computed(reference, r => InputDelay.OfPair(Cycles(r["f_T"]), Ohms(r["r_e"]), Ohms(r["R_deg"])), "pair", Far);
         Check.Computed(reference, r => InputDelay.OfCascode(Cycles(r["f_T"])), "cascode", Far);
-        Check.Computed(reference, r => InputDelay.OfMirror(Cycles(r["f_m"]), ElectricCapacitance.FromFarads(r["C_m"]), Ohms(r["r_e"]), Ohms(r["R_m"])), "mirror", Far);
+        Check.Computed(reference, r => InputDelay.OfMirror(Cycles(r["f_m"]), Farads(r["C_m"]), Ohms(r["r_e"]), Ohms(r["R_m"])), "mirror", Far);
         // One behind the other they add.
-        Check.Computed(reference, r => InputDelay.OfPair(Cycles(r["f_T"]), Ohms(r["r_e"]), Ohms(r["R_deg"])) + InputDelay.OfCascode(Cycles(r["f_T"])) + InputDelay.OfMirror(Cycles(r["f_m"]), ElectricCapacitance.FromFarads(r["C_m"]), Ohms(r["r_e"]), Ohms(r["R_m"])), "all", Far);
+        Check.Computed(reference, r => InputDelay.OfPair(Cycles(r["f_T"]), Ohms(r["r_e"]), Ohms(r["R_deg"])) + InputDelay.OfCascode(Cycles(r["f_T"])) + InputDelay.OfMirror(Cycles(r["f_m"]), Farads(r["C_m"]), Ohms(r["r_e"]), Ohms(r["R_m"])), "all", Far);
     }
 
     [Fact]
